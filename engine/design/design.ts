@@ -1,0 +1,253 @@
+/**
+ * The design document as a type: everything read, resolved and in inside units (mm, N, N·mm, MPa, rad, kg).
+ *
+ * Frame: x towards the fingertip with the finger straight, y towards the back of the hand, angles counter-clockwise.
+ * Flexion is clockwise and is stored positive. References between things are indices into the arrays of this object,
+ * so that nothing has to be looked up by name again.
+ */
+
+export interface Point {
+  readonly x_mm: number
+  readonly y_mm: number
+}
+
+export type Role = 'mount' | 'proximal' | 'middle' | 'distal' | 'link' | 'roller' | 'other'
+
+/** Tolerance as the drawing gives it: limits about the nominal, or an ISO 286 zone by name. */
+export type Tolerance =
+  | { readonly kind: 'limits'; readonly lower: number; readonly upper: number }
+  | { readonly kind: 'zone'; readonly zone: string }
+
+export interface Dimension {
+  readonly name: string
+  /** In the inside unit of its kind. */
+  readonly value: number
+  readonly unit: string
+  readonly typed: string
+  readonly tolerance?: Tolerance
+}
+
+export interface Material {
+  readonly name: string
+  readonly density_kg_mm3: number
+  readonly modulus_MPa: number
+  readonly source: string
+}
+
+/** Friction of one pair of surfaces. Hold is judged at the least, letting go at the most. */
+export interface FrictionPair {
+  readonly name: string
+  readonly moving: { readonly least: number; readonly likely: number; readonly most: number }
+  readonly rest: { readonly least: number; readonly likely: number; readonly most: number }
+  readonly source: string
+}
+
+/** An opening or obround that a pin sits in. A slot lets the pin run along `along_rad` by up to `length_mm`. */
+export interface Hole {
+  readonly id: string
+  readonly at: Point
+  readonly diameter_mm: number
+  readonly tolerance?: Tolerance
+  /** Diameter of the round zone in which the true centre lies. */
+  readonly positionZone_mm?: number
+  readonly slot?: { readonly length_mm: number; readonly along_rad: number }
+}
+
+/**
+ * A boundary for stops.
+ * Straight: the solid lies to the right of from → to. Arc: the solid is inside or outside of the circle.
+ * Corners act as arcs of radius 0.
+ */
+export type Edge =
+  | { readonly id: string; readonly kind: 'straight'; readonly from: Point; readonly to: Point }
+  | {
+      readonly id: string
+      readonly kind: 'arc'
+      readonly centre: Point
+      readonly radius_mm: number
+      /** Counter-clockwise from `from_rad` to `to_rad`. */
+      readonly from_rad: number
+      readonly to_rad: number
+      readonly solid: 'inside' | 'outside'
+    }
+
+export interface Pad {
+  readonly id: string
+  readonly at: Point
+}
+
+export interface Part {
+  readonly id: string
+  readonly name: string
+  readonly role: Role
+  readonly material?: Material
+  readonly coating?: string
+  readonly thickness_mm?: number
+  readonly mass_kg?: number
+  readonly centreOfMass?: Point
+  /** Closed polygon; may be empty, then the drawing makes its own. */
+  readonly outline: readonly Point[]
+  readonly holes: readonly Hole[]
+  readonly edges: readonly Edge[]
+  readonly pads: readonly Pad[]
+  /** Of a two-pin link along its pins. */
+  readonly stiffness_N_mm?: number
+  /** Place of the part's own frame in the mount frame as drawn; absent for a link that its pins place. */
+  readonly drawn?: { readonly at: Point; readonly turn_rad: number }
+}
+
+export interface HoleRef {
+  readonly part: number
+  readonly hole: number
+}
+
+export interface Pin {
+  readonly id: string
+  /** Two or more holes of different parts. */
+  readonly joins: readonly HoleRef[]
+  readonly diameter_mm: number
+  readonly tolerance?: Tolerance
+  readonly material?: Material
+  readonly friction: FrictionPair
+  /** Part index; friction and clearance act in all the others. */
+  readonly fixedIn: number
+  readonly shear: 'single' | 'double'
+  /** Torque that resists any turn of this pin whatever the load: seals, grease. */
+  readonly drag_Nmm: number
+}
+
+/** A round end of one part against an edge of another. One-sided: it can push, never pull. */
+export interface Stop {
+  readonly id: string
+  readonly round: { readonly part: number; readonly at: Point; readonly radius_mm: number }
+  readonly against: { readonly part: number; readonly edge: number }
+  readonly friction: FrictionPair
+  /** Material removed (positive) or added (negative) between the two, e.g. wear or grit. */
+  readonly gap_mm: number
+}
+
+export interface PartPoint {
+  readonly part: number
+  readonly at: Point
+}
+
+export type Spring =
+  | {
+      readonly id: string
+      readonly kind: 'torsion'
+      /** Pin index: where it sits. */
+      readonly pin: number
+      /** It turns `on` counter-clockwise (towards open) against `against` where its torque is positive. */
+      readonly on: number
+      readonly against: number
+      readonly rate_Nmm_rad: number
+      /** Torque at the drawn posture; grows by rate × flexion of `on` against `against`. */
+      readonly preload_Nmm: number
+      /** Share of its torque lost to its own friction. */
+      readonly ownFriction_ratio: number
+    }
+  | {
+      readonly id: string
+      readonly kind: 'tension' | 'compression'
+      readonly from: PartPoint
+      readonly to: PartPoint
+      readonly rate_N_mm: number
+      readonly freeLength_mm: number
+      /** Force at which a close-wound tension spring begins to open; 0 for others. */
+      readonly initial_N: number
+      readonly ownFriction_ratio: number
+    }
+
+/** What the wearer moves. Its coordinate grows as the finger closes. */
+export type Drive =
+  | { readonly kind: 'turn'; readonly part: number; readonly against: number; readonly pin: number; readonly travel: DriveTravel }
+  | { readonly kind: 'pull'; readonly on: PartPoint; readonly towards: PartPoint; readonly travel: DriveTravel }
+  | {
+      readonly kind: 'wrap'
+      readonly roller: PartPoint
+      readonly pitchRadius_mm: number
+      /** Sense in which a pull turns the roller. */
+      readonly turns: 'clockwise' | 'counter-clockwise'
+      readonly towards: PartPoint
+      readonly travel: DriveTravel
+    }
+
+/** rad of flexion for a turn (0 where `part` and `against` are parallel), mm of stroke from the drawn posture for a pull or wrap. */
+export interface DriveTravel {
+  readonly open: number
+  readonly closed: number
+  /** N·mm or N that the wearer can give; absent when not stated. */
+  readonly effortMost?: number
+}
+
+/** Unit pattern of force or couple whose amplitude is asked for. */
+export type Port =
+  | { readonly kind: 'drive' }
+  /** Clockwise (flexing) couple on `part`, its reaction on `against`. */
+  | { readonly kind: 'couple'; readonly part: number; readonly against: number }
+  | ({ readonly kind: 'force' } & PadForceDirection)
+
+/** `direction_rad` counter-clockwise from the x axis of `frame` (a part index; the mount when fixed in space). */
+export interface PadForceDirection {
+  readonly part: number
+  readonly pad: number
+  readonly direction_rad: number
+  readonly frame: number
+}
+
+export interface LoadCase {
+  readonly id: string
+  readonly name: string
+  readonly forces: readonly (PadForceDirection & { readonly force_N: number })[]
+  /** Counter-clockwise couple on `part`, its reaction on `against`. */
+  readonly couples: readonly { readonly part: number; readonly against: number; readonly couple_Nmm: number }[]
+  /** Where it acts: only closed, or all the way. */
+  readonly acts: 'closed' | 'travel'
+  readonly keeper?: { readonly port: Port; readonly allowed: number }
+  /** A force out of the plane (a push on the side of the tip): carried by the hinges, it takes no part in motion. */
+  readonly sideways: readonly { readonly part: number; readonly pad: number; readonly force_N: number }[]
+}
+
+/** Three pins A-B-C: A and B on one part, B and C on another, A and C on two others. */
+export interface Toggle {
+  readonly id: string
+  readonly a: number
+  readonly b: number
+  readonly c: number
+  /** Straight is the dead centre (δ = 0); folded counts from the folded-back position. */
+  readonly folded: boolean
+}
+
+export interface Requirement {
+  readonly id: string
+  /** Figure name, e.g. `closed.toggle.distal.deadCentreMargin`. */
+  readonly figure: string
+  readonly bound:
+    | { readonly kind: 'atLeast' | 'atMost'; readonly value: number; readonly unit: string; readonly typed: string }
+    | { readonly kind: 'is'; readonly value: boolean }
+  readonly reason: string
+  readonly source: string
+}
+
+export interface Design {
+  readonly name: string
+  readonly title: string
+  readonly note: string
+  readonly dimensions: readonly Dimension[]
+  readonly frictionPairs: readonly FrictionPair[]
+  /** parts[0] is the mount. */
+  readonly parts: readonly Part[]
+  readonly pins: readonly Pin[]
+  readonly stops: readonly Stop[]
+  readonly springs: readonly Spring[]
+  readonly drive: Drive
+  /** Where and how the wearer forces a finger open that has gone past dead centre. */
+  readonly release?: { readonly port: Port; readonly most?: number }
+  readonly loadCases: readonly LoadCase[]
+  readonly toggles: readonly Toggle[]
+  /** Angles of the pull of gravity in the mount frame, counter-clockwise from x; absent: weight is left out. */
+  readonly weight?: { readonly from_rad: number; readonly to_rad: number }
+  /** Place that is watched as the tip of the finger. */
+  readonly tip?: { readonly part: number; readonly pad: number }
+  readonly requirements: readonly Requirement[]
+}

@@ -1,0 +1,128 @@
+/**
+ * What an evaluation says: the travel, the figures with their working, and the findings.
+ * Everything here is data in inside units (mm, N, N·mm, rad); the doors turn it into words, tables and drawings.
+ */
+import type { Design, Point, Requirement } from '../design/design.ts'
+import type { Problem } from '../design/problem.ts'
+
+/** Inside units of a figure. Doors show `rad` in degrees and may turn mm and N into inch and lbf. */
+export type FigureUnit = 'rad' | 'mm' | 'N' | 'N·mm' | 'N·mm per pin' | '1' | 'yes or no' | 'words'
+
+/** Formula, inputs, intermediate values and source of one figure. */
+export interface Working {
+  /** The idea in a sentence or two. */
+  readonly method: string
+  /** TeX, one line each. */
+  readonly formulas: readonly string[]
+  readonly inputs: readonly WorkingValue[]
+  readonly steps: readonly WorkingValue[]
+  readonly source: string
+}
+
+export interface WorkingValue {
+  readonly name: string
+  readonly value: number | boolean | string
+  readonly unit: FigureUnit
+  /** Place in the document or figure that it comes from, when it has one. */
+  readonly from?: string
+}
+
+export interface Figure {
+  readonly id: string
+  /** In words, e.g. `Dead-centre margin of toggle distal, closed`. */
+  readonly title: string
+  /** Absent when it does not exist; then `why` says so in words. */
+  readonly value?: number | boolean | string
+  readonly unit: FigureUnit
+  readonly why?: string
+  readonly working: Working
+}
+
+export type Verdict = 'met' | 'short' | 'undecided'
+
+export interface Finding {
+  readonly requirement: Requirement
+  readonly figure?: Figure
+  readonly verdict: Verdict
+  /** In the figure's unit; positive when met. Absent for yes or no, and when undecided. */
+  readonly margin?: number
+  /** Why it is undecided or short, in words. */
+  readonly why?: string
+}
+
+export type TravelEventKind = 'open' | 'closed' | 'stop' | 'fold' | 'deadCentre' | 'jam' | 'runJam' | 'slip' | 'worstReturn'
+
+export interface TravelEvent {
+  readonly kind: TravelEventKind
+  /** Share of the travel's arc, 0 open to 1 closed; above 1 beyond the stop. */
+  readonly arc_ratio: number
+  /** Drive coordinate there: rad or mm. */
+  readonly drive: number
+  readonly words: string
+}
+
+export interface Posture {
+  /** Share of the arc of the travel: 0 open, 1 closed. */
+  readonly arc_ratio: number
+  readonly drive: number
+  /** Three numbers a part in part order: x_mm, y_mm, turn_rad (counter-clockwise) in the mount frame. */
+  readonly poses: Float64Array
+  /** Centre of each pin in the mount frame. */
+  readonly pinsAt: readonly Point[]
+  /** One per toggle. */
+  readonly margins_rad: readonly number[]
+}
+
+/** One quantity over the travel, one value a posture; undefined where it does not exist. */
+export interface Series {
+  readonly id: string
+  readonly title: string
+  readonly unit: FigureUnit
+  readonly values: readonly (number | undefined)[]
+}
+
+export interface Travel {
+  readonly postures: readonly Posture[]
+  /** What ends the closing motion. */
+  readonly endsBy: 'stop' | 'range' | 'deadCentre' | 'breaks'
+  readonly endWords: string
+  readonly driveUnit: 'rad' | 'mm'
+  readonly events: readonly TravelEvent[]
+  readonly series: readonly Series[]
+}
+
+/** Forces at one posture for the drawing. Forces act on `part`; equal and opposite ones on `against`. */
+export interface ForcePicture {
+  readonly posture: Posture
+  readonly title: string
+  readonly pins: readonly {
+    readonly pin: number
+    readonly part: number
+    readonly against: number
+    readonly at: Point
+    readonly force_N: Point
+    /** Radius ρ of the friction circle, mm. */
+    readonly frictionCircle_mm: number
+  }[]
+  /** Line of action of the force in each unloaded two-pin link. */
+  readonly linkLines: readonly { readonly part: number; readonly through: Point; readonly direction_rad: number; readonly tension_N: number }[]
+  readonly loads: readonly { readonly at: Point; readonly force_N: Point; readonly words: string }[]
+  readonly stops: readonly { readonly stop: number; readonly at: Point; readonly force_N: Point }[]
+  /** Effort at the drive, keeper or release port; absent when no equilibrium exists. */
+  readonly effort?: { readonly value: number; readonly unit: FigureUnit; readonly words: string }
+  readonly why?: string
+}
+
+/** What the forces are asked for at a posture: the return by springs alone, or a load case. */
+export type Question = { readonly kind: 'return' } | { readonly kind: 'hold' | 'close'; readonly loadCase: string }
+
+export interface Evaluation {
+  readonly design: Design
+  readonly mobility: { readonly degrees: number; readonly words: string }
+  /** Absent when the finger cannot be assembled; `problems` says why. */
+  readonly travel?: Travel
+  readonly figures: readonly Figure[]
+  readonly findings: readonly Finding[]
+  /** Faults that only show when the finger is moved: it cannot close, it is loose, two stops fight. */
+  readonly problems: readonly Problem[]
+}
