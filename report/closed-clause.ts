@@ -1,0 +1,62 @@
+/** How the finger stands when it is closed, as a clause: short of dead centre, past it, or that it does not close. */
+import type { Evaluation, Toggle } from '../engine/index.ts'
+import { answerOf, figureOf, numberOf } from './figure-lookup.ts'
+import { say } from './value-text.ts'
+import { inside } from './words.ts'
+
+/** The toggle that stands nearest to its jam when closed; absent for a finger without toggles. */
+export function governingToggle(evaluation: Evaluation): Toggle | undefined {
+  const roomOf = (toggle: Toggle): number => {
+    const margin = numberOf(evaluation, `closed.toggle.${toggle.id}.deadCentreMargin`) ?? Infinity
+    return margin - (numberOf(evaluation, `closed.toggle.${toggle.id}.jamAngle`) ?? 0)
+  }
+  return [...evaluation.design.toggles].sort((one, other) => roomOf(one) - roomOf(other))[0]
+}
+
+/** Why the finger has no closed posture, as a clause; absent when it closes. */
+export function cannotCloseClause(evaluation: Evaluation): string | undefined {
+  const { travel, problems } = evaluation
+  if (travel === undefined) {
+    const problem = problems[0]
+    return problem === undefined
+      ? 'the finger cannot be assembled'
+      : `the finger cannot be moved: ${inside(problem.found)}; needed: ${inside(problem.needed)}`
+  }
+  if (travel.endsBy === 'breaks') return `the finger does not close: ${inside(travel.endWords)}`
+  if (answerOf(evaluation, 'motion.closes') === false) {
+    const why = figureOf(evaluation, 'motion.closes')?.why ?? travel.endWords
+    return `the finger does not close: ${inside(why)}`
+  }
+  return undefined
+}
+
+/** `closed, pin B stands 8.7° short of dead centre`; the closed drive position where there is no toggle. */
+export function closedClause(evaluation: Evaluation): string {
+  const toggle = governingToggle(evaluation)
+  const margin = toggle && numberOf(evaluation, `closed.toggle.${toggle.id}.deadCentreMargin`)
+  if (toggle === undefined || margin === undefined) return closedDriveClause(evaluation)
+  const pin = evaluation.design.pins[toggle.b].id
+  const side = margin >= 0 ? 'short of' : 'past'
+  return `closed, pin ${pin} stands ${say(Math.abs(margin), 'rad')} ${side} dead centre`
+}
+
+/** `at rest it would jam below 5.1° and slips above 13.9°`: the hold window of the governing toggle, as far as it is known. */
+export function windowClause(evaluation: Evaluation): string | undefined {
+  const toggle = governingToggle(evaluation)
+  if (toggle === undefined) return undefined
+  const jam = numberOf(evaluation, `closed.toggle.${toggle.id}.jamAngle`)
+  const slips = evaluation.design.loadCases
+    .map((loadCase) => numberOf(evaluation, `loadCase.${loadCase.id}.slipAngle`))
+    .filter((angle) => angle !== undefined)
+  const jamWords = jam === undefined ? [] : [`at rest it would jam below ${say(jam, 'rad')}`]
+  const slipWords = slips.length === 0 ? [] : [`it slips above ${say(Math.min(...slips), 'rad')}`]
+  const words = [...jamWords, ...slipWords]
+  return words.length === 0 ? undefined : words.join(' and ')
+}
+
+function closedDriveClause(evaluation: Evaluation): string {
+  const travel = evaluation.travel
+  const drive = numberOf(evaluation, 'closed.drive')
+  const where = drive === undefined || travel === undefined ? '' : ` at ${say(drive, travel.driveUnit)} of the drive`
+  return travel?.endsBy === 'stop' ? `closed${where}, it stands against its stop` : `it closes${where}`
+}

@@ -1,0 +1,37 @@
+/** Whether the finger lets go again by its own springs, as a clause: with what reserve, or where and why it jams. */
+import type { Evaluation } from '../engine/index.ts'
+import { answerOf, figureOf, numberOf } from './figure-lookup.ts'
+import { say } from './value-text.ts'
+import { inside } from './words.ts'
+
+/** `it lets go`, `from rest it jams at 70.2°, …` or why it is undecided. */
+export function returnClause(evaluation: Evaluation): string {
+  const letsGo = answerOf(evaluation, 'return.letsGo')
+  if (letsGo === undefined) {
+    return `whether it lets go is undecided: ${inside(figureOf(evaluation, 'return.letsGo')?.why ?? 'not calculated')}`
+  }
+  return letsGo ? letsGoClause(evaluation) : jamClause(evaluation)
+}
+
+function letsGoClause(evaluation: Evaluation): string {
+  const reserve = numberOf(evaluation, 'return.reserveFromRest')
+  return reserve === undefined ? 'it lets go' : `it lets go, with ${say(reserve, 'N·mm')} of drag a pin to spare`
+}
+
+function jamClause(evaluation: Evaluation): string {
+  const fromRest = numberOf(evaluation, 'return.reserveFromRest')
+  const moving = numberOf(evaluation, 'return.reserveMoving')
+  const where = worstWords(evaluation)
+  const why = figureOf(evaluation, 'return.letsGo')?.why
+  const because = why === undefined ? '' : `: ${inside(why)}`
+  if (fromRest === undefined) return `it does not let go${where}${because}`
+  const lack = `the return spring lacks ${say(Math.abs(fromRest), 'N·mm')} a pin`
+  if (moving !== undefined && moving > 0) return `it may stick${where}: from rest ${lack}, though once moving it keeps moving`
+  return `it jams${where} and does not let go: ${lack} against friction`
+}
+
+function worstWords(evaluation: Evaluation): string {
+  const worst = numberOf(evaluation, 'return.worstAt')
+  const unit = figureOf(evaluation, 'return.worstAt')?.unit
+  return worst === undefined || unit === undefined ? '' : ` at ${say(worst, unit)} of the drive`
+}

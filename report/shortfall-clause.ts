@@ -1,0 +1,25 @@
+/** What falls short or stays undecided among the requirements, as a clause; absent when all are met or none is stated. */
+import type { Finding } from '../engine/index.ts'
+import { governingFinding } from './overall-verdict.ts'
+import { say } from './value-text.ts'
+import { inside } from './words.ts'
+
+/** `2 of 9 requirements fall short, dead-centre margin by 1.3°`; the governing one is named. */
+export function shortfallClause(findings: readonly Finding[]): string | undefined {
+  const short = findings.filter((finding) => finding.verdict === 'short')
+  const undecided = findings.filter((finding) => finding.verdict === 'undecided')
+  const governing = governingFinding(findings)
+  if (governing === undefined || short.length + undecided.length === 0) return undefined
+  const name = inside(governing.figure?.title ?? governing.requirement.figure)
+  if (short.length > 0) {
+    const verb = short.length === 1 ? 'falls' : 'fall'
+    return `${short.length} of ${findings.length} requirements ${verb} short, ${name}${byHowMuch(governing)}`
+  }
+  const verb = undecided.length === 1 ? 'is' : 'are'
+  return `${undecided.length} of ${findings.length} requirements ${verb} undecided, ${name}`
+}
+
+function byHowMuch(finding: Finding): string {
+  if (finding.margin === undefined || finding.figure === undefined) return ''
+  return ` by ${say(Math.abs(finding.margin), finding.figure.unit)}`
+}
