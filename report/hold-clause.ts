@@ -40,7 +40,8 @@ function keeperClause(evaluation: Evaluation, loadCase: LoadCase): string {
   const id = `loadCase.${loadCase.id}.sustainingLoad`
   const sustaining = numberOf(evaluation, id)
   const named = `${loadWords(loadCase)} (${inside(loadCase.name)})`
-  if (sustaining === undefined) return `whether it holds ${named} is undecided: ${inside(figureOf(evaluation, id)?.why ?? 'not calculated')}`
+  if (sustaining === undefined)
+    return `whether it holds ${named} is undecided: ${inside(figureOf(evaluation, id)?.why ?? 'not calculated')}`
   const unit = figureOf(evaluation, id)?.unit ?? 'N'
   const allowed = loadCase.keeper?.allowed ?? 0
   if (sustaining > allowed) {

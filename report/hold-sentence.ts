@@ -11,6 +11,11 @@ import { asSentence } from './words.ts'
 export function holdSentence(evaluation: Evaluation): string {
   const cannotClose = cannotCloseClause(evaluation)
   if (cannotClose !== undefined) return asSentence(`nothing can be said about holding: ${cannotClose}`)
-  const clauses = [holdClause(evaluation), returnClause(evaluation), windowClause(evaluation), shortfallClause(findingsOf(evaluation, 'hold'))]
+  const clauses = [
+    holdClause(evaluation),
+    returnClause(evaluation),
+    windowClause(evaluation),
+    shortfallClause(findingsOf(evaluation, 'hold')),
+  ]
   return asSentence(clauses.filter((clause) => clause !== undefined).join('; '))
 }

@@ -10,8 +10,14 @@ import { asSentence, inside, listed } from './words.ts'
 /** One sentence; a finger that does not close is told where and by how much. */
 export function motionSentence(evaluation: Evaluation): string {
   const cannotClose = cannotCloseClause(evaluation)
-  if (cannotClose !== undefined || evaluation.travel === undefined) return asSentence(cannotClose ?? 'the finger cannot be assembled')
-  const clauses = [turnsClause(evaluation), endClause(evaluation), closedClause(evaluation), shortfallClause(findingsOf(evaluation, 'motion'))]
+  if (cannotClose !== undefined || evaluation.travel === undefined)
+    return asSentence(cannotClose ?? 'the finger cannot be assembled')
+  const clauses = [
+    turnsClause(evaluation),
+    endClause(evaluation),
+    closedClause(evaluation),
+    shortfallClause(findingsOf(evaluation, 'motion')),
+  ]
   return asSentence(clauses.filter((clause) => clause !== undefined).join('; '))
 }
 

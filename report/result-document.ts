@@ -47,7 +47,10 @@ export function resultDocument(evaluation: Evaluation, engine: string): ResultDo
 }
 
 /** The document of a design that was refused when it was read. */
-export function refusedDocument(refused: { readonly name: string; readonly problems: readonly Problem[] }, engine: string): ResultDocument {
+export function refusedDocument(
+  refused: { readonly name: string; readonly problems: readonly Problem[] },
+  engine: string,
+): ResultDocument {
   return { design: { name: refused.name, title: '' }, engine, figures: {}, findings: [], problems: refused.problems }
 }
 

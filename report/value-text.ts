@@ -40,7 +40,10 @@ export function say(value: number | boolean | string, unit: FigureUnit): string 
 }
 
 /** The value in the unit that documents carry: degrees for angles, the inside unit for the rest. */
-export function documentValue(value: number | boolean | string, unit: FigureUnit): { value: number | boolean | string; unit: string } {
+export function documentValue(
+  value: number | boolean | string,
+  unit: FigureUnit,
+): { value: number | boolean | string; unit: string } {
   if (unit === 'rad' && typeof value === 'number') return { value: value * DEGREES_PER_RAD, unit: 'deg' }
   return { value, unit: documentUnit(unit) }
 }
