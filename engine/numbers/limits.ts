@@ -1,0 +1,98 @@
+/**
+ * Every bound of the program, each with its reason. A bound is there so that no input, however odd, can keep a door
+ * waiting, exhaust the memory or drive the arithmetic out of the numbers it can hold.
+ */
+export const limits = {
+  /** Bytes of a design file. A finger with every size typed out is about 20 kB; a hundred times that is no finger. */
+  fileBytes: 2_000_000,
+  /** Objects and lists inside one another. The format needs 6; the reader is recursive. */
+  nesting: 16,
+  /** Problems listed of one file. Nobody mends more in one go, and a garbled file could give one a byte. */
+  problems: 200,
+
+  /** Parts, pins, stops, springs and toggles of one finger; equations grow with the cube of them. A finger has 6 to 20. */
+  parts: 200,
+  pins: 300,
+  stops: 50,
+  springs: 50,
+  toggles: 50,
+  /** Holes, edges and pads each of one part, and corners of its outline. */
+  holesOfPart: 100,
+  edgesOfPart: 200,
+  padsOfPart: 100,
+  outlinePoints: 2000,
+  dimensions: 500,
+  materials: 100,
+  frictionPairs: 100,
+  loadCases: 50,
+  /** Forces, couples and sideways forces each of one load case. */
+  forcesOfLoadCase: 50,
+  requirements: 300,
+
+  /** Characters of an id such as `proximalLength`: it has to fit into a table and a figure's name. */
+  idLength: 40,
+  /** Characters of a title, a name or the name of a material or of a friction pair. */
+  nameLength: 120,
+  /** Characters of a note, a reason or a source. */
+  noteLength: 4000,
+
+  /** Characters of one quantity or expression; the work to read it grows in proportion. */
+  expressionLength: 400,
+  /** Brackets, signs and powers inside one another in an expression; the parser is recursive. */
+  expressionDepth: 32,
+  /** Whole powers of a unit, as in cm^3; density and section modulus need no more than 4. */
+  unitPower: 6,
+
+  /**
+   * Largest values of the inside units. They are far outside any hand tool and keep products of several of them far
+   * inside what a double can hold.
+   */
+  length_mm: 10_000,
+  angle_rad: 1000,
+  force_N: 1e6,
+  couple_Nmm: 1e9,
+  springRate_N_mm: 1e9,
+  torsionRate_Nmm_rad: 1e12,
+  pressure_MPa: 1e7,
+  mass_kg: 1000,
+  density_kg_mm3: 1e-3,
+  number: 1e9,
+
+  /** Least diameter, radius, length of an edge and distance of the pins of a toggle: below it a shop cannot make it. */
+  sizeLeast_mm: 0.001,
+  /** Most that a pin may be larger than the hole it is pressed into, as a share of its diameter; more would split a lug. */
+  pressFit_ratio: 0.01,
+  /** Friction coefficients above this are gears or glue. */
+  friction: 2,
+
+  /** Newton closes a posture in 3 to 5 rounds from a near start; 30 leaves room for a drawn posture some mm off. */
+  settleRounds: 30,
+  /** A correction longer than half the mechanism's scale would jump to another assembly. */
+  settleStep_ratio: 0.5,
+  /** Loops count as closed at 1e-13 of the scale (about 1e-12 mm): 16 digits less the three that summing a loop costs. */
+  closureTolerance_ratio: 1e-13,
+  /** Where rounding keeps Newton from the tolerance, this much is still closed. */
+  closureRounding_ratio: 1e-10,
+  /** Pivots that differ by more than this come from loops that do not fix the parts. */
+  singular_ratio: 1e-11,
+  /** Entries of the reduced closure derivative below this count as zero; they are of order 1 (directions) or lengths over scale. */
+  rank_ratio: 1e-9,
+  /** Places on the path are closed to this share of the scale: about 1e-11 mm, which leaves events good to 1e-9 rad. */
+  eventWidth_ratio: 1e-12,
+  /** Trials for one root: bisection alone needs 50 for the last bit, every third trial bisects. */
+  rootTrials: 160,
+  /** Largest turn of a part between two marched postures, rad (4°): 57 postures for a finger that closes by 226° at its tip. */
+  marchTurn_rad: 0.07,
+  /** Share of the tangent that counts as turning when parts mostly slide, so that a wedge is marched too. */
+  slowestTurn_ratio: 0.1,
+  /** More rounds than this mean that the prediction was poor. */
+  marchRounds: 5,
+  /** A first correction longer than this share of the step means that the path bends within it. */
+  marchCorrection_ratio: 0.2,
+  /** Cosine of the largest turn of the tangent in one step: about 20°. */
+  marchStraightness_ratio: 0.94,
+  /** A step is halved at most so often before the march is given up: 2^-20 of 4° is 4e-6 of a degree. */
+  marchHalvings: 20,
+  /** Marched postures of one travel: three whole turns at 4°, four times over for halved steps. */
+  marchSteps: 1000,
+} as const
