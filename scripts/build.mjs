@@ -1,0 +1,49 @@
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { sourceStamp } from './stamp.mjs'
+
+/**
+ * Builds the command into build/command and the page into build/page, unless the sources are those of the last build.
+ *
+ * @param {string} root
+ * @returns {Promise<boolean>} whether something had to be built
+ */
+export async function build(root) {
+  const stampFile = join(root, 'build/stamp.txt')
+  const stamp = sourceStamp(root)
+  if (existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp) return false
+  rmSync(stampFile, { force: true })
+  mkdirSync(join(root, 'build'), { recursive: true })
+  await Promise.all([buildCommand(root), buildPage(root)])
+  writeFileSync(stampFile, stamp)
+  return true
+}
+
+/** @param {string} root */
+async function buildCommand(root) {
+  const esbuild = await import('esbuild')
+  const version = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version
+  await esbuild.build({
+    absWorkingDir: root,
+    entryPoints: ['command-line/main.ts'],
+    outfile: 'build/command/fingerwright.mjs',
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    minifySyntax: true,
+    legalComments: 'none',
+    logLevel: 'warning',
+    banner: {
+      // commander is CommonJS and asks for node: modules by require, which an ES module has not.
+      js: "#!/usr/bin/env node\nimport { createRequire } from 'node:module'\nconst require = createRequire(import.meta.url)",
+    },
+    define: { FINGERWRIGHT_VERSION: JSON.stringify(version) },
+  })
+}
+
+/** @param {string} root */
+async function buildPage(root) {
+  const vite = await import('vite')
+  await vite.build({ root: join(root, 'page'), logLevel: 'warn' })
+}

@@ -1,0 +1,25 @@
+// Installs and builds what is missing, prints the verdict of a design and serves the page. Uses Node's own modules only,
+// because nothing is installed yet when it runs for the first time.
+import { spawn, spawnSync } from 'node:child_process'
+import { join } from 'node:path'
+import { build } from './build.mjs'
+import { installPackages } from './packages.mjs'
+
+const root = join(import.meta.dirname, '..')
+const command = join(root, 'build/command/fingerwright.mjs')
+const design = process.argv[2]
+
+if (!installPackages(root)) process.exit(1)
+if (await build(root)) console.log('Built the command and the page.')
+
+console.log()
+const verdict = spawnSync(process.execPath, [command, 'verdict', design ?? 'designs/heron.json'], { cwd: root, stdio: 'inherit' })
+if (verdict.status === 64) process.exit(64)
+console.log()
+
+const server = spawn(process.execPath, [command, 'serve', ...(design === undefined ? [] : [design])], {
+  cwd: root,
+  stdio: 'inherit',
+})
+for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM'])) process.on(signal, () => server.kill(signal))
+server.on('exit', (code) => process.exit(code ?? 0))

@@ -1,0 +1,118 @@
+// Installs what is missing, then runs every check of the project and says in one line how many passed.
+// `npm test -- unit property` runs only the named stages. Uses Node's own modules only until the packages are there.
+import { spawn } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { browserForTests } from './browser.mjs'
+import { build } from './build.mjs'
+import { installPackages } from './packages.mjs'
+
+const root = join(import.meta.dirname, '..')
+const PROJECTS = ['unit', 'property', 'cases', 'house', 'browser']
+const TOOLS = {
+  'types of the engine': ['node_modules/typescript/bin/tsc', '-p', 'engine'],
+  'types of everything': ['node_modules/typescript/bin/tsc', '-p', '.'],
+  'format and lint': ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings', '.'],
+}
+
+/** @typedef {{ name: string, passed: number, failed: number }} Stage */
+
+const asked = process.argv.slice(2)
+const unknown = asked.filter((name) => !PROJECTS.includes(name))
+if (unknown.length > 0) fail(`There is no stage ${unknown.join(', ')}; the stages are ${PROJECTS.join(', ')}.`)
+const projects = asked.length === 0 ? PROJECTS : asked
+
+if (!installPackages(root)) fail('The packages could not be installed; npm says why above.')
+const browser = projects.includes('browser') ? browserForTests() : undefined
+if (projects.includes('browser') && browser === undefined) fail('No browser, so the tests of the page cannot run.')
+
+const begun_ms = performance.now()
+await build(root)
+const stages = await runTools()
+for (const group of [projects.filter((name) => name !== 'browser'), projects.filter((name) => name === 'browser')]) {
+  if (group.length > 0) stages.push(...(await runTests(group)))
+}
+report(stages)
+
+/** @returns {Promise<Stage[]>} */
+async function runTools() {
+  return Promise.all(
+    Object.entries(TOOLS).map(async ([name, words]) => {
+      const passed = (await run(words, {})) === 0
+      if (!passed) console.error(`Failed: ${name}`)
+      return { name, passed: Number(passed), failed: Number(!passed) }
+    }),
+  )
+}
+
+/**
+ * @param {string[]} group projects of vitest.config.ts
+ * @returns {Promise<Stage[]>} one stage a project; a project without any test counts as failed
+ */
+async function runTests(group) {
+  const folder = mkdtempSync(join(tmpdir(), 'fingerwright-'))
+  const counts = join(folder, 'counts.json')
+  try {
+    const words = [
+      'run',
+      ...group.map((name) => `--project=${name}`),
+      '--reporter=default',
+      '--reporter=./scripts/count-reporter.mjs',
+    ]
+    const environment = { FINGERWRIGHT_COUNTS: counts, ...(browser === undefined ? {} : { FINGERWRIGHT_CHROMIUM: browser }) }
+    const status = await run(['node_modules/vitest/vitest.mjs', ...words], environment)
+    return stagesOf({ group, counts: JSON.parse(readFileSync(counts, 'utf8')), status })
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+}
+
+/**
+ * @param {{ group: string[], counts: { projects: Record<string, { passed: number, failed: number, left: number }>, unhandled: number }, status: number }} ended
+ * @returns {Stage[]}
+ */
+function stagesOf({ group, counts, status }) {
+  const stages = group.map((name) => {
+    const { passed, failed, left } = counts.projects[name] ?? { passed: 0, failed: 0, left: 0 }
+    if (left > 0) console.error(`Failed: ${left} tests of ${name} were left out.`)
+    if (passed + failed === 0) console.error(`Failed: ${name} has no tests.`)
+    return { name, passed, failed: failed + left + Number(passed + failed + left === 0) }
+  })
+  const unseen = status !== 0 && stages.every((stage) => stage.failed === 0)
+  if (unseen || counts.unhandled > 0)
+    stages.push({ name: 'errors outside of any test', passed: 0, failed: Math.max(1, counts.unhandled) })
+  return stages
+}
+
+/**
+ * @param {string[]} words script and its arguments
+ * @param {Record<string, string>} environment added to our own
+ * @returns {Promise<number>} exit status
+ */
+function run(words, environment) {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, words, { cwd: root, stdio: 'inherit', env: { ...process.env, ...environment } })
+    child.on('exit', (code) => resolve(code ?? 1))
+  })
+}
+
+/** @param {Stage[]} stages */
+function report(stages) {
+  const sum = (/** @type {'passed' | 'failed'} */ key) => stages.reduce((total, stage) => total + stage[key], 0)
+  const parts = stages.map((stage) => `${stage.name} ${stage.passed}${stage.failed > 0 ? ` (${stage.failed} failed)` : ''}`)
+  const time_s = Math.round((performance.now() - begun_ms) / 1000)
+  const failed = sum('failed')
+  console.log(`\n${parts.join(' · ')} · ${time_s} s`)
+  console.log(failed > 0 ? `${failed} failed, ${sum('passed')} passed.` : `All ${sum('passed')} passed.`)
+  process.exitCode = failed > 0 ? 1 : 0
+}
+
+/**
+ * @param {string} why
+ * @returns {never}
+ */
+function fail(why) {
+  console.error(why)
+  process.exit(1)
+}
