@@ -2,3 +2,4 @@
 export type * from './design/design.ts'
 export type { Checked, Problem } from './design/problem.ts'
 export type * from './figures/evaluation.ts'
+export type { Vector } from './numbers/vector.ts'

@@ -4,6 +4,7 @@
  */
 import type { Design, Point, Requirement } from '../design/design.ts'
 import type { Problem } from '../design/problem.ts'
+import type { Vector } from '../numbers/vector.ts'
 
 /** Inside units of a figure. Doors show `rad` in degrees and may turn mm and N into inch and lbf. */
 export type FigureUnit = 'rad' | 'mm' | 'N' | 'N·mm' | 'N·mm per pin' | '1' | 'yes or no' | 'words'
@@ -100,14 +101,14 @@ export interface ForcePicture {
     readonly part: number
     readonly against: number
     readonly at: Point
-    readonly force_N: Point
+    readonly force_N: Vector
     /** Radius ρ of the friction circle, mm. */
     readonly frictionCircle_mm: number
   }[]
   /** Line of action of the force in each unloaded two-pin link. */
   readonly linkLines: readonly { readonly part: number; readonly through: Point; readonly direction_rad: number; readonly tension_N: number }[]
-  readonly loads: readonly { readonly at: Point; readonly force_N: Point; readonly words: string }[]
-  readonly stops: readonly { readonly stop: number; readonly at: Point; readonly force_N: Point }[]
+  readonly loads: readonly { readonly at: Point; readonly force_N: Vector; readonly words: string }[]
+  readonly stops: readonly { readonly stop: number; readonly at: Point; readonly force_N: Vector }[]
   /** Effort at the drive, keeper or release port; absent when no equilibrium exists. */
   readonly effort?: { readonly value: number; readonly unit: FigureUnit; readonly words: string }
   readonly why?: string

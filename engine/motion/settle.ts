@@ -1,0 +1,83 @@
+/**
+ * Newton's method for a posture: the closure equations and one further condition.
+ *
+ * The start must be near: the step is never more than `limits.settleStep_ratio` of the mechanism's scale a round, and the
+ * residual must fall. A posture that does not settle is `undefined`, never a guess.
+ */
+import { limits } from '../numbers/limits.ts'
+import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
+import { closureDerivative, closureGap } from './closure.ts'
+import type { Condition } from './condition.ts'
+import type { Mechanism } from './mechanism.ts'
+
+/** Room for the solutions of one mechanism; one a caller, never shared between two that run at once. */
+export interface Bench {
+  readonly mechanism: Mechanism
+  readonly lu: Lu
+  readonly gap: Float64Array
+}
+
+export function makeBench(mechanism: Mechanism): Bench {
+  return { mechanism, lu: makeLu(mechanism.columns_count), gap: new Float64Array(mechanism.columns_count) }
+}
+
+export interface Settled {
+  readonly posture: Float64Array
+  readonly rounds: number
+  /** Largest part of the first correction, mm. */
+  readonly firstStep_mm: number
+}
+
+/**
+ * @param start near posture; not changed
+ * @param offsets clearance take-up of each closure row, mm, or undefined
+ * @returns the posture, closed to about 1e-12 of the scale, or undefined where none was reached from this start
+ */
+export function settle(bench: Bench, start: Float64Array, condition: Condition, offsets?: Float64Array): Settled | undefined {
+  const { mechanism, lu, gap } = bench
+  const posture = Float64Array.from(start)
+  const row = { mechanism, posture, out: lu.factors, start: mechanism.rows_count * mechanism.columns_count }
+  let firstStep_mm = 0
+  let lastGap = Number.POSITIVE_INFINITY
+  for (let round = 0; round < limits.settleRounds; round++) {
+    closureGap(mechanism, posture, offsets, gap)
+    gap[mechanism.rows_count] = condition.value(posture)
+    const largest = largestOf(gap)
+    if (!Number.isFinite(largest)) return undefined
+    if (isClosed(largest, lastGap, mechanism)) return { posture, rounds: round, firstStep_mm }
+    lastGap = largest
+    closureDerivative(mechanism, posture, lu.factors)
+    lu.factors.fill(0, row.start)
+    condition.addDerivative(row)
+    if (!factor(lu) || lu.pivotRatio < limits.singular_ratio) return undefined
+    solve(lu, gap)
+    const step_mm = largestOf(gap)
+    if (round === 0) firstStep_mm = step_mm
+    const shorten = Math.min(1, (limits.settleStep_ratio * mechanism.scale_mm) / step_mm)
+    moveBack(mechanism, posture, gap, shorten)
+  }
+  return undefined
+}
+
+/** Closed to the tolerance, or to rounding when a further round no longer helps. */
+function isClosed(largest: number, last: number, mechanism: Mechanism): boolean {
+  if (largest <= limits.closureTolerance_ratio * mechanism.scale_mm) return true
+  return largest >= last / 2 && largest <= limits.closureRounding_ratio * mechanism.scale_mm
+}
+
+function moveBack(mechanism: Mechanism, posture: Float64Array, step: Float64Array, share: number): void {
+  for (let column = 0; column < step.length; column += 3) {
+    posture[column + 3] -= share * step[column]
+    posture[column + 4] -= share * step[column + 1]
+    posture[column + 5] -= (share * step[column + 2]) / mechanism.scale_mm
+  }
+}
+
+export function largestOf(values: Float64Array): number {
+  let largest = 0
+  for (const value of values) {
+    const magnitude = Math.abs(value)
+    if (!(magnitude <= largest)) largest = magnitude
+  }
+  return largest
+}
