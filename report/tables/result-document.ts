@@ -2,7 +2,7 @@
  * The result as a document for machines, the same at the command line (`--json`) and at the server. Angles are in degrees, everything
  * else in mm, N and N·mm; every value has its unit beside it.
  */
-import type { Evaluation, Figure, Finding, Problem } from '../engine/index.ts'
+import type { Evaluation, Figure, Finding, Problem } from '../../engine/index.ts'
 import { documentUnit, documentValue } from './value-text.ts'
 
 type DocumentValue = number | boolean | string | null

@@ -2,7 +2,7 @@
  * How a value is set in print: the number by itself and its unit beside it, so that a page can set the unit in lighter ink
  * and a column of numbers lines up.
  */
-import type { FigureUnit } from '../engine/index.ts'
+import type { FigureUnit } from '../../engine/index.ts'
 
 /** A value ready for print. `unit` is empty where there is none. */
 export interface ValueText {

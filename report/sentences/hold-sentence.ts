@@ -1,8 +1,8 @@
 /** The answer to Hold in one plain sentence: who carries each load, and whether the finger lets go afterwards. */
-import type { Evaluation } from '../engine/index.ts'
+import type { Evaluation } from '../../engine/index.ts'
+import { findingsOf } from '../tables/overall-verdict.ts'
 import { cannotCloseClause, windowClause } from './closed-clause.ts'
 import { holdClause } from './hold-clause.ts'
-import { findingsOf } from './overall-verdict.ts'
 import { returnClause } from './return-clause.ts'
 import { shortfallClause } from './shortfall-clause.ts'
 import { asSentence } from './words.ts'

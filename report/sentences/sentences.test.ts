@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { caution, holdSentence, motionSentence, verdictSentence } from './index.ts'
+import { caution, holdSentence, motionSentence, verdictSentence } from '../index.ts'
 import {
   inventedDesign,
   inventedEvaluation,
@@ -7,7 +7,7 @@ import {
   inventedFigures,
   inventedFinding,
   inventedTravel,
-} from './test-support/invented-finger.ts'
+} from '../test-support/invented-finger.ts'
 
 const RAD = Math.PI / 180
 

@@ -1,5 +1,5 @@
 /** One verdict for many findings, and the finding that governs it. */
-import type { Evaluation, Finding, Verdict } from '../engine/index.ts'
+import type { Evaluation, Finding, Verdict } from '../../engine/index.ts'
 
 /** Verdict of a question: `notAsked` where the design states no requirement. */
 export type Answer = Verdict | 'notAsked'

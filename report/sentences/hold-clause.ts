@@ -2,9 +2,9 @@
  * Who carries each load at the closed posture, as a clause. What the wearer carries is said to be the wearer's: the toggle is
  * never given credit for it.
  */
-import type { Evaluation, LoadCase } from '../engine/index.ts'
-import { figureOf, numberOf, wordsOf } from './figure-lookup.ts'
-import { say } from './value-text.ts'
+import type { Evaluation, LoadCase } from '../../engine/index.ts'
+import { figureOf, numberOf, wordsOf } from '../tables/figure-lookup.ts'
+import { say } from '../tables/value-text.ts'
 import { inside, listed, withArticle } from './words.ts'
 
 /** More names than this in one clause are not read; the rest is counted. */

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
-import { refusedDocument, resultDocument } from './index.ts'
-import { inventedEvaluation, inventedFigure, inventedFigures, inventedFinding } from './test-support/invented-finger.ts'
+import { refusedDocument, resultDocument } from '../index.ts'
+import { inventedEvaluation, inventedFigure, inventedFigures, inventedFinding } from '../test-support/invented-finger.ts'
 
 const RAD = Math.PI / 180
 

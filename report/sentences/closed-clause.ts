@@ -1,7 +1,7 @@
 /** How the finger stands when it is closed, as a clause: short of dead centre, past it, or that it does not close. */
-import type { Evaluation, Toggle } from '../engine/index.ts'
-import { answerOf, figureOf, numberOf } from './figure-lookup.ts'
-import { say } from './value-text.ts'
+import type { Evaluation, Toggle } from '../../engine/index.ts'
+import { answerOf, figureOf, numberOf } from '../tables/figure-lookup.ts'
+import { say } from '../tables/value-text.ts'
 import { inside } from './words.ts'
 
 /** The toggle that stands nearest to its jam when closed; absent for a finger without toggles. */

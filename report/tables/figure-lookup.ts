@@ -1,5 +1,5 @@
 /** Finds figures of an evaluation by their id. */
-import type { Evaluation, Figure } from '../engine/index.ts'
+import type { Evaluation, Figure } from '../../engine/index.ts'
 
 /** The figure of that id, when the evaluation has one. */
 export function figureOf(evaluation: Evaluation, id: string): Figure | undefined {

@@ -1,7 +1,7 @@
 /** What falls short or stays undecided among the requirements, as a clause; absent when all are met or none is stated. */
-import type { Finding } from '../engine/index.ts'
-import { governingFinding } from './overall-verdict.ts'
-import { say } from './value-text.ts'
+import type { Finding } from '../../engine/index.ts'
+import { governingFinding } from '../tables/overall-verdict.ts'
+import { say } from '../tables/value-text.ts'
 import { inside } from './words.ts'
 
 /** `2 of 9 requirements fall short, dead-centre margin by 1.3°`; the governing one is named. */

@@ -1,5 +1,5 @@
 /** The verdict in one plain sentence: how it stands closed, who carries the loads, whether it lets go, what falls short. */
-import type { Evaluation } from '../engine/index.ts'
+import type { Evaluation } from '../../engine/index.ts'
 import { cannotCloseClause, closedClause, windowClause } from './closed-clause.ts'
 import { holdClause } from './hold-clause.ts'
 import { returnClause } from './return-clause.ts'

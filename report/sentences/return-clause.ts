@@ -1,7 +1,7 @@
 /** Whether the finger lets go again by its own springs, as a clause: with what reserve, or where and why it jams. */
-import type { Evaluation } from '../engine/index.ts'
-import { answerOf, figureOf, numberOf } from './figure-lookup.ts'
-import { say } from './value-text.ts'
+import type { Evaluation } from '../../engine/index.ts'
+import { answerOf, figureOf, numberOf } from '../tables/figure-lookup.ts'
+import { say } from '../tables/value-text.ts'
 import { inside } from './words.ts'
 
 /** `it lets go`, `from rest it jams at 70.2°, …` or why it is undecided. */

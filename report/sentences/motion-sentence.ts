@@ -1,10 +1,10 @@
 /** The answer to Motion in one plain sentence: how far the joints turn, what ends the travel, how it then stands. */
-import type { Evaluation } from '../engine/index.ts'
+import type { Evaluation } from '../../engine/index.ts'
+import { numberOf } from '../tables/figure-lookup.ts'
+import { findingsOf } from '../tables/overall-verdict.ts'
+import { say } from '../tables/value-text.ts'
 import { cannotCloseClause, closedClause } from './closed-clause.ts'
-import { numberOf } from './figure-lookup.ts'
-import { findingsOf } from './overall-verdict.ts'
 import { shortfallClause } from './shortfall-clause.ts'
-import { say } from './value-text.ts'
 import { asSentence, inside, listed } from './words.ts'
 
 /** One sentence; a finger that does not close is told where and by how much. */

@@ -1,0 +1,120 @@
+/** One sheet: the finger at a posture with its forces, and the toggle as a detail beside it. */
+import type { Design, ForcePicture, Posture, Travel } from '../../engine/index.ts'
+import { drawForces } from './forces.ts'
+import { boxAt, drawLabel, type Label, placeLabels } from './labels.ts'
+import { type FingerSheet, layoutSheet } from './layout-finger.ts'
+import { drawParts, drawPhantom, hatchPattern } from './parts.ts'
+import { drawPads, drawPins, drawSprings, drawStops, drawTipPath } from './pins.ts'
+import { element, type Place, px } from './svg.ts'
+import { detailArea, drawDetail } from './toggle-detail.ts'
+import { onSheet } from './view.ts'
+
+/** What is drawn: a posture of a travel, with or without forces. */
+export interface PosturePicture {
+  readonly design: Design
+  readonly travel: Travel
+  readonly posture: Posture
+  readonly forces?: ForcePicture
+  /** Which toggle the detail shows; the first when absent. */
+  readonly toggle?: number
+}
+
+/** How it is drawn. */
+export interface SheetOptions {
+  readonly width_px: number
+  /** Makes ids unique where several drawings share a page. */
+  readonly idPrefix: string
+  /** Read by those who cannot see the drawing. */
+  readonly title: string
+}
+
+/** A drawing with what a page needs to lay handles over it. */
+export interface FingerDrawing {
+  readonly svg: string
+  readonly width: number
+  readonly height: number
+  readonly scale_px_mm: number
+  /** Centre of each pin on the sheet, px. */
+  readonly pins: readonly Place[]
+}
+
+/** Draws a posture. The sheet has the same size and scale for every posture of the travel. */
+export function drawPosture(picture: PosturePicture, options: SheetOptions): FingerDrawing {
+  const sheet = layoutSheet({ design: picture.design, travel: picture.travel, width_px: options.width_px })
+  const content = [
+    element('defs', {}, hatchPattern(options.idPrefix)),
+    mainView(picture, { sheet, idPrefix: options.idPrefix }),
+    detailView(picture, { sheet, idPrefix: options.idPrefix }),
+  ]
+  const attributes = {
+    class: 'drawing finger-drawing',
+    viewBox: `0 0 ${px(sheet.width)} ${px(sheet.height)}`,
+    width: sheet.width,
+    height: sheet.height,
+    role: 'img',
+    'aria-label': options.title,
+    xmlns: 'http://www.w3.org/2000/svg',
+  }
+  const pins = picture.posture.pinsAt.map((at) => onSheet(sheet.view, at))
+  return {
+    svg: element('svg', attributes, ...content),
+    width: sheet.width,
+    height: sheet.height,
+    scale_px_mm: sheet.view.scale_px_mm,
+    pins,
+  }
+}
+
+function mainView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): string {
+  const { design, travel, posture, forces } = picture
+  const view = sheet.view
+  const marks = { design, posture, view }
+  const drawnForces = forces === undefined ? { svg: '', labels: [], obstacles: [] } : drawForces({ design, forces, view })
+  const pins = posture.pinsAt.map((at) => onSheet(view, at))
+  const ring = ringOf(picture, sheet)
+  const names = design.pins.map((pin, index) => pinName(pin.id, pins, index))
+  const labels = placeLabels([...drawnForces.labels, ...names, ...ring.labels], {
+    sheet: { left: 2, top: 2, width: sheet.width - 4, height: sheet.height - 4 },
+    obstacles: [...pins.map((pin) => boxAt(pin, 9)), ...drawnForces.obstacles],
+  })
+  return [
+    drawPhantom({ design, posture: travel.postures[0], view, idPrefix }),
+    drawTipPath(marks, travel),
+    drawParts({ design, posture, view, idPrefix }),
+    drawSprings(marks),
+    drawStops(marks),
+    drawPins(marks),
+    drawPads(marks),
+    ring.svg,
+    drawnForces.svg,
+    ...labels.map(drawLabel),
+  ].join('')
+}
+
+/** Names stand away from the middle of the finger, where there is paper. */
+function pinName(id: string, pins: readonly Place[], index: number): Label {
+  const middle = { x: mean(pins.map((pin) => pin.x)), y: mean(pins.map((pin) => pin.y)) }
+  const anchor = pins[index]
+  const prefers_rad = Math.atan2(anchor.y - middle.y, anchor.x - middle.x)
+  return { words: id, anchor, clear_px: 17, prefers_rad, className: 'name', size_px: 12.5 }
+}
+
+function ringOf({ design, posture, toggle = 0 }: PosturePicture, sheet: FingerSheet): { svg: string; labels: readonly Label[] } {
+  if (sheet.detail === undefined) return { svg: '', labels: [] }
+  const { at, radius_mm } = detailArea({ design, posture, toggle })
+  const centre = onSheet(sheet.view, at)
+  const radius = radius_mm * sheet.view.scale_px_mm
+  const label = { words: 'Z', anchor: centre, clear_px: radius + 3, prefers_rad: Math.PI / 3, className: 'value', size_px: 14 }
+  return { svg: element('circle', { cx: centre.x, cy: centre.y, r: radius, class: 'ring' }), labels: [label] }
+}
+
+function detailView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): string {
+  if (sheet.detail === undefined) return ''
+  const { design, posture, forces, toggle = 0 } = picture
+  const place = { ...sheet.detail, mainScale_px_mm: sheet.view.scale_px_mm, idPrefix, toggle }
+  return drawDetail({ design, posture, ...place, ...(forces === undefined ? {} : { forces }) })
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / Math.max(values.length, 1)
+}

@@ -1,0 +1,133 @@
+/**
+ * Places labels so that none covers another: each tries places around its anchor, nearest first, and takes the one that covers
+ * least of what stands already. Widths are estimated from the number of characters, a little too wide on purpose.
+ */
+import { element, lettering, type Place, px } from './svg.ts'
+
+/** Average width of a character as a share of the type size, generous for figures and capitals. */
+const CHARACTER_WIDTH_RATIO = 0.57
+const LINE_HEIGHT_RATIO = 1.2
+const DIRECTIONS = 16
+const RINGS = 5
+/** A label farther from its anchor than this gets a thin leader line. */
+const LEADER_FROM_PX = 22
+
+/** Upright box on the sheet. */
+export interface Rectangle {
+  readonly left: number
+  readonly top: number
+  readonly width: number
+  readonly height: number
+}
+
+/** A label before it has a place. */
+export interface Label {
+  readonly words: string
+  readonly anchor: Place
+  /** Room to keep from the anchor, px. */
+  readonly clear_px: number
+  /** Direction that it would like best, rad on the sheet (0 right, positive down). */
+  readonly prefers_rad: number
+  readonly className: string
+  readonly size_px: number
+}
+
+/** A label with its place. */
+export interface PlacedLabel extends Label {
+  readonly box: Rectangle
+}
+
+/** Everything that labels must keep off, and the sheet they must stay on. */
+export interface Ground {
+  readonly sheet: Rectangle
+  /** Covering one of these is bad, e.g. pins and arrows. */
+  readonly obstacles: readonly Rectangle[]
+}
+
+/** Places labels in the order given; the first has the first choice. */
+export function placeLabels(labels: readonly Label[], ground: Ground): readonly PlacedLabel[] {
+  const placed: PlacedLabel[] = []
+  for (const label of labels) {
+    const taken = placed.map((other) => other.box)
+    const choices = candidates(label).map((box) => ({ box, cost: costOf(box, { label, taken, ground }) }))
+    const best = choices.reduce((least, choice) => (choice.cost < least.cost ? choice : least))
+    placed.push({ ...label, box: best.box })
+  }
+  return placed
+}
+
+/** A placed label as SVG, with a leader line where it had to stand apart. */
+export function drawLabel(label: PlacedLabel): string {
+  const { box, anchor, size_px } = label
+  const baseline = { x: box.left + box.width / 2, y: box.top + box.height / 2 + 0.35 * size_px }
+  const text = lettering(label.words, baseline, { class: label.className, 'text-anchor': 'middle', 'font-size': px(size_px) })
+  const near = nearestOf(box, anchor)
+  const apart = Math.hypot(near.x - anchor.x, near.y - anchor.y)
+  if (apart < label.clear_px + LEADER_FROM_PX) return text
+  return element('line', { x1: near.x, y1: near.y, x2: anchor.x, y2: anchor.y, class: 'leader' }) + text
+}
+
+/** Estimated box of a text of that size with its upper left corner at 0, 0. */
+export function textSize(words: string, size_px: number): { readonly width: number; readonly height: number } {
+  return { width: words.length * size_px * CHARACTER_WIDTH_RATIO, height: size_px * LINE_HEIGHT_RATIO }
+}
+
+/** Small boxes along a line, for obstacles. */
+export function boxesAlong(from: Place, to: Place, half_px: number): readonly Rectangle[] {
+  const count = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 8))
+  return Array.from({ length: count + 1 }, (_, index) => {
+    const share = index / count
+    return boxAt({ x: from.x + share * (to.x - from.x), y: from.y + share * (to.y - from.y) }, half_px)
+  })
+}
+
+/** Square box about a place. */
+export function boxAt(place: Place, half_px: number): Rectangle {
+  return { left: place.x - half_px, top: place.y - half_px, width: 2 * half_px, height: 2 * half_px }
+}
+
+/** Area that two boxes share, px². */
+export function overlap(one: Rectangle, other: Rectangle): number {
+  const width = Math.min(one.left + one.width, other.left + other.width) - Math.max(one.left, other.left)
+  const height = Math.min(one.top + one.height, other.top + other.height) - Math.max(one.top, other.top)
+  return width > 0 && height > 0 ? width * height : 0
+}
+
+function candidates(label: Label): readonly Rectangle[] {
+  const size = textSize(label.words, label.size_px)
+  return Array.from({ length: RINGS }, (_, ring) => ring).flatMap((ring) =>
+    Array.from({ length: DIRECTIONS }, (_, index) => {
+      const angle = label.prefers_rad + ((index % 2 === 0 ? 1 : -1) * Math.ceil(index / 2) * 2 * Math.PI) / DIRECTIONS
+      const reach = label.clear_px + ring * 13
+      const centre = {
+        x: label.anchor.x + Math.cos(angle) * (reach + size.width / 2),
+        y: label.anchor.y + Math.sin(angle) * (reach + size.height / 2),
+      }
+      return { left: centre.x - size.width / 2, top: centre.y - size.height / 2, ...size }
+    }),
+  )
+}
+
+function costOf(box: Rectangle, about: { label: Label; taken: readonly Rectangle[]; ground: Ground }): number {
+  const { label, taken, ground } = about
+  const covered = taken.reduce((sum, other) => sum + overlap(grown(box, 2), other), 0)
+  const crossed = ground.obstacles.reduce((sum, other) => sum + overlap(box, other), 0)
+  const outside = box.width * box.height - overlap(box, ground.sheet)
+  const near = nearestOf(box, label.anchor)
+  const apart = Math.hypot(near.x - label.anchor.x, near.y - label.anchor.y)
+  const centre = { x: box.left + box.width / 2, y: box.top + box.height / 2 }
+  const bearing = Math.atan2(centre.y - label.anchor.y, centre.x - label.anchor.x)
+  const astray = 1 - Math.cos(bearing - label.prefers_rad)
+  return 1e6 * Math.sign(covered) + 1000 * covered + 1000 * outside + crossed + 4 * apart + 12 * astray
+}
+
+function grown(box: Rectangle, by: number): Rectangle {
+  return { left: box.left - by, top: box.top - by, width: box.width + 2 * by, height: box.height + 2 * by }
+}
+
+function nearestOf(box: Rectangle, place: Place): Place {
+  return {
+    x: Math.min(Math.max(place.x, box.left), box.left + box.width),
+    y: Math.min(Math.max(place.y, box.top), box.top + box.height),
+  }
+}
