@@ -95,4 +95,21 @@ export const limits = {
   marchHalvings: 20,
   /** Marched postures of one travel: three whole turns at 4°, four times over for halved steps. */
   marchSteps: 1000,
+
+  /** A port whose power is below this share of its size does no work: its amplitude would be a division by rounding. */
+  workless_ratio: 1e-12,
+  /** Combinations of slot walls tried: a finger has one or two slots, 16 combinations are four of them. */
+  wallTrials: 16,
+  /** Newton's rounds for friction at one state: 4 are usual, a poor start takes 10. */
+  frictionRounds: 40,
+  /** Halvings of one Newton step for friction: 2^-12 of a step means that none helps. */
+  frictionHalvings: 12,
+  /** Steps by which friction is raised from zero when Newton fails from there: enough to halve down to 1 % and come back. */
+  frictionRaises: 40,
+  /** Joint forces are solved to this share of the largest. */
+  frictionTolerance_ratio: 1e-13,
+  /** Where rounding keeps Newton from that, this much is still balance. */
+  frictionRounding_ratio: 1e-10,
+  /** Joints that carry less than this share of the largest force are smoothed, so that their direction has a derivative. */
+  unloaded_ratio: 1e-9,
 } as const
