@@ -3,9 +3,8 @@
  * for its themes. Files written by the command line carry it inside, with the light colours as they stand here.
  */
 export const drawingStyle = `
-.drawing { font-family: 'Source Sans 3', 'Source Sans Pro', 'Helvetica Neue', Arial, sans-serif; font-variant-numeric: tabular-nums lining-nums; }
+.drawing { fill: none; font-family: 'Source Sans 3', 'Source Sans Pro', 'Helvetica Neue', Arial, sans-serif; font-variant-numeric: tabular-nums lining-nums; }
 .drawing text { fill: var(--ink, #1d2733); }
-.drawing line, .drawing path:not(.hatch), .drawing circle { fill: none; }
 .drawing .part { fill: var(--metal, #f1ede3); stroke: var(--ink, #1d2733); stroke-width: 1.4; stroke-linejoin: round; }
 .drawing .part-link { fill: var(--metal-link, #e9e3d4); }
 .drawing .hatch-line { stroke: var(--ink-soft, #56606b); stroke-width: 0.8; }
@@ -43,6 +42,7 @@ export const drawingStyle = `
 .drawing .bound { stroke: var(--short, #9c2f1b); stroke-width: 1; stroke-dasharray: 9 3; }
 .drawing text.bound { fill: var(--short, #9c2f1b); stroke: none; }
 .drawing .gap { fill: var(--gap, #1d27330d); stroke: none; }
+.drawing .event { fill: var(--ink, #1d2733); }
 .drawing .pointer { stroke: var(--touch, #0b6459); stroke-width: 1.4; }
 .drawing .pointer-dot { fill: var(--touch, #0b6459); }
 `

@@ -94,7 +94,15 @@ function insideOf(detail: Detail, view: View): readonly string[] {
       pinLabel(named(b), atB, Math.atan2(atB.y - centre.y, atB.x - centre.x)),
       pinLabel(named(c), atC, Math.atan2(atC.y - centre.y, atC.x - centre.x)),
     ],
-    { sheet, obstacles: [boxAt(atB, named(b).radius * 0.8), boxAt(atC, named(c).radius * 0.8), ...margin.obstacles, ...(action?.obstacles ?? [])] },
+    {
+      sheet,
+      obstacles: [
+        boxAt(atB, named(b).radius * 0.8),
+        boxAt(atC, named(c).radius * 0.8),
+        ...margin.obstacles,
+        ...(action?.obstacles ?? []),
+      ],
+    },
   )
   return [
     drawParts({ design, posture, view, idPrefix: `${detail.idPrefix}d` }),

@@ -1,0 +1,206 @@
+/**
+ * One plot over the travel: curves in one ink told apart by line type, their names at the ends of the lines, the unit at the axis, and a
+ * pale stretch with a word where a quantity does not exist.
+ */
+import { scaleLinear } from 'd3-scale'
+import { line as curveThrough } from 'd3-shape'
+import type { Series, Travel } from '../../engine/index.ts'
+import { element, lettering, line, px } from '../drawing/svg.ts'
+import { setValue } from '../tables/value-text.ts'
+import type { PlotGroup } from './plot-groups.ts'
+import { spread } from './spread-labels.ts'
+import { axisRange, driveMarks, driveSign, driveStep } from './travel-axis.ts'
+
+const MARGIN = { left: 52, right: 116, top: 34, bottom: 30 }
+const CURVE_CLASSES = ['first', 'second', 'third', 'fourth']
+const LABEL_PX = 12.5
+
+/** Size on the sheet, and where the pointer stands; no pointer is drawn when it is absent. */
+export interface PlotOptions {
+  readonly width_px: number
+  readonly height_px: number
+  readonly pointer_ratio?: number
+}
+
+/** A plot with what a page needs to move a pointer over it. */
+export interface Plot {
+  readonly svg: string
+  readonly width: number
+  readonly height: number
+  /** px on the sheet of a share of the travel. */
+  readonly left: number
+  readonly right: number
+  readonly range: readonly [number, number]
+}
+
+interface Frame {
+  readonly x: (arc_ratio: number) => number
+  readonly y: (value: number) => number
+  readonly ticks: readonly number[]
+  readonly options: PlotOptions
+}
+
+/** Draws one group of series over a travel. */
+export function drawPlot(about: { readonly group: PlotGroup; readonly travel: Travel }, options: PlotOptions): Plot {
+  const { group, travel } = about
+  const frame = frameOf(about, options)
+  const content = [
+    lettering(titleOf(group), { x: 0, y: 15 }, { class: 'plot-title', 'font-size': 14 }),
+    gapsOf(about, frame),
+    axisOf(about, frame),
+    travelAxisOf(travel, frame),
+    ...group.limits.map((limit) => {
+      const y = frame.y(limit.value)
+      return line({ x: MARGIN.left, y }, { x: options.width_px - MARGIN.right, y }, 'bound')
+    }),
+    ...group.series.map((series, index) =>
+      element('path', { d: curveOf(series, travel, frame), class: `curve ${CURVE_CLASSES[index % 4]}` }),
+    ),
+    endLabels(about, frame),
+    pointerOf(frame),
+  ]
+  const attributes = {
+    class: 'drawing plot',
+    viewBox: `0 0 ${px(options.width_px)} ${px(options.height_px)}`,
+    width: options.width_px,
+    height: options.height_px,
+    role: 'img',
+    'aria-label': `${group.title} over the travel`,
+    xmlns: 'http://www.w3.org/2000/svg',
+  }
+  const svg = element('svg', attributes, ...content)
+  const right = options.width_px - MARGIN.right
+  return { svg, width: options.width_px, height: options.height_px, left: MARGIN.left, right, range: axisRange(travel) }
+}
+
+function frameOf({ group, travel }: { group: PlotGroup; travel: Travel }, options: PlotOptions): Frame {
+  const values = group.series
+    .flatMap((series) => series.values.filter((value) => value !== undefined))
+    .map((value) => shown(value, group))
+  const limits = group.limits.map((limit) => shown(limit.value, group))
+  const domain = [Math.min(0, ...values, ...limits), Math.max(0, ...values, ...limits)]
+  const y = scaleLinear()
+    .domain(domain[0] === domain[1] ? [domain[0], domain[0] + 1] : domain)
+    .nice(5)
+    .range([options.height_px - MARGIN.bottom, MARGIN.top])
+  const x = scaleLinear()
+    .domain([...axisRange(travel)])
+    .range([MARGIN.left, options.width_px - MARGIN.right])
+  return { x, y: (value) => y(shown(value, group)), ticks: y.ticks(5), options }
+}
+
+/** Values as they are read at the axis: degrees for angles. */
+function shown(value: number, group: PlotGroup): number {
+  return group.unit === 'rad' ? (value * 180) / Math.PI : value
+}
+
+function titleOf(group: PlotGroup): string {
+  const unit = group.unit === 'rad' ? 'degrees' : group.unit
+  return unit === '1' ? group.title : `${group.title}, ${unit}`
+}
+
+function axisOf({ group }: { group: PlotGroup }, frame: Frame): string {
+  const right = frame.options.width_px - MARGIN.right
+  const back = group.unit === 'rad' ? Math.PI / 180 : 1
+  return frame.ticks
+    .map((tick) => {
+      const y = frame.y(tick * back)
+      const number = lettering(
+        tickText(tick),
+        { x: MARGIN.left - 8, y: y + 4 },
+        { class: 'axis', 'text-anchor': 'end', 'font-size': LABEL_PX },
+      )
+      return line({ x: MARGIN.left, y }, { x: right, y }, tick === 0 ? 'zero' : 'grid') + number
+    })
+    .join('')
+}
+
+function tickText(tick: number): string {
+  return String(tick).replace('-', '−')
+}
+
+function travelAxisOf(travel: Travel, frame: Frame): string {
+  const bottom = frame.options.height_px - MARGIN.bottom
+  const right = frame.options.width_px - MARGIN.right
+  const step = driveStep(travel, { width_px: right - MARGIN.left, apart_px: 56 })
+  const marks = driveMarks(travel, step).map((mark) => {
+    const x = frame.x(mark.arc_ratio)
+    const words = `${tickText(Math.round(mark.drive * 10) / 10)}${driveSign(travel)}`
+    return (
+      line({ x, y: bottom }, { x, y: bottom + 5 }, 'tick') +
+      lettering(words, { x, y: bottom + 20 }, { class: 'axis', 'text-anchor': 'middle', 'font-size': LABEL_PX })
+    )
+  })
+  return line({ x: MARGIN.left, y: bottom }, { x: right, y: bottom }, 'axis-line') + marks.join('')
+}
+
+function curveOf(series: Series, travel: Travel, frame: Frame): string {
+  const path = curveThrough<number | undefined>()
+    .defined((value) => value !== undefined)
+    .x((_, index) => frame.x(travel.postures[index].arc_ratio))
+    .y((value) => frame.y(value ?? 0))
+    .digits(2)
+  return path([...series.values]) ?? ''
+}
+
+/** Names at the right ends of the curves and limits, moved apart where they would touch. */
+function endLabels({ group }: { group: PlotGroup; travel: Travel }, frame: Frame): string {
+  const right = frame.options.width_px - MARGIN.right
+  const curves = group.series.flatMap((series) => {
+    const last = series.values.findLast((value) => value !== undefined)
+    return last === undefined ? [] : [{ words: series.title, y: frame.y(last), className: 'name' }]
+  })
+  const limits = group.limits.map((limit) => {
+    const value = setValue(limit.value, group.unit)
+    return {
+      words: `${limit.words} ${Number(value.number).toFixed(1)}${value.unit}`,
+      y: frame.y(limit.value),
+      className: 'bound',
+    }
+  })
+  const wanted = [...curves, ...limits]
+  const placed = spread(
+    wanted.map((label) => label.y),
+    { apart: 15, least: MARGIN.top, most: frame.options.height_px - MARGIN.bottom },
+  )
+  return wanted
+    .map(({ words, y, className }, index) => {
+      const joint = line({ x: right, y }, { x: right + 8, y: placed[index] }, 'leader')
+      return joint + lettering(words, { x: right + 11, y: placed[index] + 4 }, { class: className, 'font-size': LABEL_PX })
+    })
+    .join('')
+}
+
+/** Stretches where no series has a value. */
+function gapsOf({ group, travel }: { group: PlotGroup; travel: Travel }, frame: Frame): string {
+  const missing = travel.postures.map((_, index) => group.series.some((series) => series.values[index] === undefined))
+  const starts = missing.flatMap((gone, index) => (gone && !missing[index - 1] ? [index] : []))
+  return starts
+    .map((start) => {
+      const after = missing.indexOf(false, start)
+      const end = after === -1 ? missing.length - 1 : after
+      const from = frame.x(travel.postures[Math.max(0, start - 1)].arc_ratio)
+      const to = frame.x(travel.postures[end].arc_ratio)
+      const box = {
+        x: from,
+        y: MARGIN.top,
+        width: Math.max(2, to - from),
+        height: frame.options.height_px - MARGIN.top - MARGIN.bottom,
+      }
+      const words = to - from > 96 ? 'does not exist here' : to - from > 30 ? 'none' : ''
+      const word = lettering(
+        words,
+        { x: (from + to) / 2, y: MARGIN.top + 14 },
+        { class: 'axis', 'text-anchor': 'middle', 'font-size': 12 },
+      )
+      return element('rect', { ...box, class: 'gap' }) + word
+    })
+    .join('')
+}
+
+function pointerOf(frame: Frame): string {
+  const { pointer_ratio, height_px } = frame.options
+  if (pointer_ratio === undefined) return ''
+  const x = frame.x(pointer_ratio)
+  return line({ x, y: MARGIN.top }, { x, y: height_px - MARGIN.bottom }, 'pointer')
+}
