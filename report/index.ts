@@ -1,8 +1,16 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
+
+export { drawPosture, type FingerDrawing, type PosturePicture, type SheetOptions } from './drawing/draw-posture.ts'
+export { drawingStyle } from './drawing/drawing-style.ts'
+export { drawPlot, type Plot } from './plots/draw-plot.ts'
+export { type PlotGroup, plotGroups } from './plots/plot-groups.ts'
+export { axisRange, driveAt } from './plots/travel-axis.ts'
+export { drawTravelScale, readTravel, type TravelScale } from './plots/travel-scale.ts'
 export { caution } from './sentences/caution.ts'
 export { holdSentence } from './sentences/hold-sentence.ts'
 export { motionSentence } from './sentences/motion-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
+export { drawMark, type Mark, marks } from './tables/marks.ts'
 export {
   type Answer,
   findingsOf,
@@ -18,4 +26,5 @@ export {
   refusedDocument,
   resultDocument,
 } from './tables/result-document.ts'
+export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords } from './tables/rows.ts'
 export { setValue, type ValueText } from './tables/value-text.ts'
