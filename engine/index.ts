@@ -1,5 +1,12 @@
 /** The engine's only door. Pure: no files, clock, screen, database or dice. */
 export type * from './design/design.ts'
+export { designSchema } from './design/document.ts'
+export { type FigureName, type FigureScope, figureNames } from './design/figure-names.ts'
 export type { Checked, Problem } from './design/problem.ts'
+export { readDesign } from './design/read-design.ts'
+export { sentence } from './design/sentence.ts'
 export type * from './figures/evaluation.ts'
+export type { Fault, Read } from './numbers/fault.ts'
+export { limits } from './numbers/limits.ts'
+export { type QuantityKind, readQuantity } from './numbers/quantity.ts'
 export type { Vector } from './numbers/vector.ts'

@@ -14,4 +14,6 @@ export interface Problem {
 }
 
 /** Either the value, or every problem that stands in its way. */
-export type Checked<T> = { readonly value: T; readonly problems?: never } | { readonly value?: never; readonly problems: readonly Problem[] }
+export type Checked<T> =
+  | { readonly value: T; readonly problems?: never }
+  | { readonly value?: never; readonly problems: readonly Problem[] }

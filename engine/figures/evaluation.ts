@@ -3,11 +3,11 @@
  * Everything here is data in inside units (mm, N, N·mm, rad); the doors turn it into words, tables and drawings.
  */
 import type { Design, Point, Requirement } from '../design/design.ts'
+import type { FigureUnit } from '../design/figure-names.ts'
 import type { Problem } from '../design/problem.ts'
 import type { Vector } from '../numbers/vector.ts'
 
-/** Inside units of a figure. Doors show `rad` in degrees and may turn mm and N into inch and lbf. */
-export type FigureUnit = 'rad' | 'mm' | 'N' | 'N·mm' | 'N·mm per pin' | '1' | 'yes or no' | 'words'
+export type { FigureUnit } from '../design/figure-names.ts'
 
 /** Formula, inputs, intermediate values and source of one figure. */
 export interface Working {
@@ -106,7 +106,12 @@ export interface ForcePicture {
     readonly frictionCircle_mm: number
   }[]
   /** Line of action of the force in each unloaded two-pin link. */
-  readonly linkLines: readonly { readonly part: number; readonly through: Point; readonly direction_rad: number; readonly tension_N: number }[]
+  readonly linkLines: readonly {
+    readonly part: number
+    readonly through: Point
+    readonly direction_rad: number
+    readonly tension_N: number
+  }[]
   readonly loads: readonly { readonly at: Point; readonly force_N: Vector; readonly words: string }[]
   readonly stops: readonly { readonly stop: number; readonly at: Point; readonly force_N: Vector }[]
   /** Effort at the drive, keeper or release port; absent when no equilibrium exists. */

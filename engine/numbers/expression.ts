@@ -33,7 +33,13 @@ export type Expression =
   | { readonly kind: 'amount'; readonly column: number; readonly value: number; readonly powers: Powers }
   | { readonly kind: 'name'; readonly column: number; readonly name: string }
   | { readonly kind: 'negative'; readonly column: number; readonly of: Expression }
-  | { readonly kind: 'operation'; readonly column: number; readonly sign: Operator; readonly left: Expression; readonly right: Expression }
+  | {
+      readonly kind: 'operation'
+      readonly column: number
+      readonly sign: Operator
+      readonly left: Expression
+      readonly right: Expression
+    }
   | { readonly kind: 'call'; readonly column: number; readonly name: string; readonly of: readonly Expression[] }
 
 export type Operator = '+' | '-' | '*' | '/' | '^'
@@ -157,12 +163,17 @@ class Reader {
   private word(): Expression {
     const { text: name, column } = this.next()
     if (isFunctionName(name)) return this.call(name)
-    if (findUnit(name)) this.refuse(`the unit ${quoted(name)}`, 'a number before it', `Write 1 ${name} where the unit itself is meant.`)
+    if (findUnit(name))
+      this.refuse(`the unit ${quoted(name)}`, 'a number before it', `Write 1 ${name} where the unit itself is meant.`)
     this.at++
     if (name === 'pi') return { kind: 'amount', column, value: Math.PI, powers: plainNumber }
     if (this.isSign('(')) {
       const nearest = nearestName(name, functionNames)
-      this.refuse(`a bracket after ${quoted(name)}, which is no function`, functionNames.join(', '), nearest && `Did you mean ${nearest}?`)
+      this.refuse(
+        `a bracket after ${quoted(name)}, which is no function`,
+        functionNames.join(', '),
+        nearest && `Did you mean ${nearest}?`,
+      )
     }
     return { kind: 'name', column, name }
   }
@@ -202,7 +213,8 @@ class Reader {
   /** Takes a product or division sign if a unit follows it: 1 for a product or a blank, -1 for a division. */
   private signBeforeUnit(): 1 | -1 {
     const follows = this.next(1)
-    const isBetweenUnits = (this.isSign('*') || this.isSign('/')) && follows.kind === 'word' && findUnit(follows.text) !== undefined
+    const isBetweenUnits =
+      (this.isSign('*') || this.isSign('/')) && follows.kind === 'word' && findUnit(follows.text) !== undefined
     return isBetweenUnits && this.take().text === '/' ? -1 : 1
   }
 

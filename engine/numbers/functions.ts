@@ -30,7 +30,9 @@ const takesAlike = (most: number, value: (given: readonly number[]) => number, r
   least: most === 1 ? 1 : 2,
   most,
   powers: (given) =>
-    given.every((x) => samePowers(x, given[0])) ? result(given[0]) : { needed: `all of one kind (the first is in ${powersText(given[0])})` },
+    given.every((x) => samePowers(x, given[0]))
+      ? result(given[0])
+      : { needed: `all of one kind (the first is in ${powersText(given[0])})` },
   value,
 })
 
@@ -44,12 +46,26 @@ const functions: ReadonlyMap<string, NamedFunction> = new Map([
   ['asin', givesAngle(Math.asin)],
   ['acos', givesAngle(Math.acos)],
   ['atan', givesAngle(Math.atan)],
-  ['atan2', takesAlike(2, ([y, x]) => (y === 0 && x === 0 ? Number.NaN : Math.atan2(y, x)), () => angle)],
+  [
+    'atan2',
+    takesAlike(
+      2,
+      ([y, x]) => (y === 0 && x === 0 ? Number.NaN : Math.atan2(y, x)),
+      () => angle,
+    ),
+  ],
   ['hypot', takesAlike(manyArguments, (given) => Math.hypot(...given))],
   ['min', takesAlike(manyArguments, (given) => Math.min(...given))],
   ['max', takesAlike(manyArguments, (given) => Math.max(...given))],
   ['abs', takesAlike(1, ([x]) => Math.abs(x))],
-  ['sqrt', takesAlike(1, ([x]) => Math.sqrt(x), (x) => raised(x, 0.5))],
+  [
+    'sqrt',
+    takesAlike(
+      1,
+      ([x]) => Math.sqrt(x),
+      (x) => raised(x, 0.5),
+    ),
+  ],
 ])
 
 export const functionNames: readonly string[] = [...functions.keys()]

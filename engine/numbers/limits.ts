@@ -16,6 +16,8 @@ export const limits = {
   stops: 50,
   springs: 50,
   toggles: 50,
+  /** Holes that one pin goes through. */
+  holesOfPin: 12,
   /** Holes, edges and pads each of one part, and corners of its outline. */
   holesOfPart: 100,
   edgesOfPart: 200,
@@ -112,4 +114,8 @@ export const limits = {
   frictionRounding_ratio: 1e-10,
   /** Joints that carry less than this share of the largest force are smoothed, so that their direction has a derivative. */
   unloaded_ratio: 1e-9,
+  /** Rounds of turning joints over in search of the worst rest: each joint settles in one or two. */
+  restRounds: 20,
+  /** A change of the amplitude below this share is rounding, not a worse state. */
+  restGain_ratio: 1e-12,
 } as const

@@ -103,7 +103,12 @@ class Walk {
 
   private powersOfPower(base: Powers, exponent: Powers, typed: Expression): Powers {
     if (!samePowers(exponent, plainNumber)) {
-      this.refuse({ code: 'wrong unit', column: typed.column, found: `an exponent in ${powersText(exponent)}`, needed: 'a plain number' })
+      this.refuse({
+        code: 'wrong unit',
+        column: typed.column,
+        found: `an exponent in ${powersText(exponent)}`,
+        needed: 'a plain number',
+      })
     }
     if (samePowers(base, plainNumber)) return plainNumber
     if (namesIn(typed).length > 0) {
@@ -153,7 +158,8 @@ class Walk {
   private valueOfOperation({ sign, left, right, column }: Expression & { kind: 'operation' }): number {
     const before = this.valueOf(left)
     const after = this.valueOf(right)
-    if (sign === '/' && after === 0) this.refuse({ code: 'no such number', column, found: 'a division by 0', needed: 'another number below' })
+    if (sign === '/' && after === 0)
+      this.refuse({ code: 'no such number', column, found: 'a division by 0', needed: 'another number below' })
     return this.finite(calculated(sign, before, after), column, `${shortNumber(before)} ${sign} ${shortNumber(after)}`)
   }
 

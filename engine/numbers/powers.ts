@@ -47,7 +47,8 @@ export function powersText(powers: Powers): string {
     ['s', powers.time],
     ['rad', powers.angle],
   ]
-  const written = (unit: string, power: number) => (Math.abs(power - 1) < powerTolerance ? unit : `${unit}^${Number(power.toFixed(4))}`)
+  const written = (unit: string, power: number) =>
+    Math.abs(power - 1) < powerTolerance ? unit : `${unit}^${Number(power.toFixed(4))}`
   const above = bases.filter(([, power]) => power > powerTolerance).map(([unit, power]) => written(unit, power))
   const below = bases.filter(([, power]) => power < -powerTolerance).map(([unit, power]) => written(unit, -power))
   return [above.join('·') || '1', ...below].join('/')

@@ -36,7 +36,14 @@ const kinds: Readonly<Record<QuantityKind, KindRow>> = {
   angle: { words: 'an angle', example: '7 deg', powers: powers(0, 0, 0, 1), inside: 'rad', scale: 1, most: limits.angle_rad },
   force: { words: 'a force', example: '60 N', powers: powers(0, 1), inside: 'N', scale: 1, most: limits.force_N },
   couple: { words: 'a couple', example: '60 N*mm', powers: powers(1, 1), inside: 'N·mm', scale: 1, most: limits.couple_Nmm },
-  springRate: { words: 'a spring rate', example: '2 N/mm', powers: powers(-1, 1), inside: 'N/mm', scale: 1, most: limits.springRate_N_mm },
+  springRate: {
+    words: 'a spring rate',
+    example: '2 N/mm',
+    powers: powers(-1, 1),
+    inside: 'N/mm',
+    scale: 1,
+    most: limits.springRate_N_mm,
+  },
   torsionRate: {
     words: 'a torsion rate',
     example: '0.9 N*mm/deg',
@@ -47,7 +54,14 @@ const kinds: Readonly<Record<QuantityKind, KindRow>> = {
   },
   pressure: { words: 'a stress', example: '71 GPa', powers: powers(-2, 1), inside: 'MPa', scale: 1, most: limits.pressure_MPa },
   mass: { words: 'a mass', example: '15 g', powers: powers(-1, 1, 2), inside: 'kg', scale: 1000, most: limits.mass_kg },
-  density: { words: 'a density', example: '2.7 g/cm^3', powers: powers(-4, 1, 2), inside: 'kg/mm³', scale: 1000, most: limits.density_kg_mm3 },
+  density: {
+    words: 'a density',
+    example: '2.7 g/cm^3',
+    powers: powers(-4, 1, 2),
+    inside: 'kg/mm³',
+    scale: 1000,
+    most: limits.density_kg_mm3,
+  },
   number: { words: 'a plain number', example: '0.12', powers: plainNumber, inside: '1', scale: 1, most: limits.number },
 }
 

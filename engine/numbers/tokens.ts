@@ -67,7 +67,12 @@ function tokensAt(text: string, at: number): Read<{ readonly tokens: readonly To
   if (digits !== '') {
     const value = Number(digits)
     if (!Number.isFinite(value)) return { fault: tooLarge(digits, column) }
-    return { value: { tokens: [{ kind: 'number', text: digits, column, value, isWhole: /^[0-9]+$/.test(digits) }], length: digits.length } }
+    return {
+      value: {
+        tokens: [{ kind: 'number', text: digits, column, value, isWhole: /^[0-9]+$/.test(digits) }],
+        length: digits.length,
+      },
+    }
   }
   const letters = matchAt(word, text, at)
   if (letters !== '') return { value: { tokens: [{ kind: 'word', text: letters, column }], length: letters.length } }

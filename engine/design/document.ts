@@ -1,0 +1,52 @@
+import * as z from 'zod'
+import { drive, loadCase, release, requirement, spring, stop, toggle, weight } from './schema-joints.ts'
+import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
+import { dimension, frictionPair, material, part, pin } from './schema-parts.ts'
+
+/** Version of the document; a later one gets another name and a reader of its own. */
+export const designFormat = 'fingerwright-design/1'
+
+const dimensionName = z.string().regex(dimensionPattern, { error: dimensionNeeded })
+
+/**
+ * Structure of the design document: the one definition behind the reader and the published JSON Schema.
+ * It says which keys there are and of what type; whether quantities, references and geometry make sense is found by the readers.
+ */
+export const documentSchema = z.strictObject(
+  {
+    $schema: z.string().optional().describe('Where an editor finds the schema of this document.'),
+    format: z.literal(designFormat, { error: `"${designFormat}"` }),
+    title: name('the title'),
+    note: note('the note').optional().describe('What a reader of the design should know.'),
+    dimensions: z.record(dimensionName, dimension, { error: 'an object of dimensions, each under its name' }).optional(),
+    materials: z.record(rowName, material, { error: 'an object of materials, each under its name' }).optional(),
+    friction: z
+      .record(rowName, frictionPair, { error: 'an object of friction pairs, each under its name' })
+      .describe('Pairs of surfaces with their coefficients of friction.'),
+    parts: byId(part, 'parts').describe(
+      'Rigid bodies. x towards the fingertip with the finger straight, y towards the back of the hand.',
+    ),
+    pins: byId(pin, 'pins'),
+    stops: byId(stop, 'stops').optional().describe('One-sided contacts: a round end of one part against an edge of another.'),
+    springs: byId(spring, 'springs').optional(),
+    drive,
+    release: release.optional(),
+    loadCases: byId(loadCase, 'load cases').optional(),
+    toggles: byId(toggle, 'toggles').optional(),
+    weight: weight.optional(),
+    tip: partThing('pad').optional().describe('The pad that is watched as the tip of the finger.'),
+    requirements: byId(requirement, 'requirements').optional(),
+  },
+  { error: 'an object' },
+)
+
+/** The document as typed, with whatever is missing or was taken out because its structure is at fault. */
+export type Document = {
+  readonly [Key in keyof z.infer<typeof documentSchema>]?: z.infer<typeof documentSchema>[Key] | undefined
+}
+
+/** The JSON Schema (draft 2020-12) of the document, with a description of every key, for editors. */
+export function designSchema(): object {
+  const schema = z.toJSONSchema(documentSchema, { target: 'draft-2020-12', io: 'input' })
+  return { ...schema, title: 'A finger for Fingerwright', description: `Design document, format ${designFormat}.` }
+}

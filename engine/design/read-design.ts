@@ -1,0 +1,139 @@
+/**
+ * Text of a design file → Design, or every problem that stands in its way.
+ *
+ *     text ─▶ JSON ─▶ structure ─▶ dimensions ─▶ materials, friction ─▶ parts ─▶ pins ─▶ the rest
+ *
+ * Each step reports what it finds and passes on what is sound, so that one reading names all problems of a file.
+ * Nothing is corrected silently.
+ */
+import { limits } from '../numbers/limits.ts'
+import { tooManyThings } from './counts.ts'
+import type { Design, Pin } from './design.ts'
+import type { FigureScope } from './figure-names.ts'
+import { readJson } from './json-text.ts'
+import type { Checked, Problem } from './problem.ts'
+import { readDimensions } from './read-dimensions.ts'
+import { readDrive, readRelease } from './read-drive.ts'
+import { readSprings, readStops, type Workbench } from './read-joints.ts'
+import { readLoadCases, readToggles, readWeight } from './read-loads.ts'
+import { readFrictionPairs, readMaterials } from './read-materials.ts'
+import { readParts } from './read-parts.ts'
+import { readPins, reportUnplacedParts } from './read-pins.ts'
+import { readRequirements } from './read-requirements.ts'
+import { Reading } from './reading.ts'
+import { References } from './references.ts'
+import { readStructure } from './structure.ts'
+
+/**
+ * Reads a design document.
+ *
+ * @param text of the file, JSON in the format `fingerwright-design/1`
+ * @param name that the door gives it, usually the file's name without its ending
+ * @returns the design in inside units, or its problems (at most `limits.problems` of them), sorted as the document is read
+ */
+export function readDesign(text: string, name = 'design'): Checked<Design> {
+  const unreadable = refusedText(text)
+  if (unreadable) return { problems: [unreadable] }
+  const json = readJson(text)
+  if (json.value === undefined) return { problems: json.problems }
+  const structure = readStructure(json.value)
+  const tooMany = tooManyThings(structure.document)
+  if (tooMany.length > 0) return { problems: listed([...json.problems, ...structure.problems, ...tooMany]) }
+  const reading = new Reading(structure)
+  const design = assemble(reading, name)
+  const problems = [...json.problems, ...reading.problems]
+  return problems.length > 0 || !design ? { problems: listed(problems) } : { value: design }
+}
+
+function listed(problems: readonly Problem[]): readonly Problem[] {
+  if (problems.length <= limits.problems) return problems
+  const left = problems.length - limits.problems
+  return [
+    ...problems.slice(0, limits.problems),
+    {
+      code: 'too many',
+      place: '',
+      found: `${left} further problems`,
+      needed: 'a file without problems',
+      wayOut: 'Mend those above first.',
+    },
+  ]
+}
+
+function refusedText(text: string): Problem | undefined {
+  const bytes = utf8Bytes(text)
+  if (bytes > limits.fileBytes) {
+    return { code: 'too large', place: '', found: `${bytes} bytes`, needed: `at most ${limits.fileBytes} bytes` }
+  }
+  if (text.startsWith('\ufeff')) {
+    const wayOut = 'Save it as UTF-8 without byte order mark.'
+    return { code: 'no JSON', place: 'line 1, column 1', found: 'a byte order mark', needed: 'an opening brace {', wayOut }
+  }
+  return undefined
+}
+
+/** Bytes of the text in UTF-8: 1 to 3 for a code unit, 4 for a surrogate pair. */
+function utf8Bytes(text: string): number {
+  if (text.length > limits.fileBytes) return text.length
+  let bytes = 0
+  for (let index = 0; index < text.length; index++) {
+    const code = text.charCodeAt(index)
+    const isSurrogate = code >= 0xd800 && code <= 0xdfff
+    bytes += code < 0x80 ? 1 : code < 0x800 || isSurrogate ? 2 : 3
+  }
+  return bytes
+}
+
+/** Undefined only when a section is missing that a problem names. */
+function assemble(reading: Reading, name: string): Design | undefined {
+  const { document } = reading
+  const dimensions = readDimensions(reading)
+  const materials = readMaterials(reading)
+  const frictionPairs = readFrictionPairs(reading)
+  const parts = readParts(reading, materials)
+  const shelf = { reading, materials, frictionPairs, parts }
+  const pins = readPins(shelf)
+  reportUnplacedParts(pins, shelf)
+  const bench: Workbench = { ...shelf, pins, find: new References(reading, parts, pins) }
+  const drive = readDrive(bench)
+  const release = readRelease(bench)
+  const weight = readWeight(bench)
+  const tip = document.tip === undefined ? undefined : bench.find.pad('tip', document.tip)
+  const rest = {
+    stops: readStops(bench),
+    springs: readSprings(bench),
+    loadCases: readLoadCases(bench),
+    toggles: readToggles(bench),
+    requirements: readRequirements(reading, figureScope(reading, pins)),
+  }
+  if (document.title === undefined || !drive) return undefined
+  return {
+    name,
+    title: reading.text('title', document.title),
+    note: reading.text('note', document.note ?? ''),
+    dimensions,
+    frictionPairs: [...frictionPairs.values()],
+    parts,
+    pins,
+    drive,
+    ...(release && { release }),
+    ...(weight && { weight }),
+    ...(tip && { tip }),
+    ...rest,
+  }
+}
+
+/** The things that give figures their names, as typed. */
+function figureScope({ document }: Reading, pins: readonly Pin[]): FigureScope {
+  const named = <T extends object>(things: Readonly<Record<string, T>> | undefined) =>
+    Object.entries(things ?? {}).map(([id, thing]) => ({ ...thing, id }))
+  return {
+    drive: document.drive ?? { kind: 'turn' },
+    release: document.release,
+    tip: document.tip === undefined ? undefined : { typed: document.tip },
+    pins,
+    toggles: named(document.toggles),
+    parts: named(document.parts).map(({ id, role }) => ({ id, role })),
+    loadCases: named(document.loadCases).map(({ id, keeper }) => ({ id, keeper })),
+  }
+}

@@ -1,0 +1,172 @@
+import { limits } from '../numbers/limits.ts'
+import type { Edge, Hole, Material, Pad, Part, Point } from './design.ts'
+import type { Document } from './document.ts'
+import { readTolerance } from './read-tolerance.ts'
+import type { Reading } from './reading.ts'
+
+type TypedPart = NonNullable<Document['parts']>[string]
+type TypedHole = NonNullable<TypedPart['holes']>[string]
+type TypedEdge = NonNullable<TypedPart['edges']>[string]
+
+const home = { at: { x_mm: 0, y_mm: 0 }, turn_rad: 0 }
+const wholeTurn_rad = 2 * Math.PI
+
+/** Parts with the mount first, the others in the order of the document. */
+export function readParts(reading: Reading, materials: ReadonlyMap<string, Material>): readonly Part[] {
+  const parts = Object.entries(reading.document.parts ?? {}).map(([id, typed]) => readPart(id, typed, { reading, materials }))
+  const mounts = parts.filter((part) => part.role === 'mount')
+  if (mounts.length !== 1 && !reading.wasTakenOut('parts')) reportMounts(mounts, reading)
+  return [...mounts, ...parts.filter((part) => part.role !== 'mount')]
+}
+
+function reportMounts(mounts: readonly Part[], reading: Reading): void {
+  const isMaybeTakenOut = Object.keys(reading.document.parts ?? {}).length === 0 || reading.hasBrokenIn('parts')
+  if (mounts.length === 0 && isMaybeTakenOut) return
+  reading.report({
+    code: mounts.length === 0 ? 'missing' : 'too many',
+    place: 'parts',
+    found:
+      mounts.length === 0
+        ? 'no part of role mount'
+        : `several parts of role mount: ${mounts.map((mount) => mount.id).join(', ')}`,
+    needed: 'exactly one part of role mount',
+  })
+}
+
+interface Context {
+  readonly reading: Reading
+  readonly materials: ReadonlyMap<string, Material>
+}
+
+function readPart(id: string, typed: TypedPart, { reading, materials }: Context): Part {
+  const place = `parts.${id}`
+  const material =
+    typed.material === undefined ? undefined : materialNamed(`${place}.material`, typed.material, { reading, materials })
+  const drawn = readDrawn(place, typed, reading)
+  return {
+    id,
+    name: reading.text(`${place}.name`, typed.name ?? id),
+    role: typed.role,
+    ...(material && { material }),
+    ...(typed.coating !== undefined && { coating: reading.text(`${place}.coating`, typed.coating) }),
+    ...(typed.thickness !== undefined && { thickness_mm: reading.size(`${place}.thickness`, typed.thickness) }),
+    ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
+    ...(typed.centreOfMass && { centreOfMass: readXY(`${place}.centreOfMass`, typed.centreOfMass, reading) }),
+    outline: readOutline(`${place}.outline`, typed.outline ?? [], reading),
+    holes: Object.entries(typed.holes ?? {}).map(([hole, given]) =>
+      readHole(hole, given, { place: `${place}.holes.${hole}`, reading }),
+    ),
+    edges: Object.entries(typed.edges ?? {}).map(([edge, given]) =>
+      readEdge(edge, given, { place: `${place}.edges.${edge}`, reading }),
+    ),
+    pads: Object.entries(typed.pads ?? {}).map(
+      ([pad, given]): Pad => ({ id: pad, at: readPair(`${place}.pads.${pad}`, given, reading) }),
+    ),
+    ...(typed.stiffness !== undefined && { stiffness_N_mm: reading.above0(`${place}.stiffness`, typed.stiffness, 'springRate') }),
+    ...(drawn && { drawn }),
+  }
+}
+
+/** The material of that name; undefined when it has been reported. */
+export function materialNamed(place: string, name: string, { reading, materials }: Context): Material | undefined {
+  const material = materials.get(name)
+  if (!material && !reading.wasTakenOut(`materials.${name}`)) {
+    reading.unknownName(place, { typed: name, what: 'a material of the table or of materials', known: [...materials.keys()] })
+  }
+  return material
+}
+
+function readXY(place: string, { x, y }: { readonly x: string; readonly y: string }, reading: Reading): Point {
+  return { x_mm: reading.quantity(`${place}.x`, x, 'length'), y_mm: reading.quantity(`${place}.y`, y, 'length') }
+}
+
+function readPair(place: string, [x, y]: readonly [string, string], reading: Reading): Point {
+  return { x_mm: reading.quantity(`${place}.0`, x, 'length'), y_mm: reading.quantity(`${place}.1`, y, 'length') }
+}
+
+function readOutline(place: string, typed: readonly (readonly [string, string])[], reading: Reading): readonly Point[] {
+  if (typed.length === 1 || typed.length === 2) {
+    reading.report({ code: 'too few', place, found: `${typed.length} corners`, needed: 'at least 3, or none' })
+  }
+  return typed.map((pair, index) => readPair(`${place}.${index}`, pair, reading))
+}
+
+/** The mount defines the frame and stands at 0, 0, 0. */
+function readDrawn(place: string, { drawn, role }: TypedPart, reading: Reading): Part['drawn'] {
+  if (!drawn) return role === 'mount' ? home : undefined
+  const at = readXY(`${place}.drawn`, drawn, reading)
+  const turn_rad = reading.quantity(`${place}.drawn.turn`, drawn.turn, 'angle')
+  const isMoved = Math.abs(at.x_mm) > 0 || Math.abs(at.y_mm) > 0 || Math.abs(turn_rad) > 0
+  if (role === 'mount' && isMoved) {
+    const found = `the mount at ${drawn.x}, ${drawn.y}, turned ${drawn.turn}`
+    reading.report({
+      code: 'wrong value',
+      place: `${place}.drawn`,
+      found,
+      needed: 'the mount at 0, 0, unturned',
+      wayOut: 'Leave drawn out.',
+    })
+  }
+  return { at, turn_rad }
+}
+
+interface PlacedReading {
+  readonly place: string
+  readonly reading: Reading
+}
+
+function readHole(id: string, typed: TypedHole, { place, reading }: PlacedReading): Hole {
+  const diameter_mm = reading.size(`${place}.diameter`, typed.diameter)
+  const toleranced = { place: `${place}.tolerance`, kind: 'length', nominal: diameter_mm, surface: 'hole', reading } as const
+  return {
+    id,
+    at: readXY(place, typed, reading),
+    diameter_mm,
+    ...(typed.tolerance !== undefined && { tolerance: readTolerance(typed.tolerance, toleranced) }),
+    ...(typed.position !== undefined && {
+      positionZone_mm: reading.atLeast(`${place}.position`, typed.position, { kind: 'length', least: 0 }),
+    }),
+    ...(typed.slot && {
+      slot: {
+        length_mm: reading.size(`${place}.slot.length`, typed.slot.length),
+        along_rad: reading.quantity(`${place}.slot.along`, typed.slot.along, 'angle'),
+      },
+    }),
+  }
+}
+
+function readEdge(id: string, typed: TypedEdge, { place, reading }: PlacedReading): Edge {
+  if (!('centre' in typed)) {
+    const from = readPair(`${place}.from`, typed.from, reading)
+    const to = readPair(`${place}.to`, typed.to, reading)
+    const length_mm = Math.hypot(to.x_mm - from.x_mm, to.y_mm - from.y_mm)
+    if (length_mm < limits.sizeLeast_mm) {
+      reading.report({
+        code: 'too small',
+        place,
+        found: `an edge ${length_mm} mm long`,
+        needed: `at least ${limits.sizeLeast_mm} mm`,
+      })
+    }
+    return { id, kind: 'straight', from, to }
+  }
+  const from_rad = reading.quantity(`${place}.from`, typed.from, 'angle')
+  const to_rad = reading.quantity(`${place}.to`, typed.to, 'angle')
+  if (to_rad <= from_rad || to_rad - from_rad > wholeTurn_rad) {
+    reading.report({
+      code: 'wrong order',
+      place,
+      found: `from ${typed.from} to ${typed.to}`,
+      needed: 'to above from, by at most a turn (360 deg)',
+    })
+  }
+  return {
+    id,
+    kind: 'arc',
+    centre: readPair(`${place}.centre`, typed.centre, reading),
+    radius_mm: reading.size(`${place}.radius`, typed.radius),
+    from_rad,
+    to_rad,
+    solid: typed.solid,
+  }
+}

@@ -1,0 +1,140 @@
+import { readExpression } from '../numbers/expression.ts'
+import type { Fault } from '../numbers/fault.ts'
+import { limits } from '../numbers/limits.ts'
+import { type Measured, measure, namesIn } from '../numbers/measure.ts'
+import { nearestName } from '../numbers/nearest.ts'
+import { plainNumber } from '../numbers/powers.ts'
+import { asKind, type QuantityKind } from '../numbers/quantity.ts'
+import { hasUnprintable, quoted } from '../numbers/quote.ts'
+import type { Document } from './document.ts'
+import type { Problem } from './problem.ts'
+import type { Structure } from './structure.ts'
+
+/**
+ * One reading of one document: collects problems while the readers turn typed text into values.
+ *
+ * A quantity or reference that has a problem comes back as NaN or -1. That never leaves the reader: a document with any
+ * problem gives no Design. Checks are written so that NaN passes them, lest one fault be reported twice.
+ */
+export class Reading {
+  readonly document: Document
+  readonly problems: Problem[]
+  private readonly isBroken: (place: string) => boolean
+  private readonly brokenPlaces: readonly string[]
+  private readonly names = new Map<string, Measured>()
+  /** Dimensions that have a problem of their own; what uses them has none. */
+  private readonly faultyNames = new Set<string>()
+
+  constructor(structure: Structure) {
+    this.document = structure.document
+    this.problems = [...structure.problems]
+    this.isBroken = structure.isBroken
+    this.brokenPlaces = structure.brokenPlaces
+  }
+
+  /** From here on expressions may use this dimension; without a value it has been reported. */
+  setName(name: string, value: Measured | undefined): void {
+    if (value) this.names.set(name, value)
+    else this.faultyNames.add(name)
+  }
+
+  report(problem: Problem): void {
+    this.problems.push(problem)
+  }
+
+  /** True for a thing that had a fault of structure: it has been reported and cannot be referred to. */
+  wasTakenOut(place: string): boolean {
+    return this.isBroken(place)
+  }
+
+  /** True when something of a section, or all of it, was taken out: what seems to be missing may only have been misspelt. */
+  hasBrokenIn(section: string): boolean {
+    return this.brokenPlaces.some((place) => place === section || place.startsWith(`${section}.`))
+  }
+
+  reportFault(place: string, typed: string, fault: Fault): void {
+    this.problems.push({
+      code: fault.code,
+      place,
+      found: `${quoted(typed)}, at column ${fault.column} ${fault.found}`,
+      needed: fault.needed,
+      ...(fault.wayOut && { wayOut: fault.wayOut }),
+    })
+  }
+
+  /** In base units, or undefined when it has been reported. Only names already set may occur. */
+  measured(place: string, typed: string | number): Measured | undefined {
+    if (typeof typed === 'number') return { value: typed, powers: plainNumber }
+    const expression = readExpression(typed)
+    if (expression.fault) {
+      this.reportFault(place, typed, expression.fault)
+      return undefined
+    }
+    const isReported = (name: string) => this.faultyNames.has(name) || this.isBroken(`dimensions.${name}`)
+    if (namesIn(expression.value).some(isReported)) return undefined
+    const measured = measure(expression.value, this.names)
+    if (measured.fault) this.reportFault(place, typed, measured.fault)
+    return measured.value
+  }
+
+  /** In the inside unit of `kind`; NaN when it has been reported. */
+  quantity(place: string, typed: string | number, kind: QuantityKind): number {
+    const measured = this.measured(place, typed)
+    if (!measured) return Number.NaN
+    const read = asKind(measured, kind)
+    if (read.fault) this.reportFault(place, String(typed), read.fault)
+    return read.value ?? Number.NaN
+  }
+
+  /** A quantity that must be at least `least`, in the inside unit of `kind`. */
+  atLeast(place: string, typed: string | number, { kind, least }: { kind: QuantityKind; least: number }): number {
+    const value = this.quantity(place, typed, kind)
+    if (value < least) {
+      const needed = least === 0 ? 'nothing below 0' : `at least ${least}${kind === 'length' ? ' mm' : ''}`
+      this.report({ code: 'too small', place, found: quoted(String(typed)), needed })
+    }
+    return value
+  }
+
+  above0(place: string, typed: string | number, kind: QuantityKind): number {
+    const value = this.quantity(place, typed, kind)
+    if (value <= 0) this.report({ code: 'too small', place, found: quoted(String(typed)), needed: 'more than 0' })
+    return value
+  }
+
+  /** A diameter, radius or other size of a part: a length that a shop can make. */
+  size(place: string, typed: string): number {
+    return this.atLeast(place, typed, { kind: 'length', least: limits.sizeLeast_mm })
+  }
+
+  /** A share such as 5 %, from 0 to just below 1. */
+  share(place: string, typed: string | number): number {
+    const value = this.atLeast(place, typed, { kind: 'number', least: 0 })
+    if (value >= 1) this.report({ code: 'too large', place, found: quoted(String(typed)), needed: 'a share below 1 (100 %)' })
+    return value
+  }
+
+  /** A text for people; control characters could make a terminal show what is not there. */
+  text(place: string, typed: string): string {
+    if (hasUnprintable(typed.replaceAll('\n', ' '))) {
+      this.report({ code: 'wrong value', place, found: quoted(typed), needed: 'text without control characters' })
+    }
+    return typed
+  }
+
+  unknownName(place: string, { typed, what, known }: { typed: string; what: string; known: readonly string[] }): void {
+    const nearest = nearestName(typed, known)
+    const shown = known.slice(0, namesShown).join(', ')
+    this.report({
+      code: 'unknown name',
+      place,
+      found: quoted(typed),
+      needed:
+        known.length === 0 ? `${what}, of which there are none` : `${what}: ${shown}${known.length > namesShown ? ', …' : ''}`,
+      ...(nearest && { wayOut: `Did you mean ${nearest}?` }),
+    })
+  }
+}
+
+/** Known names listed in a message. */
+const namesShown = 12

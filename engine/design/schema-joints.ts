@@ -1,0 +1,188 @@
+import * as z from 'zod'
+import { limits } from '../numbers/limits.ts'
+import { angle, choice, couple, force, id, length, name, note, partThing, plain, quantity, rowName } from './schema-leaves.ts'
+
+const partPointNeeded = 'part and hole, part and pad, or part, x and y'
+
+/** A place on a part: one of its holes, one of its pads, or x and y in its own frame. */
+export const partPoint = z
+  .union(
+    [
+      z.strictObject({ part: id, hole: id }),
+      z.strictObject({ part: id, pad: id }),
+      z.strictObject({ part: id, x: length, y: length }),
+    ],
+    {
+      error: partPointNeeded,
+    },
+  )
+  .describe('A place on a part: one of its holes, one of its pads, or x and y in its own frame.')
+
+const round = z.union(
+  [
+    z.strictObject({ part: id, hole: id, radius: length }),
+    z.strictObject({ part: id, pad: id, radius: length }),
+    z.strictObject({ part: id, x: length, y: length, radius: length }),
+  ],
+  { error: `${partPointNeeded}; and radius` },
+)
+
+export const stop = z.strictObject({
+  round: round.describe('The round end or pin that meets the edge; its centre on its part, and its radius.'),
+  against: partThing('edge'),
+  friction: rowName.describe('A pair of this document’s friction.'),
+  gap: length.optional().describe('Material removed (positive) or added (negative) between the two. Default: 0.'),
+})
+
+const ownFriction = plain('0.05').optional().describe('Share of its force lost to its own friction. Default: 0.')
+
+const torsionSpring = z.strictObject({
+  kind: z.literal('torsion'),
+  pin: id.describe('The pin it sits on.'),
+  on: id.describe('The part it turns counter-clockwise, towards open.'),
+  against: id,
+  rate: quantity('torsionRate'),
+  preload: couple.describe('Torque at the drawn posture; it grows with the flexion.'),
+  ownFriction,
+})
+
+const straightSpring = {
+  from: partPoint,
+  to: partPoint,
+  rate: quantity('springRate'),
+  freeLength: length,
+  ownFriction,
+}
+
+const tensionSpring = z.strictObject({
+  kind: z.literal('tension'),
+  ...straightSpring,
+  initial: force.optional().describe('Force at which a close-wound spring begins to open. Default: 0.'),
+})
+
+const compressionSpring = z.strictObject({ kind: z.literal('compression'), ...straightSpring })
+
+const kinds = (names: string) => ({ error: `kind: one of ${names}` })
+
+export const spring = z.discriminatedUnion(
+  'kind',
+  [torsionSpring, tensionSpring, compressionSpring],
+  kinds('torsion, tension, compression'),
+)
+
+const effortMost = (kind: 'force' | 'couple') =>
+  quantity(kind).optional().describe('What the wearer can give. Left out: not stated.')
+const stroke = {
+  open: length,
+  closed: length.describe('Stroke from the drawn posture; larger than open.'),
+  effortMost: effortMost('force'),
+}
+
+export const drive = z
+  .discriminatedUnion(
+    'kind',
+    [
+      z
+        .strictObject({
+          kind: z.literal('turn'),
+          part: id,
+          against: id,
+          pin: id.describe('The pin that joins the two.'),
+          open: angle,
+          closed: angle.describe('Flexion of part against against; larger than open.'),
+          effortMost: effortMost('couple'),
+        })
+        .describe('The wearer turns a part about a pin.'),
+      z
+        .strictObject({ kind: z.literal('pull'), on: partPoint, towards: partPoint, ...stroke })
+        .describe('The wearer pulls on a point.'),
+      z
+        .strictObject({
+          kind: z.literal('wrap'),
+          roller: partPoint.describe('Centre of the roller.'),
+          pitchRadius: length,
+          turns: choice(['clockwise', 'counter-clockwise']).describe('The way a pull turns the roller.'),
+          towards: partPoint,
+          ...stroke,
+        })
+        .describe('The wearer pulls on a chain or cable that wraps a roller.'),
+    ],
+    kinds('turn, pull, wrap'),
+  )
+  .describe('What the wearer moves. It grows as the finger closes.')
+
+/** Direction of a force: an angle from the x axis of the frame of a part. */
+const direction = {
+  direction: angle.describe('Counter-clockwise from the x axis of frame.'),
+  frame: id.optional().describe('The part whose frame the direction follows. Default: the mount, so that it is fixed in space.'),
+}
+
+export const port = z
+  .discriminatedUnion(
+    'kind',
+    [
+      z.strictObject({ kind: z.literal('drive') }),
+      z.strictObject({ kind: z.literal('couple'), part: id, against: id }).describe('A clockwise (flexing) couple on part.'),
+      z.strictObject({ kind: z.literal('force'), at: partThing('pad'), ...direction }),
+    ],
+    kinds('drive, couple, force'),
+  )
+  .describe('A force or couple whose amount is asked for.')
+
+const amount = z.string({ error: 'a force such as "20 N", or a couple such as "300 N*mm"' })
+
+export const release = z
+  .strictObject({ port, most: amount.optional().describe('What can be given there: a force, or a couple.') })
+  .describe('Where and how the wearer forces a finger open that has gone past dead centre.')
+
+const list = <T extends z.ZodType>(thing: T, what: string) =>
+  z
+    .array(thing, { error: `a list of ${what}` })
+    .max(limits.forcesOfLoadCase, { error: `at most ${limits.forcesOfLoadCase} ${what}` })
+
+export const loadCase = z.strictObject({
+  title: name('the title of the load case').optional().describe('In words. Default: the id.'),
+  forces: list(z.strictObject({ at: partThing('pad'), force, ...direction }), 'forces').optional(),
+  couples: list(z.strictObject({ part: id, against: id, couple }), 'couples')
+    .optional()
+    .describe('Counter-clockwise couples on part, their reaction on against.'),
+  sideways: list(z.strictObject({ at: partThing('pad'), force }), 'sideways forces')
+    .optional()
+    .describe('Forces out of the plane, carried by the hinges; they take no part in motion.'),
+  acts: choice(['closed', 'travel']).optional().describe('Only closed, or all the way. Default: closed.'),
+  keeper: z
+    .strictObject({ port, allowed: amount.describe('The most that may be needed to keep the finger closed.') })
+    .optional()
+    .describe('The small load that keeps the finger closed.'),
+})
+
+export const toggle = z
+  .strictObject({
+    pins: z.tuple([id, id, id], { error: 'three pins by their ids, in the order of the chain' }),
+    folded: z.boolean({ error: 'true or false' }).optional().describe('Counted from the folded-back position. Default: false.'),
+  })
+  .describe('Three pins A-B-C whose dead-centre margin is watched.')
+
+export const weight = z
+  .strictObject({ from: angle, to: angle })
+  .describe('Range of the directions of gravity in the mount frame, counter-clockwise from x. Left out: weight is left out.')
+
+const reasons = {
+  reason: note('the reason').describe('Why this is asked for.'),
+  source: note('the source').describe('Who or what asks for it.'),
+}
+const figure = z
+  .string({ error: 'the name of a figure' })
+  .describe('Name of a figure, such as closed.toggle.distal.deadCentreMargin.')
+const bound = z.union([z.string(), z.number()], { error: 'a quantity with its unit, or a plain number' })
+
+export const requirement = z
+  .union(
+    [
+      z.strictObject({ figure, atLeast: bound, ...reasons }),
+      z.strictObject({ figure, atMost: bound, ...reasons }),
+      z.strictObject({ figure, is: z.boolean({ error: 'true or false' }), ...reasons }),
+    ],
+    { error: 'figure, reason, source and one of atLeast, atMost, is' },
+  )
+  .describe('A figure with its bound and the reason for it.')

@@ -1,0 +1,66 @@
+/**
+ * The smallest pieces of the document's structure: texts, ids and typed quantities.
+ * `error` says what is needed there; the reader puts it behind `needed:`. `describe` is what an editor shows.
+ */
+import * as z from 'zod'
+import { limits } from '../numbers/limits.ts'
+import { kindWords, type QuantityKind } from '../numbers/quantity.ts'
+
+// Without this, zod would compile its checks by `new Function`, which the page's content policy forbids.
+z.config({ jitless: true })
+
+export const idPattern = /^[A-Za-z][A-Za-z0-9_-]{0,39}$/
+/** A minus sign in the name of a dimension could not be told from a difference. */
+export const dimensionPattern = /^[A-Za-z][A-Za-z0-9_]{0,39}$/
+const rowPattern = /^[A-Za-z0-9][A-Za-z0-9 .,()/+_-]{0,119}$/
+const partThingPattern = /^[A-Za-z][A-Za-z0-9_-]{0,39}\.[A-Za-z][A-Za-z0-9_-]{0,39}$/
+
+export const idNeeded = `an id: a letter, then letters, digits, _ or -, at most ${limits.idLength} characters`
+export const dimensionNeeded = `a name: a letter, then letters, digits or _, at most ${limits.idLength} characters`
+const rowNeeded = `a name of letters, digits, blanks and . , ( ) / + _ -, at most ${limits.nameLength} characters`
+
+const pattern = (form: RegExp, needed: string) => z.string({ error: needed }).regex(form, { error: needed })
+
+export const id = pattern(idPattern, idNeeded)
+export const rowName = pattern(rowPattern, rowNeeded)
+
+const text = (most: number, what: string) => {
+  const needed = `${what}: text in quotation marks, 1 to ${most} characters`
+  return z.string({ error: needed }).min(1, { error: needed }).max(most, { error: needed })
+}
+
+export const name = (what: string) => text(limits.nameLength, what)
+export const note = (what: string) => text(limits.noteLength, what)
+
+/** A typed quantity with its unit; whether it can be read is found later, by the reader of quantities. */
+export const quantity = (kind: Exclude<QuantityKind, 'number'>) =>
+  z
+    .string({ error: `${kindWords(kind)}, in quotation marks` })
+    .describe(`Typed with its unit, or an expression over dimensions: ${kindWords(kind)}.`)
+
+/** A plain number, typed as such or as text. */
+export const plain = (example: string) =>
+  z
+    .union([z.number(), z.string()], { error: `a number such as ${example}, or text such as "12 %"` })
+    .describe(`A number such as ${example}, or text such as "12 %".`)
+
+/** Part and one of its things by their ids, such as `middle.pip`. */
+export const partThing = (thing: string) =>
+  pattern(partThingPattern, `part and ${thing} by their ids, such as middle.${thing}`).describe(
+    `Part and ${thing} by their ids, with a point between.`,
+  )
+
+export const choice = <const T extends readonly [string, ...string[]]>(choices: T) =>
+  z.enum(choices, { error: `one of ${choices.join(', ')}` })
+
+/** Things by id. The bound on their number is checked when they are read. */
+export const byId = <T extends z.ZodType>(thing: T, what: string) =>
+  z.record(id, thing, { error: `an object of ${what}, each under its id` })
+
+export const angle = quantity('angle')
+export const length = quantity('length')
+export const force = quantity('force')
+export const couple = quantity('couple')
+
+const pairNeeded = 'a pair of lengths, such as ["12 mm", "-6 mm"]'
+export const pair = z.tuple([length, length], { error: pairNeeded }).describe('x and y in the part’s own frame.')

@@ -1,0 +1,135 @@
+import * as z from 'zod'
+import { limits } from '../numbers/limits.ts'
+import { angle, byId, choice, id, length, name, note, pair, partThing, plain, quantity, rowName } from './schema-leaves.ts'
+
+const zone = z
+  .string({ error: 'an ISO 286 zone such as "H7", or an object with plus and minus, or with from and to' })
+  .describe('An ISO 286 tolerance zone such as H7 (hole) or h6 (shaft).')
+
+/** On a length: an ISO 286 zone, deviations, or limits. On other kinds: deviations or limits. */
+export const tolerance = z
+  .union(
+    [
+      zone,
+      z
+        .strictObject({
+          plus: z.string().describe('Upper deviation from the value, typed with its unit.'),
+          minus: z.string().describe('Lower deviation, typed without sign, with its unit.'),
+        })
+        .describe('The value may be larger by plus and smaller by minus.'),
+      z
+        .strictObject({ from: z.string().describe('Least size.'), to: z.string().describe('Largest size.') })
+        .describe('Least and largest size.'),
+    ],
+    { error: 'an ISO 286 zone such as "H7", or an object with plus and minus, or with from and to' },
+  )
+  .describe('Tolerance as the drawing gives it.')
+
+export const dimension = z
+  .union(
+    [
+      z.string().describe('A quantity with its unit, or an expression over other dimensions.'),
+      z.number().describe('A plain number.'),
+      z.strictObject({
+        value: z.union([z.string(), z.number()]).describe('A quantity with its unit, or an expression over other dimensions.'),
+        tolerance: tolerance.optional(),
+      }),
+    ],
+    { error: 'a quantity such as "44 mm", or an object with value and tolerance' },
+  )
+  .describe('A named size that other places may use in expressions.')
+
+export const material = z.strictObject({
+  density: quantity('density'),
+  modulus: quantity('pressure').describe('Modulus of elasticity, such as 71 GPa.'),
+  source: note('the source of these values').describe('Where the values come from.'),
+})
+
+const spreadOfFriction = z.strictObject({
+  least: plain('0.08').describe('Hold is judged at this.'),
+  likely: plain('0.12'),
+  most: plain('0.18').describe('Letting go is judged at this.'),
+})
+
+export const frictionPair = z.strictObject({
+  moving: spreadOfFriction.describe('Coefficients of friction while the surfaces slide.'),
+  rest: spreadOfFriction.describe('Coefficients of friction from rest; none below that of moving.'),
+  source: note('the source of these values').describe('Where the values come from.'),
+})
+
+const hole = z.strictObject({
+  x: length,
+  y: length,
+  diameter: length,
+  tolerance: tolerance.optional(),
+  position: length.optional().describe('Diameter of the round zone in which the true centre lies.'),
+  slot: z
+    .strictObject({
+      length: length.describe('How far the pin may run, from end to end of its centre line.'),
+      along: angle.describe('Direction of the slot in the part’s own frame, counter-clockwise from x.'),
+    })
+    .optional()
+    .describe('Makes the hole an obround whose middle is x, y.'),
+})
+
+const straightEdge = z
+  .strictObject({ from: pair, to: pair })
+  .describe('A straight edge; the solid lies to the right of from → to.')
+const arcEdge = z
+  .strictObject({
+    centre: pair,
+    radius: length,
+    from: angle,
+    to: angle.describe('Counter-clockwise after from, by less than a turn.'),
+    solid: choice(['inside', 'outside']),
+  })
+  .describe('A round edge, counter-clockwise from one angle to the other.')
+
+const place = z.strictObject({ x: length, y: length })
+
+export const part = z.strictObject({
+  name: name('the name of the part').optional().describe('In words. Default: the id.'),
+  role: choice(['mount', 'proximal', 'middle', 'distal', 'link', 'roller', 'other']).describe(
+    'Exactly one part is the mount; it stands still.',
+  ),
+  material: rowName.optional().describe('A row of the table of materials, or of materials of this document.'),
+  coating: name('the coating').optional(),
+  thickness: length.optional(),
+  mass: quantity('mass').optional(),
+  centreOfMass: place.optional(),
+  outline: z
+    .array(pair, { error: 'a list of pairs of lengths' })
+    .optional()
+    .describe(`Corners of a closed polygon, at most ${limits.outlinePoints}. Default: the drawing makes its own.`),
+  holes: byId(hole, 'holes').optional(),
+  edges: byId(z.union([straightEdge, arcEdge], { error: 'from and to, or centre, radius, from, to and solid' }), 'edges')
+    .optional()
+    .describe('Boundaries that a stop may touch.'),
+  pads: byId(pair, 'pads').optional().describe('Points that touch the world.'),
+  stiffness: quantity('springRate').optional().describe('Of a two-pin link along its pins.'),
+  drawn: z
+    .strictObject({ x: length, y: length, turn: angle })
+    .optional()
+    .describe(
+      'Place of the part’s own frame in the mount frame, as drawn. Default for the mount: 0, 0, 0. A link between two parts that are drawn may leave it out.',
+    ),
+})
+
+export const pin = z.strictObject({
+  joins: z
+    .array(partThing('hole'), { error: 'a list of holes, such as ["mount.mcp", "proximal.mcp"]' })
+    .min(2, { error: 'at least two holes of different parts' })
+    .max(limits.holesOfPin, { error: `at most ${limits.holesOfPin} holes` })
+    .describe('Two or more holes of different parts.'),
+  diameter: length,
+  tolerance: tolerance.optional(),
+  material: rowName.optional(),
+  fixedIn: id
+    .optional()
+    .describe(
+      'The part the pin does not turn in. Default when it joins two parts: the first; with three or more it must be given.',
+    ),
+  friction: rowName.describe('A pair of this document’s friction.'),
+  shear: choice(['single', 'double']).optional().describe('Default: double.'),
+  drag: quantity('couple').optional().describe('Torque that resists any turn of this pin, whatever the load. Default: 0.'),
+})

@@ -1,0 +1,171 @@
+/**
+ * Structure of the document: which keys, of which type. Faults are reported and taken out, each with the thing it
+ * stands in (a hole, a pin, a spring), so that the sound rest can be read on and all problems of a file come at once.
+ * What was taken out is remembered: a reference to it is no further problem.
+ */
+import type * as z from 'zod'
+import { nearestName } from '../numbers/nearest.ts'
+import { quoted } from '../numbers/quote.ts'
+import { type Document, documentSchema } from './document.ts'
+import type { Json } from './json-text.ts'
+import { knownKeys } from './known-keys.ts'
+import type { Problem } from './problem.ts'
+
+type Path = readonly PropertyKey[]
+type Issue = z.core.$ZodIssue
+
+export interface Structure {
+  readonly document: Document
+  readonly problems: readonly Problem[]
+  /** True for a place that was taken out, or that stands in one that was. */
+  readonly isBroken: (place: string) => boolean
+  /** Places that were taken out. */
+  readonly brokenPlaces: readonly string[]
+}
+
+/** @param json is not changed. */
+export function readStructure(json: Json): Structure {
+  const problems: Problem[] = []
+  const broken = new Map<string, Path>()
+  const rest: Json = JSON.parse(JSON.stringify(json))
+  if (typeof rest !== 'object' || rest === null || Array.isArray(rest)) {
+    problems.push({
+      code: 'wrong value',
+      place: '',
+      found: valueWords(rest),
+      needed: 'an object: { "format": …, "title": …, … }',
+    })
+    return { document: {}, problems, isBroken: () => true, brokenPlaces: [] }
+  }
+  const full = documentSchema.safeParse(rest)
+  if (full.success) return { document: full.data, problems, isBroken: () => false, brokenPlaces: [] }
+  takeOut(full.error.issues, { rest, problems, broken })
+  const document = soundRest({ rest, problems, broken })
+  return { document, problems, isBroken: (place) => isWithin(place, broken), brokenPlaces: [...broken.keys()] }
+}
+
+interface Reading {
+  readonly rest: Json
+  readonly problems: Problem[]
+  readonly broken: Map<string, Path>
+}
+
+/** What is taken out may uncover a further fault; after this many rounds nothing is trusted any more. */
+const roundsMost = 4
+
+function soundRest(reading: Reading): Document {
+  for (let round = 0; round < roundsMost; round++) {
+    const partial = documentSchema.partial().safeParse(reading.rest)
+    if (partial.success) return partial.data
+    takeOut(partial.error.issues, reading)
+  }
+  return {}
+}
+
+function isWithin(place: string, broken: ReadonlyMap<string, Path>): boolean {
+  const steps = place.split('.')
+  return steps.some((_, index) => broken.has(steps.slice(0, index + 1).join('.')))
+}
+
+function takeOut(issues: readonly Issue[], { rest, problems, broken }: Reading): void {
+  for (const issue of issues.flatMap((whole) => leaves(whole, rest))) {
+    const path = issue.path
+    if (issue.code === 'unrecognized_keys') {
+      for (const key of issue.keys) {
+        problems.push(unknownKey(path, key))
+        remove(rest, [...path, key])
+      }
+      continue
+    }
+    problems.push(problemOf(issue, rest))
+    const thing = thingOf(path)
+    broken.set(thing.join('.'), thing)
+  }
+  for (const path of broken.values()) remove(rest, path)
+}
+
+/** The faults of the alternative that was most likely meant, with whole paths; one that is no alternative at all stays as it is. */
+function leaves(issue: Issue, rest: Json): readonly Issue[] {
+  if (issue.code !== 'invalid_union') return [issue]
+  const meant = issue.errors.filter(
+    (errors) => !errors.some((error) => error.path.length === 0 && error.code !== 'unrecognized_keys'),
+  )
+  if (meant.length === 0) return [issue]
+  const weight = (errors: readonly Issue[]) =>
+    errors.reduce((sum, error) => sum + (error.code === 'unrecognized_keys' ? error.keys.length : 1), 0)
+  const nearest = meant.reduce((best, errors) => (weight(errors) < weight(best) ? errors : best))
+  return nearest.flatMap((error) => leaves({ ...error, path: [...issue.path, ...error.path] }, rest))
+}
+
+/** Sections whose entries can be read one without the other. */
+const sections: ReadonlySet<PropertyKey> = new Set([
+  'dimensions',
+  'materials',
+  'friction',
+  'parts',
+  'pins',
+  'stops',
+  'springs',
+  'loadCases',
+  'toggles',
+  'requirements',
+])
+const sectionsOfPart: ReadonlySet<PropertyKey> = new Set(['holes', 'edges', 'pads'])
+
+/** The thing that falls out with a fault at `path`. */
+function thingOf(path: Path): Path {
+  if (!sections.has(path[0])) return path.slice(0, 1)
+  if (path[0] === 'parts' && sectionsOfPart.has(path[2])) return path.slice(0, 4)
+  return path.slice(0, 2)
+}
+
+function valueAt(json: Json, path: Path): Json | undefined {
+  let value: Json | undefined = json
+  for (const step of path) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, step)) return undefined
+    value = (value as { [key: PropertyKey]: Json })[step]
+  }
+  return value
+}
+
+function remove(json: Json, path: Path): void {
+  const owner = valueAt(json, path.slice(0, -1))
+  const key = path.at(-1)
+  if (typeof owner === 'object' && owner !== null && key !== undefined) Reflect.deleteProperty(owner, key)
+}
+
+function unknownKey(path: Path, key: string): Problem {
+  const known = knownKeys(path)
+  const nearest = nearestName(key, known)
+  return {
+    code: 'unknown key',
+    place: [...path, key].join('.'),
+    found: `the key ${quoted(key)}`,
+    needed: `one of ${known.join(', ')}`,
+    ...(nearest && { wayOut: `Did you mean ${nearest}?` }),
+  }
+}
+
+function problemOf(issue: Issue, rest: Json): Problem {
+  const place = issue.path.join('.')
+  if (issue.code === 'invalid_key') {
+    const needed = issue.issues[0]?.message ?? 'another key'
+    return { code: 'wrong key', place, found: `the key ${quoted(String(issue.path.at(-1)))}`, needed }
+  }
+  const found = valueAt(rest, issue.path)
+  const needed = issue.message
+  return { code: found === undefined ? 'missing' : 'wrong value', place, found: valueWords(found), needed }
+}
+
+/** Digits of a number in a message; more would not be recognised as what was typed. */
+const shownDigits = 12
+
+function valueWords(value: Json | undefined): string {
+  if (value === undefined) return 'nothing'
+  if (value === null) return 'null'
+  if (typeof value === 'string') return quoted(value)
+  if (Array.isArray(value)) return `a list of ${value.length}`
+  if (typeof value === 'object')
+    return `an object with ${Object.keys(value).slice(0, 6).map(quoted).join(', ') || 'nothing in it'}`
+  return typeof value === 'number' ? `the number ${Number(value.toPrecision(shownDigits))}` : `${value}`
+}
