@@ -62,6 +62,16 @@ export function forceFrame(mechanism: Mechanism, posture: Float64Array, motion: 
   return { mechanism, posture, motion, lu, turns, rubbing }
 }
 
+/** The same posture with the motion turned round: responses are shared, rates change sign. */
+export function oppositeFrame(frame: ForceFrame): ForceFrame {
+  const rubbing = (joint: number, wall: Wall): Rubbing => {
+    const known = frame.rubbing(joint, wall)
+    return { ...known, rate: -known.rate }
+  }
+  const minus = (values: Float64Array): Float64Array => values.map((value) => -value)
+  return { ...frame, motion: minus(frame.motion), turns: minus(frame.turns), rubbing }
+}
+
 function turnRate(mechanism: Mechanism, motion: Float64Array, part: number): number {
   return part === 0 ? 0 : motion[3 * (part - 1) + 2] / mechanism.scale_mm
 }

@@ -1,8 +1,9 @@
 /**
  * The small non-linear problem that friction leaves: F_j(s) = |R0_j + Σ κ_k s_k Y_kj| − s_j = 0, one unknown a joint.
  *
- * Newton from s = |R0|, halving a step that does not lower the residual. When it fails, friction is raised from zero in
- * growing shares of κ, each solved from the last; that follows the solution that is connected with the frictionless one.
+ * Newton from a near solution or from s = |R0|, halving a step that does not lower the residual. When it fails, friction is
+ * raised from zero in growing shares of κ, each solved from the last; that follows the solution that is connected with the
+ * frictionless one. |R| is regularised by 1e-9 of the largest force, so that an unloaded joint has a derivative.
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
@@ -19,116 +20,115 @@ export interface Magnitudes {
   /** R, two components a joint, at the answer. */
   readonly forces: Float64Array
   readonly residual: Float64Array
-  readonly trial: Float64Array
-  readonly scaled: Float64Array
+  readonly step: Float64Array
+  readonly kept: Float64Array
   readonly lu: Lu
 }
 
 export function makeMagnitudes(mechanism: Mechanism): Magnitudes {
   const count = mechanism.joints.length
+  const numbers = (size: number): Float64Array => new Float64Array(size)
   return {
     count,
-    free: new Float64Array(2 * count),
-    influence: new Float64Array(2 * count * count),
-    values: new Float64Array(count),
-    forces: new Float64Array(2 * count),
-    residual: new Float64Array(count),
-    trial: new Float64Array(count),
-    scaled: new Float64Array(count),
+    free: numbers(2 * count),
+    influence: numbers(2 * count * count),
+    values: numbers(count),
+    forces: numbers(2 * count),
+    residual: numbers(count),
+    step: numbers(count),
+    kept: numbers(count),
     lu: makeLu(count),
   }
 }
 
-/** Solves for the signed levers κ; the answer stands in `room.values`. Returns false when nothing was found. */
-export function solveMagnitudes(room: Magnitudes, levers: Float64Array): boolean {
-  startFree(room)
-  if (newton(room, levers)) return true
-  startFree(room)
-  let reached = 0
-  let step = 0.5
-  for (let trial = 0; trial < limits.frictionRaises; trial++) {
-    const share = Math.min(1, reached + step)
-    room.scaled.set(levers)
-    for (let k = 0; k < room.count; k++) room.scaled[k] *= share
-    const kept = Float64Array.from(room.values)
-    if (newton(room, room.scaled)) {
-      if (share === 1) return true
-      reached = share
-      step *= 2
-    } else {
-      room.values.set(kept)
-      step /= 2
-    }
+/** Solves for the signed levers κ; the answer stands in `room`. Returns false when nothing was found. */
+export function solveMagnitudes(room: Magnitudes, levers: Float64Array, start?: Float64Array): boolean {
+  if (start) {
+    room.values.set(start)
+    if (newton(room, levers)) return true
   }
-  return false
+  startFree(room)
+  return newton(room, levers) || raisedFromZero(room, levers)
 }
 
 function startFree(room: Magnitudes): void {
   for (let j = 0; j < room.count; j++) room.values[j] = Math.hypot(room.free[2 * j], room.free[2 * j + 1])
 }
 
+function raisedFromZero(room: Magnitudes, levers: Float64Array): boolean {
+  startFree(room)
+  let reached = 0
+  let step = 0.5
+  for (let trial = 0; trial < limits.frictionRaises; trial++) {
+    const share = Math.min(1, reached + step)
+    const before = room.values.slice()
+    const solved = newton(
+      room,
+      levers.map((lever) => share * lever),
+    )
+    if (solved && share === 1) return true
+    if (!solved) room.values.set(before)
+    reached = solved ? share : reached
+    step = solved ? 2 * step : step / 2
+  }
+  return false
+}
+
 function newton(room: Magnitudes, levers: Float64Array): boolean {
-  const { values, trial, residual, count } = room
-  let last = residualAt(room, levers, values)
+  const { values, residual, step, kept, count } = room
+  let last = residualNow(room, levers)
   for (let round = 0; round < limits.frictionRounds; round++) {
     const scale = largest(values)
     if (last <= limits.frictionTolerance_ratio * scale || scale === 0) return true
-    if (!newtonStep(room, levers, scale)) return false
-    let share = 1
+    fillDerivative(room, levers, scale)
+    if (!factor(room.lu)) return false
+    step.set(residual)
+    solve(room.lu, step)
+    kept.set(values)
     let next = Number.POSITIVE_INFINITY
-    for (let halving = 0; halving < limits.frictionHalvings; halving++, share /= 2) {
-      for (let j = 0; j < count; j++) trial[j] = values[j] - share * residual[j]
-      next = residualOnly(room, levers, trial)
-      if (next < last) break
+    let share = 1
+    for (let halving = 0; halving < limits.frictionHalvings && !(next < last); halving++, share /= 2) {
+      for (let j = 0; j < count; j++) values[j] = kept[j] - share * step[j]
+      next = residualNow(room, levers)
     }
-    if (!(next < last)) return last <= limits.frictionRounding_ratio * scale
-    values.set(trial)
-    last = residualAt(room, levers, values)
+    if (!(next < last)) {
+      values.set(kept)
+      residualNow(room, levers)
+      return last <= limits.frictionRounding_ratio * scale
+    }
+    last = next
   }
   return false
 }
 
 function largest(values: Float64Array): number {
   let most = 0
-  for (const value of values) if (Math.abs(value) > most) most = Math.abs(value)
+  for (let j = 0; j < values.length; j++) {
+    const size = Math.abs(values[j])
+    if (size > most) most = size
+  }
   return most
 }
 
-/** Fills `residual` and `forces` at s; returns the largest residual. */
-function residualAt(room: Magnitudes, levers: Float64Array, s: Float64Array): number {
-  const { count, free, influence, forces, residual } = room
+/** Fills `residual` and `forces` at the present values; returns the largest residual. */
+function residualNow(room: Magnitudes, levers: Float64Array): number {
+  const { count, free, influence, forces, residual, values } = room
   let most = 0
   for (let j = 0; j < count; j++) {
     let x = free[2 * j]
     let y = free[2 * j + 1]
-    for (let k = 0; k < count; k++) {
-      const friction = levers[k] * s[k]
-      const at = 2 * (j * count + k)
+    for (let k = 0, at = 2 * j * count; k < count; k++, at += 2) {
+      const friction = levers[k] * values[k]
       x += friction * influence[at]
       y += friction * influence[at + 1]
     }
     forces[2 * j] = x
     forces[2 * j + 1] = y
-    const gap = Math.sqrt(x * x + y * y) - s[j]
+    const gap = Math.sqrt(x * x + y * y) - values[j]
     residual[j] = gap
     if (!(Math.abs(gap) <= most)) most = Math.abs(gap)
   }
   return most
-}
-
-function residualOnly(room: Magnitudes, levers: Float64Array, s: Float64Array): number {
-  const kept = Float64Array.from(room.residual)
-  const most = residualAt(room, levers, s)
-  room.residual.set(kept)
-  return most
-}
-
-/** Derivative of the residual, regularised; then the Newton step stands in `residual`. */
-function newtonStep(room: Magnitudes, levers: Float64Array, scale: number): boolean {
-  fillDerivative(room, levers, scale)
-  if (!factor(room.lu)) return false
-  solve(room.lu, room.residual)
-  return true
 }
 
 /** ∂F_j/∂s_k = κ_k R_j·Y_kj / |R_j| − δ_jk into `room.lu`, not yet factored. */

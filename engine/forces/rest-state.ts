@@ -1,0 +1,109 @@
+/**
+ * Worst state of rest: the least or largest amplitude over all friction states of the joints.
+ *
+ * At rest each joint's friction may stand anywhere between −κ and +κ; the extreme lies at a corner. Start at the corner
+ * that opposes the motion about to start. The derivative of the amplitude with respect to every κ at once comes from one adjoint
+ * solve,
+ *
+ *     dλ/dκ_k = s_k (ℓ_k − w · (R·Y_k)/|R|),   Jᵀ w = κ ℓ,   J = ∂F/∂s
+ *
+ * and says which joints to turn over; then single joints are turned over until none helps. Corners without an equilibrium are
+ * passed over. Tested against all 2^n corners for mechanisms of up to ten joints.
+ */
+import { limits } from '../numbers/limits.ts'
+import { factor, solveTransposed } from '../numbers/lu.ts'
+import { amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared } from './balance.ts'
+import { fillDerivative } from './magnitudes.ts'
+
+export interface RestSearch {
+  readonly prepared: Prepared
+  /** |κ| of each joint at rest. */
+  readonly levers: Float64Array
+  /** Joints whose friction may stand either way; the others oppose the motion about to start. All, when left out. */
+  readonly either?: readonly boolean[]
+  /** +1 looks for the largest amplitude, −1 for the least. */
+  readonly towards: 1 | -1
+}
+
+interface Corner {
+  readonly sides: Float64Array
+  readonly amplitude: number
+  readonly magnitudes: Float64Array
+}
+
+/** @returns the worst state found, or undefined when no corner had an equilibrium */
+export function worstRest(search: RestSearch): Balance | undefined {
+  const opening = search.prepared.rates.map((rate) => (rate < 0 ? -1 : 1))
+  const start = cornerAt(search, opening) ?? cornerAt(search, new Float64Array(opening.length))
+  if (!start) return undefined
+  const worst = turnedOver(search, bySlope(search, start))
+  return balanceIn(search.prepared, leversAt(search, worst.sides), worst.magnitudes)
+}
+
+function leversAt({ levers, either }: RestSearch, sides: Float64Array): FillLevers {
+  return (rates, out) => {
+    for (let joint = 0; joint < out.length; joint++) {
+      const side = either && !either[joint] ? Math.sign(rates[joint]) : sides[joint]
+      out[joint] = side * levers[joint]
+    }
+  }
+}
+
+function cornerAt(search: RestSearch, sides: Float64Array, near?: Corner): Corner | undefined {
+  const amplitude = amplitudeIn(search.prepared, leversAt(search, sides), near?.magnitudes)
+  return amplitude === undefined ? undefined : { sides: sides.slice(), amplitude, magnitudes: search.prepared.room.values.slice() }
+}
+
+function isWorse({ towards }: RestSearch, amplitude: number, than: number): boolean {
+  return towards * (amplitude - than) > limits.restGain_ratio * Math.abs(than)
+}
+
+/** Turns over all joints that the slope asks for, as long as that makes the state worse. */
+function bySlope(search: RestSearch, start: Corner): Corner {
+  let best = start
+  for (let round = 0; round < limits.restRounds; round++) {
+    const sides = sidesBySlope(search)
+    if (!sides || sides.every((side, joint) => side === best.sides[joint])) break
+    const next = cornerAt(search, sides, best)
+    if (!next || !isWorse(search, next.amplitude, best.amplitude)) break
+    best = next
+  }
+  return best
+}
+
+/** Sides that the slope asks for at the state that was solved last. */
+function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float64Array | undefined {
+  const { portPower, room, rates, levers: now } = prepared
+  const { count, influence, forces, lu, values } = room
+  const scale = values.reduce((most, value) => Math.max(most, value), 0)
+  fillDerivative(room, now, scale)
+  if (!factor(lu)) return undefined
+  const adjoint = now.map((lever, joint) => (lever * rates[joint]) / portPower)
+  solveTransposed(lu, adjoint)
+  return levers.map((_, k) => {
+    if (either && !either[k]) return now[k] < 0 ? -1 : 1
+    let pull = rates[k] / portPower
+    for (let j = 0; j < count; j++) {
+      const size = Math.max(Math.hypot(forces[2 * j], forces[2 * j + 1]), limits.unloaded_ratio * scale)
+      const at = 2 * (j * count + k)
+      pull -= (adjoint[j] * (forces[2 * j] * influence[at] + forces[2 * j + 1] * influence[at + 1])) / size
+    }
+    return towards * pull < 0 ? -1 : 1
+  })
+}
+
+/** Turns single joints over as long as one makes the state worse. */
+function turnedOver(search: RestSearch, start: Corner): Corner {
+  let best = start
+  let untried = best.sides.length
+  for (let joint = 0; untried > 0; joint = (joint + 1) % best.sides.length, untried--) {
+    if (search.levers[joint] === 0 || (search.either && !search.either[joint])) continue
+    const sides = best.sides.slice()
+    sides[joint] = sides[joint] > 0 ? -1 : 1
+    const next = cornerAt(search, sides, best)
+    if (!next || !isWorse(search, next.amplitude, best.amplitude)) continue
+    best = next
+    untried = best.sides.length
+  }
+  return best
+}
