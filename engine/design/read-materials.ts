@@ -1,13 +1,13 @@
 import materialRows from '../../tables/materials.json' with { type: 'json' }
 import { limits } from '../numbers/limits.ts'
-import { readQuantity } from '../numbers/quantity.ts'
+import { parseQuantity } from '../numbers/quantity.ts'
 import { quoted } from '../numbers/quote.ts'
 import type { FrictionPair, Material } from './design.ts'
 import type { Document } from './document.ts'
 import type { Reading } from './reading.ts'
 
 function tableValue(text: string, kind: 'density' | 'pressure'): number {
-  const read = readQuantity(text, kind)
+  const read = parseQuantity(text, kind)
   if (read.fault) throw new Error(`table of materials: ${text}: ${read.fault.found}`)
   return read.value
 }

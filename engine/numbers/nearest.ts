@@ -24,7 +24,8 @@ export function nearestName(typed: string, known: Iterable<string>): string | un
   for (const name of known) {
     if (Math.abs(name.length - typed.length) > allowed) continue
     const distance = edits(wanted, name.toLowerCase())
-    if (distance <= allowed && (best === undefined || distance < best.distance)) best = { name, distance }
+    if (distance <= allowed && distance < typed.length && (best === undefined || distance < best.distance))
+      best = { name, distance }
   }
   return best?.name
 }

@@ -94,7 +94,7 @@ export function insideValue(measured: Measured, kind: QuantityKind): number {
  * @returns the value in the inside unit of `kind` (mm, rad, N, N·mm, N/mm, N·mm/rad, MPa, kg, kg/mm³, 1), always finite
  *          and within the limits; or the first fault with its column
  */
-export function readQuantity(text: string, kind: QuantityKind, names: Names = new Map()): Read<number> {
+export function parseQuantity(text: string, kind: QuantityKind, names: Names = new Map()): Read<number> {
   const expression = readExpression(text)
   if (expression.fault) return expression
   const measured = measure(expression.value, names)
