@@ -12,7 +12,7 @@ import type { Mechanism } from './mechanism.ts'
 import { derivativeOf, dot, type PathBench, type PathNode, reversed, tangentAt } from './path.ts'
 import { slotRoom } from './slot-room.ts'
 import { stopGap } from './stop-contact.ts'
-import { toggleMargin, toggleSide } from './toggle-margin.ts'
+import { toggleMargin, type WatchedToggle, watchToggle } from './toggle-margin.ts'
 import { type Crossing, type Trace, trace, type Watch } from './trace.ts'
 
 export type TravelEnd =
@@ -28,8 +28,8 @@ export interface TravelPath {
   readonly mechanism: Mechanism
   readonly bench: PathBench
   readonly drive: Condition
-  /** One a toggle, taken at the drawn posture. */
-  readonly sides: readonly (1 | -1)[]
+  /** One a toggle; side taken at the drawn posture. */
+  readonly toggles: readonly WatchedToggle[]
   /** Open to closed; arc 0 at open. */
   readonly nodes: readonly PathNode[]
   /** From closed on; empty when nothing lies beyond. */
@@ -40,31 +40,25 @@ export interface TravelPath {
   readonly crossings: readonly Crossing[]
 }
 
-/** Margin of a toggle along a run of nodes is counted on from the node before; this gives it at one node, near a value. */
-export function marginAt(path: TravelPath, toggle: number, posture: Float64Array, near?: number): number {
-  const watched = { toggle: path.mechanism.design.toggles[toggle], side: path.sides[toggle] }
-  return toggleMargin(path.mechanism, posture, near === undefined ? watched : { ...watched, near })
-}
-
 /**
  * @param drawn the assembled posture
  * @returns the travel, or undefined when at the drawn posture the parts are not ruled by the drive
  */
 export function travelPath(bench: PathBench, drawn: Float64Array): TravelPath | undefined {
   const { mechanism } = bench
-  const { drive: driven, toggles } = mechanism.design
+  const { drive: driven } = mechanism.design
   const drive = driveCoordinate(mechanism, drawn)
   const tangent = tangentAt(bench, drawn, derivativeOf(mechanism, drawn, drive))
   if (!tangent) return undefined
   const start: PathNode = { posture: drawn, tangent, arc_mm: 0 }
-  const sides = toggles.map((toggle) => toggleSide(mechanism, toggle, drawn))
+  const toggles = mechanism.design.toggles.map((toggle) => watchToggle(mechanism, toggle, drawn))
   const opened = openNode(bench, start, drive)
   const closing = trace(bench, opened.node, closingWatches(mechanism, drive, driven.travel))
   const { nodes, end, crossings } = endOfClosing(closing)
   const closed = nodes[nodes.length - 1]
   // Without a toggle there is no dead centre to look for beyond the stop.
-  const past = toggles.length > 0 ? trace(bench, closed, beyondWatches(mechanism, sides, closed.arc_mm)).nodes : [closed]
-  const common = { mechanism, bench, drive, sides, nodes, end, crossings, beyond: past }
+  const past = toggles.length > 0 ? trace(bench, closed, beyondWatches(toggles, closed.arc_mm)).nodes : [closed]
+  const common = { mechanism, bench, drive, toggles, nodes, end, crossings, beyond: past }
   return opened.stop === undefined ? common : { ...common, openStop: opened.stop }
 }
 
@@ -139,18 +133,13 @@ function endOfClosing(closing: Trace): Pick<TravelPath, 'nodes' | 'end' | 'cross
 /** How far past dead centre the path is followed, rad: enough for any friction circle that a toggle could have. */
 const PAST_DEAD_CENTRE_RAD = 0.35
 
-function beyondWatches(mechanism: Mechanism, sides: readonly (1 | -1)[], closedArc_mm: number): Watch[] {
-  const past: Watch[] = mechanism.design.toggles.map((toggle, index) => ({
-    id: `past ${toggle.id}`,
-    value: (node) => nearStraight(toggleMargin(mechanism, node.posture, { toggle, side: sides[index] })) + PAST_DEAD_CENTRE_RAD,
+function beyondWatches(toggles: readonly WatchedToggle[], closedArc_mm: number): Watch[] {
+  const past = toggles.map((toggle, index): Watch => ({
+    id: `past toggle ${index}`,
+    value: (node) => toggleMargin(toggle, node.posture) + PAST_DEAD_CENTRE_RAD,
     crossing: 'falling',
     ends: true,
   }))
   const far: Watch = { id: 'far', value: (node) => 2 * closedArc_mm - node.arc_mm, crossing: 'falling', ends: true }
   return [...past, far]
-}
-
-/** A margin that is far from straight is no crossing of dead centre, also where it wraps at half a turn. */
-function nearStraight(margin_rad: number): number {
-  return Math.abs(margin_rad) > Math.PI / 2 ? Math.PI / 2 : margin_rad
 }

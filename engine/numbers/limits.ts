@@ -118,4 +118,14 @@ export const limits = {
   restRounds: 20,
   /** A change of the amplitude below this share is rounding, not a worse state. */
   restGain_ratio: 1e-12,
+  /** A joint that turns by less than this share of the fastest may rub on either side: its sense is within the play. */
+  slowTurn_ratio: 0.05,
+  /** Rounds of posture and forces for clearance and stretch: each gains about two digits, six are enough for 1e-12. */
+  takeUpRounds: 40,
+  /** Take-up has settled when no margin moves by more than this, rad. */
+  takeUpTolerance_rad: 1e-12,
+  /** Doublings of an opening effort from its frictionless guess: a thousand times that is a jam in all but name. */
+  effortDoublings: 12,
+  /** An opening effort is closed to this share of itself. */
+  effortWidth_ratio: 1e-10,
 } as const

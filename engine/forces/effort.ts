@@ -1,0 +1,76 @@
+/**
+ * Effort at a port that just keeps a load from opening the finger, or just closes it against the load.
+ *
+ *     effortToHold ≤ frictionless ≤ effortToClose        (rest is possible between the first and the last)
+ *
+ * Hold falls with friction and close rises. Friction sides are those of the motion about to start; joints that hardly turn
+ * (less than `limits.slowTurn_ratio` of the fastest) may stand on either side, and the larger effort is taken for both.
+ */
+import type { Port } from '../design/design.ts'
+import type { ForceRow } from '../motion/closure.ts'
+import { limits } from '../numbers/limits.ts'
+import { type Balance, prepare } from './balance.ts'
+import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
+import { emptyRow, type ForceFrame } from './force-frame.ts'
+import { addPort } from './loads.ts'
+import { worstRest } from './rest-state.ts'
+
+/** Unit pattern of a port at the frame's posture. */
+export function portRow(bench: ForceBench, frame: ForceFrame, port: Port): Float64Array {
+  const row = emptyRow(frame)
+  addPort(row, port, bench.drive)
+  return row.out
+}
+
+export interface EffortAsked {
+  readonly port: Float64Array
+  /** What acts besides springs, weight and drag; added to by the load case. */
+  readonly addLoads: (row: ForceRow) => void
+}
+
+export interface Effort {
+  /** Without friction, in the port's unit. */
+  readonly free: number
+  /** Absent where no equilibrium was found. */
+  readonly balance?: Balance
+}
+
+/**
+ * Amplitude for impending opening at the least friction: springs and weight push open.
+ *
+ * @param frame with the motion opening
+ * @returns undefined where the port does no work (its amplitude is a pole there)
+ */
+export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
+  const row = standingLoad(bench, frame, 'still')
+  addWorstWeight(bench, frame, row, 'helps')
+  asked.addLoads(row)
+  return effortIn(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'least'))
+}
+
+/**
+ * Amplitude for impending closing at the most friction: springs and weight push open.
+ *
+ * @param frame with the motion closing
+ */
+export function effortToClose(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
+  const row = standingLoad(bench, frame, 'closing')
+  addWorstWeight(bench, frame, row, 'hinders')
+  asked.addLoads(row)
+  return effortIn(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'most'))
+}
+
+function effortIn(frame: ForceFrame, given: { port: Float64Array; load: Float64Array }, levers: Float64Array): Effort | undefined {
+  const prepared = prepare(frame, given)
+  if (!prepared) return undefined
+  const balance = worstRest({ prepared, levers, either: slowJoints(frame), towards: 1 })
+  return { free: prepared.freeAmplitude, ...(balance && { balance }) }
+}
+
+/** Joints that turn by less than a share of the fastest: their friction may stand on either side. */
+export function slowJoints(frame: ForceFrame): boolean[] {
+  const fastest = frame.turns.reduce((most, turn) => Math.max(most, Math.abs(turn)), 0)
+  return frame.mechanism.joints.map(
+    (joint, index) => joint.kind === 'pin' && Math.abs(frame.turns[index]) < limits.slowTurn_ratio * fastest,
+  )
+}

@@ -1,0 +1,130 @@
+/**
+ * Who carries a load: shares of virtual work in the opening motion, summing to 1.
+ *
+ * Written for a small opening motion v, each of load, springs and weight has a power. Those that push open have to be
+ * carried; those that push closed carry, together with friction, the stop, and the wearer or the keeper.
+ *
+ *   net > 0, friction enough   →  friction carries the net (of it the toggle's three pins: `toggle`), nobody else
+ *   net > 0, friction short    →  friction gives its most at the least coefficient, the port (wearer or keeper) the rest
+ *   net ≤ 0                    →  what pushes closed is carried by what pushes open and, the rest, by the stop
+ *
+ * Whether friction is enough is asked with an equal drag at every pin and not with the effort: at the jam the effort is a
+ * pole, the drag passes smoothly through zero.
+ */
+import type { Port } from '../design/design.ts'
+import type { ForceRow } from '../motion/closure.ts'
+import { dot } from '../motion/path.ts'
+import type { Balance } from './balance.ts'
+import { prepare } from './balance.ts'
+import { effortToHold, portRow, slowJoints } from './effort.ts'
+import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
+import { emptyRow, type ForceFrame } from './force-frame.ts'
+import { addSprings } from './loads.ts'
+import { dragPort } from './return-reserve.ts'
+import { worstRest } from './rest-state.ts'
+
+export type Carrier = 'stop' | 'toggle' | 'friction' | 'spring' | 'weight' | 'wearer' | 'keeper'
+
+export interface Holding {
+  /** No effort at any port is needed: the stop or friction at its least carries the load. */
+  readonly byItself: boolean
+  /** Every carrier's share; they sum to 1. All zero when nothing pushes at all. */
+  readonly shares: Readonly<Record<Carrier, number>>
+  readonly carriedBy: Carrier
+  /** Drag per pin that would be left over: positive means that the load opens the finger unless somebody holds it. N·mm a pin. */
+  readonly openingReserve_Nmm?: number
+}
+
+export interface HoldingAsked {
+  readonly addLoads: (row: ForceRow) => void
+  readonly port: Port
+  /** The finger rests against a stop in the closing sense. */
+  readonly atStop: boolean
+}
+
+/** @param frame with the motion opening. @returns undefined where no state was found */
+export function holding(bench: ForceBench, frame: ForceFrame, asked: HoldingAsked): Holding | undefined {
+  const powers = openingPowers(bench, frame, asked.addLoads)
+  const net = powers.load + powers.spring + powers.weight
+  const shares = noShares()
+  shareSigned(shares, powers, net > 0 ? -1 : 1)
+  if (net <= 0) {
+    shares[asked.atStop ? 'stop' : 'wearer'] += -net
+    return finished(shares, asked.atStop)
+  }
+  const reserve = openingReserve(bench, frame, asked.addLoads)
+  if (!reserve) return undefined
+  if (reserve.amplitude <= 0) {
+    addFriction(shares, frame, reserve, net)
+    return { ...finished(shares, true), openingReserve_Nmm: reserve.amplitude }
+  }
+  const effort = effortToHold(bench, frame, { port: portRow(bench, frame, asked.port), addLoads: asked.addLoads })
+  if (!effort?.balance) return undefined
+  const dissipated = dissipation(effort.balance)
+  addFriction(shares, frame, effort.balance, Math.min(net, dissipated))
+  shares[asked.port.kind === 'drive' ? 'wearer' : 'keeper'] += Math.max(0, net - dissipated)
+  return { ...finished(shares, false), openingReserve_Nmm: reserve.amplitude }
+}
+
+interface Powers {
+  readonly load: number
+  readonly spring: number
+  readonly weight: number
+}
+
+function openingPowers(bench: ForceBench, frame: ForceFrame, addLoads: (row: ForceRow) => void): Powers {
+  const load = emptyRow(frame)
+  addLoads(load)
+  const spring = emptyRow(frame)
+  addSprings(spring, bench.drawn, 'still')
+  const weight = emptyRow(frame)
+  addWorstWeight(bench, frame, weight, 'helps')
+  return { load: dot(load.out, frame.motion), spring: dot(spring.out, frame.motion), weight: dot(weight.out, frame.motion) }
+}
+
+function noShares(): Record<Carrier, number> {
+  return { stop: 0, toggle: 0, friction: 0, spring: 0, weight: 0, wearer: 0, keeper: 0 }
+}
+
+/** Springs and weight that push against the rest carry their part. */
+function shareSigned(shares: Record<Carrier, number>, powers: Powers, carrying: 1 | -1): void {
+  if (powers.spring * carrying > 0) shares.spring += Math.abs(powers.spring)
+  if (powers.weight * carrying > 0) shares.weight += Math.abs(powers.weight)
+}
+
+function openingReserve(bench: ForceBench, frame: ForceFrame, addLoads: (row: ForceRow) => void): Balance | undefined {
+  const row = standingLoad(bench, frame, 'still')
+  addWorstWeight(bench, frame, row, 'helps')
+  addLoads(row)
+  const prepared = prepare(frame, { port: dragPort(frame), load: row.out })
+  return prepared && worstRest({ prepared, levers: bench.leversOf('moving', 'least'), either: slowJoints(frame), towards: 1 })
+}
+
+/** Work that friction takes in the motion, per unit of arc. */
+export function dissipation({ levers, magnitudes, rates }: Balance): number {
+  let sum = 0
+  for (let joint = 0; joint < levers.length; joint++) sum += levers[joint] * magnitudes[joint] * rates[joint]
+  return sum
+}
+
+/** Splits an amount of friction work over the toggles' pins and the others, in proportion to what each takes. */
+function addFriction(shares: Record<Carrier, number>, frame: ForceFrame, state: Balance, amount: number): void {
+  const { joints, design } = frame.mechanism
+  const togglePins = new Set(design.toggles.flatMap((toggle) => [toggle.a, toggle.b, toggle.c]))
+  const works = joints.map((_, j) => Math.max(0, state.levers[j] * state.magnitudes[j] * state.rates[j]))
+  const all = works.reduce((sum, work) => sum + work, 0)
+  if (all === 0) return
+  joints.forEach((joint, index) => {
+    shares[togglePins.has(joint.pin) ? 'toggle' : 'friction'] += (amount * works[index]) / all
+  })
+}
+
+/** Shares of the whole that is carried. */
+function finished(parts: Record<Carrier, number>, byItself: boolean): Holding {
+  const names = Object.keys(parts) as Carrier[]
+  const total = names.reduce((sum, name) => sum + parts[name], 0)
+  const shares = noShares()
+  if (total > 0) for (const name of names) shares[name] = parts[name] / total
+  const carriedBy = names.reduce((most, name) => (shares[name] > shares[most] ? name : most))
+  return { byItself, shares, carriedBy }
+}

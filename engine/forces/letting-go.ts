@@ -1,0 +1,55 @@
+/**
+ * Effort that opens the finger at a port: under a load (`letGoUnderLoadEffort`) or from past dead centre (`releaseEffort`).
+ *
+ * Asked at the most friction from the worst state of rest. With the effort as unknown a jam is a pole, and corners beyond it
+ * have no solution; so the effort is given and the reserve of drag at the pins is asked for:
+ *
+ *     reserve(E) = least drag per pin left over by loads + E × port, from the worst rest
+ *
+ * The effort is the E at which the reserve is zero. Whether any E does it is decided first, with the port alone: for a large
+ * E nothing else counts, so a port whose own reserve is not positive overcomes no load however weak: it jams.
+ */
+import { limits } from '../numbers/limits.ts'
+import { rootBetween } from '../numbers/root.ts'
+import type { ForceBench } from './force-bench.ts'
+import type { ForceFrame } from './force-frame.ts'
+import { reserveUnder } from './return-reserve.ts'
+
+export type LettingGo =
+  /** 0 when it opens by itself. */
+  { readonly kind: 'effort'; readonly effort: number } | { readonly kind: 'jams' } | { readonly kind: 'unknown' }
+
+/**
+ * @param frame with the motion opening
+ * @param asked `port` the unit generalised force in the sense that opens; `load` all else that acts
+ */
+export function effortToOpen(bench: ForceBench, frame: ForceFrame, asked: { port: Float64Array; load: Float64Array }): LettingGo {
+  const reserveAt = (effort: number): number | undefined => {
+    const load = asked.load.map((value, column) => value + effort * asked.port[column])
+    return reserveUnder(bench, frame, { load, level: 'most' })?.fromRest?.amplitude
+  }
+  const atNothing = reserveAt(0)
+  if (atNothing === undefined) return { kind: 'unknown' }
+  if (atNothing > 0) return { kind: 'effort', effort: 0 }
+  const alone = reserveUnder(bench, frame, { load: asked.port, level: 'most' })?.fromRest?.amplitude
+  if (alone === undefined) return { kind: 'unknown' }
+  if (alone <= 0) return { kind: 'jams' }
+  return firstOpening(reserveAt, atNothing, -atNothing / alone)
+}
+
+function firstOpening(reserveAt: (effort: number) => number | undefined, atNothing: number, guess: number): LettingGo {
+  let low = 0
+  let atLow = atNothing
+  let high = guess
+  for (let doubling = 0; doubling < limits.effortDoublings; doubling++, high *= 2) {
+    const atHigh = reserveAt(high)
+    if (atHigh === undefined) return { kind: 'unknown' }
+    if (atHigh > 0) {
+      const effort = rootBetween(reserveAt, { low, high, atLow, atHigh }, limits.effortWidth_ratio * high)
+      return effort === undefined ? { kind: 'unknown' } : { kind: 'effort', effort }
+    }
+    low = high
+    atLow = atHigh
+  }
+  return { kind: 'jams' }
+}

@@ -1,0 +1,149 @@
+/**
+ * Clearance taken up and links stretched: the posture that a set of forces really leaves.
+ *
+ * A hole is larger than its pin by c. Under a force the pin lies against one side of it:
+ *
+ *       x_b(hole) = x_a(pin) − (c/2) n         n: direction of the normal force on b, the joint force turned by the friction angle
+ *
+ * and a two-pin link of stiffness k under tension T is longer by T/k. Both change the posture, which changes the forces, so
+ * posture and forces are worked out in turn until no margin moves. (Seven clearances of the example finger settle in about six
+ * rounds.) The arms of the forces are taken at the hole centres: half a clearance, some 0.01 mm, is left out of them.
+ *
+ * A joint that carries nothing has no side to lie on and is left in the middle; `playBand` gives how far that can be wrong.
+ */
+import { limits } from '../numbers/limits.ts'
+import type { Condition } from '../motion/condition.ts'
+import type { Mechanism } from '../motion/mechanism.ts'
+import { settle } from '../motion/settle.ts'
+import type { PathBench } from '../motion/path.ts'
+import type { Balance } from './balance.ts'
+
+export interface TakeUpAsked {
+  readonly bench: PathBench
+  /** What fixes the posture: the stop's contact, or the drive's coordinate. */
+  readonly held: Condition
+  /** Forces at a posture; undefined when there is no equilibrium. */
+  readonly forcesAt: (posture: Float64Array) => Balance | undefined
+  /** Watched to know when it has settled, rad. */
+  readonly marginsAt: (posture: Float64Array) => readonly number[]
+  readonly clearance: boolean
+  /** N/mm for each part, or undefined for rigid. */
+  readonly stiffnessOf: (part: number) => number | undefined
+}
+
+export interface TakenUp {
+  readonly posture: Float64Array
+  readonly balance: Balance
+  readonly rounds: number
+}
+
+/** @param start the posture without clearance. @returns undefined when it does not settle or has no equilibrium on the way */
+export function takeUp(asked: TakeUpAsked, start: Float64Array): TakenUp | undefined {
+  const { mechanism } = asked.bench
+  let posture = start
+  let last = asked.marginsAt(posture)
+  for (let round = 1; round <= limits.takeUpRounds; round++) {
+    const balance = asked.forcesAt(posture)
+    if (!balance) return undefined
+    const offsets = new Float64Array(mechanism.rows_count)
+    if (asked.clearance) addClearance(mechanism, balance, offsets)
+    addStretch(mechanism, posture, balance, asked.stiffnessOf, offsets)
+    const settled = settle(asked.bench, posture, asked.held, offsets)
+    if (!settled) return undefined
+    posture = settled.posture
+    const margins = asked.marginsAt(posture)
+    if (margins.every((margin, index) => Math.abs(margin - last[index]) <= limits.takeUpTolerance_rad)) return { posture, balance, rounds: round }
+    last = margins
+  }
+  return undefined
+}
+
+function addClearance(mechanism: Mechanism, balance: Balance, offsets: Float64Array): void {
+  const largest = balance.magnitudes.reduce((most, value) => Math.max(most, value), 0)
+  mechanism.joints.forEach((joint, index) => {
+    const magnitude = balance.magnitudes[index]
+    if (!(magnitude > limits.unloaded_ratio * largest)) return
+    const half = joint.clearance_mm / 2
+    if (joint.kind === 'slot') {
+      offsets[joint.row] -= half * Math.sign(balance.forces[joint.row])
+      return
+    }
+    // sin φ = κ / r; the sign of κ is the sense of turn, against which the normal leans.
+    const sine = joint.radius_mm > 0 ? balance.levers[index] / joint.radius_mm : 0
+    const cosine = Math.sqrt(1 - sine * sine)
+    const x = balance.forces[joint.row] / magnitude
+    const y = balance.forces[joint.row + 1] / magnitude
+    offsets[joint.row] -= half * (cosine * x + sine * y)
+    offsets[joint.row + 1] -= half * (cosine * y - sine * x)
+  })
+}
+
+/** Half of a link's stretch goes to each of its ends, along the line of its pins. */
+function addStretch(
+  mechanism: Mechanism,
+  posture: Float64Array,
+  balance: Balance,
+  stiffnessOf: (part: number) => number | undefined,
+  offsets: Float64Array,
+): void {
+  for (const link of twoPinLinks(mechanism)) {
+    const stiffness = stiffnessOf(link.part)
+    if (stiffness === undefined) continue
+    const { axis, tension_N } = linkTension(mechanism, link, posture, balance)
+    const half = tension_N / stiffness / 2
+    for (const end of link.ends) {
+      const { row, b } = mechanism.joints[end.joint]
+      // Hole of the link shifted outwards by half the stretch: x_b + shift = x_a, or x_b = x_a + shift.
+      const sign = (b === link.part ? -1 : 1) * end.outward
+      offsets[row] += sign * half * axis.x
+      offsets[row + 1] += sign * half * axis.y
+    }
+  }
+}
+
+export interface TwoPinLink {
+  readonly part: number
+  /** From the first end to the second. */
+  readonly length_mm: number
+  readonly ends: readonly [LinkEnd, LinkEnd]
+}
+
+interface LinkEnd {
+  readonly joint: number
+  /** −1 at the first end, +1 at the second: outward along the axis. */
+  readonly outward: 1 | -1
+  readonly at: { readonly x_mm: number; readonly y_mm: number }
+}
+
+/** Parts (not the mount) that take part in just two pin joints. */
+export function twoPinLinks(mechanism: Mechanism): TwoPinLink[] {
+  return mechanism.design.parts.flatMap((_, part) => {
+    if (part === 0) return []
+    const joints = mechanism.joints.flatMap((joint, index) => (joint.a === part || joint.b === part ? [index] : []))
+    if (joints.length !== 2 || joints.some((index) => mechanism.joints[index].kind !== 'pin')) return []
+    const at = (index: number): LinkEnd['at'] => (mechanism.joints[index].a === part ? mechanism.joints[index].atA : mechanism.joints[index].atB)
+    const [first, second] = [at(joints[0]), at(joints[1])]
+    const length_mm = Math.hypot(second.x_mm - first.x_mm, second.y_mm - first.y_mm)
+    if (length_mm === 0) return []
+    return [{ part, length_mm, ends: [{ joint: joints[0], outward: -1, at: first }, { joint: joints[1], outward: 1, at: second }] }]
+  })
+}
+
+/** Force along a link, N, positive in tension: the mean of what its two ends carry along the line of its pins. */
+export function linkTension(
+  mechanism: Mechanism,
+  link: TwoPinLink,
+  posture: Float64Array,
+  balance: Balance,
+): { readonly axis: { readonly x: number; readonly y: number }; readonly tension_N: number } {
+  const [first, second] = link.ends
+  const turn = posture[3 * link.part + 2] + Math.atan2(second.at.y_mm - first.at.y_mm, second.at.x_mm - first.at.x_mm)
+  const axis = { x: Math.cos(turn), y: Math.sin(turn) }
+  const pulls = link.ends.map((end) => {
+    const { row, b } = mechanism.joints[end.joint]
+    const onLink = b === link.part ? 1 : -1
+    return end.outward * onLink * (balance.forces[row] * axis.x + balance.forces[row + 1] * axis.y)
+  })
+  return { axis, tension_N: (pulls[0] + pulls[1]) / 2 }
+}
+
