@@ -15,6 +15,7 @@ export interface ReadJson {
   readonly problems: readonly Problem[]
 }
 
+/** Reads a JSON text; the value has no forbidden key, every key once, and at most `limits.nesting` levels. */
 export function readJson(text: string): ReadJson {
   const reader = new Reader(text)
   try {

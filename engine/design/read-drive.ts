@@ -65,6 +65,7 @@ export function amountKind(port: TypedPort, bench: Workbench): 'force' | 'couple
   return drive && (drive.kind === 'turn' ? 'couple' : 'force')
 }
 
+/** A force or couple whose amount is asked for. `place` is where the port stands in the document. */
 export function readPort(place: string, typed: TypedPort, bench: Workbench): Port {
   if (typed.kind === 'drive') return { kind: 'drive' }
   if (typed.kind === 'force') return { kind: 'force', ...readDirection(place, typed, bench) }
@@ -91,6 +92,7 @@ export function readDirection(place: string, typed: TypedDirection, bench: Workb
   }
 }
 
+/** A pad to push on, as part and pad index; reported when it stands on the mount, where a push moves nothing. */
 export function readMovingPad(
   place: string,
   typed: string,
@@ -108,6 +110,7 @@ export function readMovingPad(
   return found
 }
 
+/** Where a finger past dead centre is forced open; undefined when the document names no such place. */
 export function readRelease(bench: Workbench): Design['release'] {
   const typed = bench.reading.document.release
   if (!typed) return undefined

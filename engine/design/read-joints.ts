@@ -14,6 +14,7 @@ export interface Workbench extends Shelf {
   readonly find: References
 }
 
+/** Stops in the order of the document; the round end and the edge are of different parts. */
 export function readStops(bench: Workbench): readonly Stop[] {
   return Object.entries(bench.reading.document.stops ?? {}).map(([id, typed]) => readStop(id, typed, bench))
 }
@@ -59,6 +60,7 @@ export function reportUnjoined(
   })
 }
 
+/** Springs in the order of the document; each acts between two parts. */
 export function readSprings(bench: Workbench): readonly Spring[] {
   return Object.entries(bench.reading.document.springs ?? {}).map(([id, typed]) =>
     typed.kind === 'torsion' ? readTorsion(id, typed, bench) : readStraight(id, typed, bench),

@@ -10,6 +10,7 @@ import { notFound } from './references.ts'
 type TypedLoadCase = NonNullable<Document['loadCases']>[string]
 type TypedToggle = NonNullable<Document['toggles']>[string]
 
+/** Load cases in the order of the document, each with at least one load on a part that moves. */
 export function readLoadCases(bench: Workbench): readonly LoadCase[] {
   return Object.entries(bench.reading.document.loadCases ?? {}).map(([id, typed]) => readLoadCase(id, typed, bench))
 }
@@ -60,6 +61,7 @@ function readKeeper(
   return { port, allowed }
 }
 
+/** Range of the directions of gravity; every part that moves must then have a mass. Undefined: weight is left out. */
 export function readWeight({ reading, parts }: Workbench): Design['weight'] {
   const typed = reading.document.weight
   if (!typed) return undefined
@@ -91,6 +93,7 @@ function reportNoMass({ id, mass_kg }: Part, reading: Reading): void {
 /** A turn typed in two ways may differ from 2π by rounding. */
 export const turnRounding_rad = 1e-9
 
+/** Toggles in the order of the document, each a chain A-B-C that can be straightened. */
 export function readToggles(bench: Workbench): readonly Toggle[] {
   return Object.entries(bench.reading.document.toggles ?? {}).map(([id, typed]) => readToggle(id, typed, bench))
 }

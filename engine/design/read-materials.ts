@@ -43,6 +43,7 @@ export function readMaterials(reading: Reading): ReadonlyMap<string, Material> {
 
 type TypedSpread = NonNullable<Document['friction']>[string]['moving']
 
+/** Friction pairs of the document by name, with least ≤ likely ≤ most and rest no smaller than moving. */
 export function readFrictionPairs(reading: Reading): ReadonlyMap<string, FrictionPair> {
   const typed = Object.entries(reading.document.friction ?? {})
   return new Map(

@@ -15,6 +15,7 @@ export interface Shelf {
   readonly parts: readonly Part[]
 }
 
+/** Pins in the order of the document, each fitting its holes, no hole with two pins. */
 export function readPins(shelf: Shelf): readonly Pin[] {
   const pins = Object.entries(shelf.reading.document.pins ?? {}).map(([id, typed]) => readPin(id, typed, shelf))
   reportSharedHoles(pins, shelf)
@@ -29,6 +30,7 @@ const noFriction: FrictionPair = {
   source: '',
 }
 
+/** The friction pair of that name; one of NaN when it has been reported. */
 export function frictionNamed(
   place: string,
   name: string,

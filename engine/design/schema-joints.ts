@@ -27,6 +27,7 @@ const round = z.union(
   { error: `${partPointNeeded}; and radius` },
 )
 
+/** One entry of `stops`. */
 export const stop = z.strictObject({
   round: round.describe('The round end or pin that meets the edge; its centre on its part, and its radius.'),
   against: partThing('edge'),
@@ -64,6 +65,7 @@ const compressionSpring = z.strictObject({ kind: z.literal('compression'), ...st
 
 const kinds = (names: string) => ({ error: `kind: one of ${names}` })
 
+/** One entry of `springs`, told apart by `kind`. */
 export const spring = z.discriminatedUnion(
   'kind',
   [torsionSpring, tensionSpring, compressionSpring],
@@ -78,6 +80,7 @@ const stroke = {
   effortMost: effortMost('force'),
 }
 
+/** `drive`, told apart by `kind`. */
 export const drive = z
   .discriminatedUnion(
     'kind',
@@ -117,6 +120,7 @@ const direction = {
   frame: id.optional().describe('The part whose frame the direction follows. Default: the mount, so that it is fixed in space.'),
 }
 
+/** A port, told apart by `kind`. */
 export const port = z
   .discriminatedUnion(
     'kind',
@@ -131,6 +135,7 @@ export const port = z
 
 const amount = z.string({ error: 'a force such as "20 N", or a couple such as "300 N*mm"' })
 
+/** `release`. */
 export const release = z
   .strictObject({ port, most: amount.optional().describe('What can be given there: a force, or a couple.') })
   .describe('Where and how the wearer forces a finger open that has gone past dead centre.')
@@ -140,6 +145,7 @@ const list = <T extends z.ZodType>(thing: T, what: string) =>
     .array(thing, { error: `a list of ${what}` })
     .max(limits.forcesOfLoadCase, { error: `at most ${limits.forcesOfLoadCase} ${what}` })
 
+/** One entry of `loadCases`. */
 export const loadCase = z.strictObject({
   title: name('the title of the load case').optional().describe('In words. Default: the id.'),
   forces: list(z.strictObject({ at: partThing('pad'), force, ...direction }), 'forces').optional(),
@@ -156,6 +162,7 @@ export const loadCase = z.strictObject({
     .describe('The small load that keeps the finger closed.'),
 })
 
+/** One entry of `toggles`. */
 export const toggle = z
   .strictObject({
     pins: z.tuple([id, id, id], { error: 'three pins by their ids, in the order of the chain' }),
@@ -163,6 +170,7 @@ export const toggle = z
   })
   .describe('Three pins A-B-C whose dead-centre margin is watched.')
 
+/** `weight`. */
 export const weight = z
   .strictObject({ from: angle, to: angle })
   .describe('Range of the directions of gravity in the mount frame, counter-clockwise from x. Left out: weight is left out.')
@@ -176,6 +184,7 @@ const figure = z
   .describe('Name of a figure, such as closed.toggle.distal.deadCentreMargin.')
 const bound = z.union([z.string(), z.number()], { error: 'a quantity with its unit, or a plain number' })
 
+/** One entry of `requirements`: exactly one of `atLeast`, `atMost` and `is`. */
 export const requirement = z
   .union(
     [

@@ -6,22 +6,27 @@ import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
 import { kindWords, type QuantityKind } from '../numbers/quantity.ts'
 
-// Without this, zod would compile its checks by `new Function`, which the page's content policy forbids.
+// Without this, zod would compile its checks from text, which the page's content policy forbids.
 z.config({ jitless: true })
 
+/** What an id looks like; it holds no point, because a point joins part and hole. */
 export const idPattern = /^[A-Za-z][A-Za-z0-9_-]{0,39}$/
 /** A minus sign in the name of a dimension could not be told from a difference. */
 export const dimensionPattern = /^[A-Za-z][A-Za-z0-9_]{0,39}$/
 const rowPattern = /^[A-Za-z0-9][A-Za-z0-9 .,()/+_-]{0,119}$/
 const partThingPattern = /^[A-Za-z][A-Za-z0-9_-]{0,39}\.[A-Za-z][A-Za-z0-9_-]{0,39}$/
 
+/** What an id has to be, in words. */
 export const idNeeded = `an id: a letter, then letters, digits, _ or -, at most ${limits.idLength} characters`
+/** What the name of a dimension has to be, in words. */
 export const dimensionNeeded = `a name: a letter, then letters, digits or _, at most ${limits.idLength} characters`
 const rowNeeded = `a name of letters, digits, blanks and . , ( ) / + _ -, at most ${limits.nameLength} characters`
 
 const pattern = (form: RegExp, needed: string) => z.string({ error: needed }).regex(form, { error: needed })
 
+/** The id of a part, pin, hole, load case and so on. */
 export const id = pattern(idPattern, idNeeded)
+/** The name of a material or of a friction pair, as in a table. */
 export const rowName = pattern(rowPattern, rowNeeded)
 
 const text = (most: number, what: string) => {
@@ -29,7 +34,9 @@ const text = (most: number, what: string) => {
   return z.string({ error: needed }).min(1, { error: needed }).max(most, { error: needed })
 }
 
+/** A title or a name, of one line; `what` says whose. */
 export const name = (what: string) => text(limits.nameLength, what)
+/** A longer text; `what` says of what kind. */
 export const note = (what: string) => text(limits.noteLength, what)
 
 /** A typed quantity with its unit; whether it can be read is found later, by the reader of quantities. */
@@ -50,6 +57,7 @@ export const partThing = (thing: string) =>
     `Part and ${thing} by their ids, with a point between.`,
   )
 
+/** One of a few words. */
 export const choice = <const T extends readonly [string, ...string[]]>(choices: T) =>
   z.enum(choices, { error: `one of ${choices.join(', ')}` })
 
@@ -57,10 +65,15 @@ export const choice = <const T extends readonly [string, ...string[]]>(choices: 
 export const byId = <T extends z.ZodType>(thing: T, what: string) =>
   z.record(id, thing, { error: `an object of ${what}, each under its id` })
 
+/** An angle with its unit. */
 export const angle = quantity('angle')
+/** A length with its unit. */
 export const length = quantity('length')
+/** A force with its unit. */
 export const force = quantity('force')
+/** A couple with its unit. */
 export const couple = quantity('couple')
 
 const pairNeeded = 'a pair of lengths, such as ["12 mm", "-6 mm"]'
+/** A point as a pair of lengths. */
 export const pair = z.tuple([length, length], { error: pairNeeded }).describe('x and y in the part’s own frame.')

@@ -25,6 +25,7 @@ export const tolerance = z
   )
   .describe('Tolerance as the drawing gives it.')
 
+/** One entry of `dimensions`. */
 export const dimension = z
   .union(
     [
@@ -39,6 +40,7 @@ export const dimension = z
   )
   .describe('A named size that other places may use in expressions.')
 
+/** One entry of `materials`. */
 export const material = z.strictObject({
   density: quantity('density'),
   modulus: quantity('pressure').describe('Modulus of elasticity, such as 71 GPa.'),
@@ -51,6 +53,7 @@ const spreadOfFriction = z.strictObject({
   most: plain('0.18').describe('Letting go is judged at this.'),
 })
 
+/** One entry of `friction`. */
 export const frictionPair = z.strictObject({
   moving: spreadOfFriction.describe('Coefficients of friction while the surfaces slide.'),
   rest: spreadOfFriction.describe('Coefficients of friction from rest; none below that of moving.'),
@@ -87,6 +90,7 @@ const arcEdge = z
 
 const place = z.strictObject({ x: length, y: length })
 
+/** One entry of `parts`. */
 export const part = z.strictObject({
   name: name('the name of the part').optional().describe('In words. Default: the id.'),
   role: choice(['mount', 'proximal', 'middle', 'distal', 'link', 'roller', 'other']).describe(
@@ -115,6 +119,7 @@ export const part = z.strictObject({
     ),
 })
 
+/** One entry of `pins`. */
 export const pin = z.strictObject({
   joins: z
     .array(partThing('hole'), { error: 'a list of holes, such as ["mount.mcp", "proximal.mcp"]' })

@@ -68,8 +68,10 @@ const functions: ReadonlyMap<string, NamedFunction> = new Map([
   ],
 ])
 
+/** Names of the functions that an expression may use. */
 export const functionNames: readonly string[] = [...functions.keys()]
 
+/** Whether an expression may use a function of that name; names keep their case. */
 export function isFunctionName(name: string): boolean {
   return functions.has(name)
 }

@@ -11,6 +11,7 @@ export interface Powers {
   readonly angle: number
 }
 
+/** What a count, a ratio or a coefficient measures. */
 export const plainNumber: Powers = { length: 0, force: 0, time: 0, angle: 0 }
 
 /** Powers of a product of `a` and `b` to the `exponent`. */
@@ -23,6 +24,7 @@ export function multiplied(a: Powers, b: Powers, exponent = 1): Powers {
   }
 }
 
+/** Powers of `a` to an exponent, whole or not. */
 export function raised(a: Powers, exponent: number): Powers {
   return multiplied(plainNumber, a, exponent)
 }
@@ -30,6 +32,7 @@ export function raised(a: Powers, exponent: number): Powers {
 /** Powers are sums of typed exponents; two that differ by less than this are the same power typed in two ways. */
 const powerTolerance = 1e-9
 
+/** Whether two quantities are of one kind and may be added. */
 export function samePowers(a: Powers, b: Powers): boolean {
   return (
     Math.abs(a.length - b.length) < powerTolerance &&

@@ -72,6 +72,7 @@ export function kindWords(kind: QuantityKind): string {
   return `${kinds[kind].words}, such as ${kinds[kind].example}`
 }
 
+/** Name of the unit that the design stores for a kind. */
 export function insideUnit(kind: QuantityKind): string {
   return kinds[kind].inside
 }

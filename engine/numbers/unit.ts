@@ -21,7 +21,9 @@ const couple = multiplied(force, length)
 const pressure = multiplied(force, length, -2)
 const mass = multiplied(multiplied(force, raised(time, 2)), length, -1)
 
+/** An inch, exactly. */
 export const inch_mm = 25.4
+/** A pound-force, exactly. */
 export const poundForce_N = 4.4482216152605
 const pound_kg = 0.45359237
 const kilogramForce_N = 9.80665
@@ -74,4 +76,5 @@ export function findUnit(name: string): Unit | undefined {
   return units.get(name)
 }
 
+/** Names of all units that may be typed. */
 export const unitNames: readonly string[] = [...units.keys()]
