@@ -14,10 +14,14 @@
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
+import { closedAhead } from './closed-ahead.ts'
 import { closureDerivative, type ForceRow } from './closure.ts'
 import type { Condition } from './condition.ts'
 import type { Mechanism } from './mechanism.ts'
-import { type Bench, makeBench, settle } from './settle.ts'
+import { makePlanRoom, type PlanRoom, readParts } from './place-parts.ts'
+import { makePlan } from './plan.ts'
+import { ratesOf } from './plan-rates.ts'
+import { type Bench, makeBench, type Settled, settleWithin } from './settle.ts'
 
 export interface PathNode {
   readonly posture: Float64Array
@@ -27,12 +31,22 @@ export interface PathNode {
   readonly arc_mm: number
 }
 
+/** Room for the path of one mechanism; one a caller, never shared between two that run at once. */
 export interface PathBench extends Bench {
   readonly tangentLu: Lu
+  /** Present where a plan places every part. */
+  readonly planRoom: PlanRoom | undefined
+  readonly predicted: Float64Array
+  readonly rates: Float64Array
 }
 
-export function makePathBench(mechanism: Mechanism): PathBench {
-  return { ...makeBench(mechanism), tangentLu: makeLu(mechanism.columns_count) }
+/** @param roads `newton` leaves the closed forms out, for comparing the two */
+export function makePathBench(mechanism: Mechanism, roads: 'both' | 'newton' = 'both'): PathBench {
+  const plan = roads === 'both' ? makePlan(mechanism) : undefined
+  const planRoom = plan?.leftover.length === 0 ? makePlanRoom(plan) : undefined
+  const posture_size = 3 * mechanism.parts_count
+  const room = { predicted: new Float64Array(posture_size), rates: new Float64Array(posture_size) }
+  return { ...makeBench(mechanism), tangentLu: makeLu(mechanism.columns_count), planRoom, ...room }
 }
 
 /** Derivative of a condition at a posture as a fresh generalised force. */
@@ -48,6 +62,27 @@ export function derivativeOf(mechanism: Mechanism, posture: Float64Array, condit
  * @returns undefined where the closure equations leave more than one way, or where `along` is square to the path
  */
 export function tangentAt(bench: PathBench, posture: Float64Array, along: Float64Array): Float64Array | undefined {
+  return closedTangent(bench, posture, along) ?? denseTangent(bench, posture, along)
+}
+
+function closedTangent({ mechanism, planRoom, rates }: PathBench, posture: Float64Array, along: Float64Array) {
+  if (!planRoom || readParts(planRoom, posture) < limits.closedSine) return undefined
+  ratesOf(planRoom, posture, rates)
+  const tangent = new Float64Array(mechanism.columns_count)
+  let square = 0
+  for (let column = 0; column < tangent.length; column++) {
+    const rate = column % 3 === 2 ? rates[column + 3] * mechanism.scale_mm : rates[column + 3]
+    tangent[column] = rate
+    square += rate * rate
+  }
+  const share = dot(tangent, along) / Math.sqrt(square)
+  if (!(Math.abs(share) > limits.closedSine * Math.sqrt(dot(along, along)))) return undefined
+  const length = Math.sign(share) * Math.sqrt(square)
+  for (let column = 0; column < tangent.length; column++) tangent[column] /= length
+  return tangent
+}
+
+function denseTangent(bench: PathBench, posture: Float64Array, along: Float64Array): Float64Array | undefined {
   const { mechanism, tangentLu: lu } = bench
   closureDerivative(mechanism, posture, lu.factors)
   lu.factors.set(along, mechanism.rows_count * mechanism.columns_count)
@@ -81,18 +116,18 @@ export function marchLength(mechanism: Mechanism, tangent: Float64Array): number
   return (limits.marchTurn_rad * mechanism.scale_mm) / rate
 }
 
-/** Posture on the plane `step_mm` ahead of a node (behind when negative), or undefined when Newton does not reach it. */
-export function postureAhead(bench: PathBench, node: PathNode, step_mm: number): ReturnType<typeof settle> {
-  const predicted = advanced(bench.mechanism, node, step_mm)
-  return settle(bench, predicted, planeThrough(bench.mechanism, predicted, node.tangent))
-}
-
-function advanced(mechanism: Mechanism, node: PathNode, step_mm: number): Float64Array {
-  const posture = Float64Array.from(node.posture)
-  node.tangent.forEach((value, column) => {
-    posture[column + 3] += (column % 3 === 2 ? value / mechanism.scale_mm : value) * step_mm
-  })
-  return posture
+/** Posture on the plane `step_mm` ahead of a node (behind when negative), or undefined when neither road reaches it. */
+export function postureAhead(bench: PathBench, node: PathNode, step_mm: number): Settled | undefined {
+  const { mechanism, predicted, planRoom } = bench
+  predicted.set(node.posture)
+  for (let column = 0; column < node.tangent.length; column++) {
+    const rate = column % 3 === 2 ? node.tangent[column] / mechanism.scale_mm : node.tangent[column]
+    predicted[column + 3] += rate * step_mm
+  }
+  const closed = planRoom && closedAhead(planRoom, { posture: node.posture, tangent: node.tangent, predicted, step_mm })
+  if (closed) return closed
+  // The march has no use for more rounds, and an event lies nearer than a step that it took.
+  return settleWithin(bench, predicted, planeThrough(mechanism, predicted, node.tangent), { rounds_most: limits.marchRounds })
 }
 
 function planeThrough(mechanism: Mechanism, point: Float64Array, normal: Float64Array): Condition {
@@ -116,7 +151,7 @@ export function march(bench: PathBench, node: PathNode, step_mm: number): PathNo
   let step = step_mm
   for (let halving = 0; halving < limits.marchHalvings; halving++, step /= 2) {
     const next = postureAhead(bench, node, step)
-    if (!next || next.rounds > limits.marchRounds || next.firstStep_mm > limits.marchCorrection_ratio * Math.abs(step)) continue
+    if (!next || next.firstStep_mm > limits.marchCorrection_ratio * Math.abs(step)) continue
     const tangent = tangentAt(bench, next.posture, node.tangent)
     if (!tangent || dot(tangent, node.tangent) < limits.marchStraightness_ratio) continue
     return { posture: next.posture, tangent, arc_mm: node.arc_mm + step }

@@ -67,6 +67,21 @@ export function placeParts(room: PlanRoom, posture: Float64Array, leadTurn_rad: 
   return true
 }
 
+/**
+ * Reads a closed posture into the room, so that rates can be taken there.
+ *
+ * @returns the least sine of its steps
+ */
+export function readParts(room: PlanRoom, posture: Float64Array): number {
+  for (let part = 1; part < room.cosines.length; part++) {
+    room.cosines[part] = Math.cos(posture[3 * part + 2])
+    room.sines[part] = Math.sin(posture[3 * part + 2])
+  }
+  room.conditioning = 1
+  for (const step of room.plan.steps) room.conditioning = Math.min(room.conditioning, Math.abs(sideOf(step, posture)))
+  return room.conditioning
+}
+
 /** Sine of the step's angle, or −1 where it cannot close. */
 function placeStep(room: PlanRoom, posture: Float64Array, index: number): number {
   const step: PlanStep = room.plan.steps[index]

@@ -34,17 +34,34 @@ export interface Settled {
  * @returns the posture, closed to about 1e-12 of the scale, or undefined where none was reached from this start
  */
 export function settle(bench: Bench, start: Float64Array, condition: Condition, offsets?: Float64Array): Settled | undefined {
+  return settleWithin(bench, start, condition, { offsets, rounds_most: limits.settleRounds })
+}
+
+export interface SettleBounds {
+  readonly offsets?: Float64Array | undefined
+  /** Corrections after which it is given up. */
+  readonly rounds_most: number
+}
+
+/** As `settle`, for a caller who has no use for a posture that takes many rounds. */
+export function settleWithin(
+  bench: Bench,
+  start: Float64Array,
+  condition: Condition,
+  { offsets, rounds_most }: SettleBounds,
+): Settled | undefined {
   const { mechanism, lu, gap } = bench
   const posture = Float64Array.from(start)
   const row = { mechanism, posture, out: lu.factors, start: mechanism.rows_count * mechanism.columns_count }
   let firstStep_mm = 0
   let lastGap = Number.POSITIVE_INFINITY
-  for (let round = 0; round < limits.settleRounds; round++) {
+  for (let round = 0; ; round++) {
     closureGap(mechanism, posture, offsets, gap)
     gap[mechanism.rows_count] = condition.value(posture)
     const largest = largestOf(gap)
     if (!Number.isFinite(largest)) return undefined
     if (isClosed(largest, lastGap, mechanism)) return { posture, rounds: round, firstStep_mm }
+    if (round === rounds_most) return undefined
     lastGap = largest
     closureDerivative(mechanism, posture, lu.factors)
     lu.factors.fill(0, row.start)
@@ -56,7 +73,6 @@ export function settle(bench: Bench, start: Float64Array, condition: Condition, 
     const shorten = Math.min(1, (limits.settleStep_ratio * mechanism.scale_mm) / step_mm)
     moveBack(mechanism, posture, gap, shorten)
   }
-  return undefined
 }
 
 /** Closed to the tolerance, or to rounding when a further round no longer helps. */

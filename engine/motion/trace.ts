@@ -36,10 +36,13 @@ export function trace(bench: PathBench, start: PathNode, watches: readonly Watch
   const nodes = [start]
   const crossings: Crossing[] = []
   let values = watches.map((watch) => watch.value(start))
+  let lastStep_mm = Number.POSITIVE_INFINITY
   for (let step = 0; step < limits.marchSteps; step++) {
     const last = nodes[nodes.length - 1]
-    const next = march(bench, last, marchLength(bench.mechanism, last.tangent))
+    // Where the path has just bent it bends on: a step is at most twice the last one.
+    const next = march(bench, last, Math.min(marchLength(bench.mechanism, last.tangent), 2 * lastStep_mm))
     if (!next) return { nodes, crossings, endedBy: 'cannot go on' }
+    lastStep_mm = next.arc_mm - last.arc_mm
     const nextValues = watches.map((watch) => watch.value(next))
     const found = crossingsBetween(bench, { last, next, watches, values, nextValues })
     const ending = found.find((crossing) => crossing.watch.ends)
