@@ -1,14 +1,14 @@
 /**
  * What every force question of one design shares: levers of friction in each state, masses, the drive, the drawn posture.
  */
-import type { FrictionPair } from '../design/design.ts'
+import type { Design, FrictionPair } from '../design/design.ts'
+import { partMass } from '../design/mass.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
 import { emptyRow, type ForceFrame, turnPattern } from './force-frame.ts'
 import { frictionLever } from './friction-lever.ts'
 import { addSprings, addWeight, type PartMass, type SpringState } from './loads.ts'
-import { partMasses } from './part-mass.ts'
 
 /** Level of a friction pair: hold at the least, letting go at the most. */
 export type FrictionLevel = 'least' | 'likely' | 'most'
@@ -30,8 +30,16 @@ export function forceBench(mechanism: Mechanism, drawn: Float64Array, drive: Con
     known.set(key, found)
     return found
   }
-  const masses = mechanism.design.weight ? partMasses(mechanism.design) : []
+  const masses = mechanism.design.weight ? movingMasses(mechanism.design) : []
   return { mechanism, drawn, drive, masses, leversOf }
+}
+
+/** Masses of the moving parts as far as they are known. */
+function movingMasses(design: Design): PartMass[] {
+  return design.parts.flatMap((part, index) => {
+    const mass = index > 0 ? partMass(part) : undefined
+    return mass ? [{ part: index, mass_kg: mass.mass_kg, centre: mass.centreOfMass }] : []
+  })
 }
 
 /** |κ| of each joint: the friction circle's radius of a pin, mm; the coefficient itself where a pin slides in a slot. */
@@ -61,7 +69,7 @@ function addDrag(row: ForceRow, frame: ForceFrame): void {
  * Adds the weight in the attitude that hinders the frame's motion most (`hinders`) or helps it most, within the stated range.
  *
  * The power of the weight is c cos α + s sin α; its extreme in the range is at atan2(s, c) or half a turn on, or at an end.
- * Friction shifts that attitude only in second order: the governing posture is looked at again by `attitudes`.
+ * Friction shifts that attitude only in second order.
  * @returns the direction of the pull in the mount frame, rad, or undefined when weight is left out
  */
 export function addWorstWeight(bench: ForceBench, frame: ForceFrame, row: ForceRow, worst: 'hinders' | 'helps'): number | undefined {

@@ -13,15 +13,17 @@
  */
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
+import type { Condition } from '../motion/condition.ts'
 import { dot } from '../motion/path.ts'
-import type { Balance } from './balance.ts'
-import { prepare } from './balance.ts'
-import { effortToHold, portRow, slowJoints } from './effort.ts'
+import { limits } from '../numbers/limits.ts'
+import { rootBetween } from '../numbers/root.ts'
+import { amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared, prepare, withoutFriction } from './balance.ts'
+import { portRow, slowJoints } from './effort.ts'
 import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame } from './force-frame.ts'
 import { addSprings } from './loads.ts'
-import { dragPort } from './return-reserve.ts'
 import { worstRest } from './rest-state.ts'
+import { dragPort } from './return-reserve.ts'
 
 export type Carrier = 'stop' | 'toggle' | 'friction' | 'spring' | 'weight' | 'wearer' | 'keeper'
 
@@ -31,15 +33,15 @@ export interface Holding {
   /** Every carrier's share; they sum to 1. All zero when nothing pushes at all. */
   readonly shares: Readonly<Record<Carrier, number>>
   readonly carriedBy: Carrier
-  /** Drag per pin that would be left over: positive means that the load opens the finger unless somebody holds it. N·mm a pin. */
-  readonly openingReserve_Nmm?: number
+  /** Forces in that state. */
+  readonly balance: Balance
 }
 
 export interface HoldingAsked {
   readonly addLoads: (row: ForceRow) => void
   readonly port: Port
-  /** The finger rests against a stop in the closing sense. */
-  readonly atStop: boolean
+  /** Contact that carries what pushes closed: the stop's gap, whose derivative is the unit contact force. */
+  readonly stop?: Condition
 }
 
 /** @param frame with the motion opening. @returns undefined where no state was found */
@@ -48,22 +50,72 @@ export function holding(bench: ForceBench, frame: ForceFrame, asked: HoldingAske
   const net = powers.load + powers.spring + powers.weight
   const shares = noShares()
   shareSigned(shares, powers, net > 0 ? -1 : 1)
-  if (net <= 0) {
-    shares[asked.atStop ? 'stop' : 'wearer'] += -net
-    return finished(shares, asked.atStop)
-  }
-  const reserve = openingReserve(bench, frame, asked.addLoads)
+  const acting = actingLoad(bench, frame, asked.addLoads)
+  if (net <= 0) return heldFromClosing(bench, frame, { acting, shares, rest: -net, stop: asked.stop })
+  const dragged = prepare(frame, { port: dragPort(frame), load: acting })
+  if (!dragged) return undefined
+  const levers = bench.leversOf('moving', 'least')
+  const reserve = worstRest({ prepared: dragged, levers, either: slowJoints(frame), towards: 1 })
   if (!reserve) return undefined
   if (reserve.amplitude <= 0) {
-    addFriction(shares, frame, reserve, net)
-    return { ...finished(shares, true), openingReserve_Nmm: reserve.amplitude }
+    const balance = justBalanced(dragged, reserve)
+    if (!balance) return undefined
+    addFriction(shares, frame, balance, net)
+    return finished(shares, true, balance)
   }
-  const effort = effortToHold(bench, frame, { port: portRow(bench, frame, asked.port), addLoads: asked.addLoads })
-  if (!effort?.balance) return undefined
-  const dissipated = dissipation(effort.balance)
-  addFriction(shares, frame, effort.balance, Math.min(net, dissipated))
-  shares[asked.port.kind === 'drive' ? 'wearer' : 'keeper'] += Math.max(0, net - dissipated)
-  return { ...finished(shares, false), openingReserve_Nmm: reserve.amplitude }
+  return heldByPort(bench, frame, { acting, shares, rest: net, port: asked.port })
+}
+
+/** Springs, weight in the attitude that opens most, drag, and the load case. */
+function actingLoad(bench: ForceBench, frame: ForceFrame, addLoads: (row: ForceRow) => void): Float64Array {
+  const row = standingLoad(bench, frame, 'still')
+  addWorstWeight(bench, frame, row, 'helps')
+  addLoads(row)
+  return row.out
+}
+
+interface Held {
+  readonly acting: Float64Array
+  readonly shares: Record<Carrier, number>
+  /** Power that the carrier has to take. */
+  readonly rest: number
+}
+
+/** What pushes closed rests on the stop (friction, which could help, is left out), or on the wearer where there is none. */
+function heldFromClosing(bench: ForceBench, frame: ForceFrame, held: Held & { readonly stop: Condition | undefined }): Holding | undefined {
+  const row = emptyRow(frame)
+  if (held.stop) held.stop.addDerivative(row)
+  else bench.drive.addDerivative(row)
+  const prepared = prepare(frame, { port: row.out, load: held.acting })
+  const balance = prepared && balanceIn(prepared, withoutFriction)
+  if (!balance) return undefined
+  held.shares[held.stop ? 'stop' : 'wearer'] += held.rest
+  return finished(held.shares, held.stop !== undefined, balance)
+}
+
+function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonly port: Port }): Holding | undefined {
+  const prepared = prepare(frame, { port: portRow(bench, frame, held.port), load: held.acting })
+  if (!prepared) return undefined
+  const levers = bench.leversOf('moving', 'least')
+  const balance = worstRest({ prepared, levers, either: slowJoints(frame), towards: 1 })
+  if (!balance) return undefined
+  const dissipated = Math.min(held.rest, dissipation(balance))
+  addFriction(held.shares, frame, balance, dissipated)
+  held.shares[held.port.kind === 'drive' ? 'wearer' : 'keeper'] += held.rest - dissipated
+  return finished(held.shares, false, balance)
+}
+
+/** The share of friction at which no drag is left over: friction gives just what is asked of it. */
+function justBalanced(prepared: Prepared, enough: Balance): Balance | undefined {
+  const stateAt = (share: number): FillLevers => (_, out) => {
+    for (let joint = 0; joint < out.length; joint++) out[joint] = share * enough.levers[joint]
+  }
+  const share = rootBetween(
+    (candidate) => amplitudeIn(prepared, stateAt(candidate)),
+    { low: 0, high: 1, atLow: prepared.freeAmplitude, atHigh: enough.amplitude },
+    limits.effortWidth_ratio,
+  )
+  return share === undefined ? undefined : balanceIn(prepared, stateAt(share))
 }
 
 interface Powers {
@@ -92,14 +144,6 @@ function shareSigned(shares: Record<Carrier, number>, powers: Powers, carrying: 
   if (powers.weight * carrying > 0) shares.weight += Math.abs(powers.weight)
 }
 
-function openingReserve(bench: ForceBench, frame: ForceFrame, addLoads: (row: ForceRow) => void): Balance | undefined {
-  const row = standingLoad(bench, frame, 'still')
-  addWorstWeight(bench, frame, row, 'helps')
-  addLoads(row)
-  const prepared = prepare(frame, { port: dragPort(frame), load: row.out })
-  return prepared && worstRest({ prepared, levers: bench.leversOf('moving', 'least'), either: slowJoints(frame), towards: 1 })
-}
-
 /** Work that friction takes in the motion, per unit of arc. */
 export function dissipation({ levers, magnitudes, rates }: Balance): number {
   let sum = 0
@@ -120,11 +164,11 @@ function addFriction(shares: Record<Carrier, number>, frame: ForceFrame, state: 
 }
 
 /** Shares of the whole that is carried. */
-function finished(parts: Record<Carrier, number>, byItself: boolean): Holding {
+function finished(parts: Record<Carrier, number>, byItself: boolean, balance: Balance): Holding {
   const names = Object.keys(parts) as Carrier[]
   const total = names.reduce((sum, name) => sum + parts[name], 0)
   const shares = noShares()
   if (total > 0) for (const name of names) shares[name] = parts[name] / total
   const carriedBy = names.reduce((most, name) => (shares[name] > shares[most] ? name : most))
-  return { byItself, shares, carriedBy }
+  return { byItself, shares, carriedBy, balance }
 }

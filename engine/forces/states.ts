@@ -1,0 +1,143 @@
+/**
+ * The closed finger as it really stands: in three states of play and stretch.
+ *
+ *   under load   clearances taken up by the forces that hold the load, links stretched by them: hold is judged here
+ *   at let-go    the springs alone, about to open, worst rest: the jam is judged here
+ *   play         how far the margins can be pushed about by hand within the clearances, whatever the forces
+ */
+import type { LoadCase, Port } from '../design/design.ts'
+import type { ForceRow } from '../motion/closure.ts'
+import { addCouple } from '../motion/closure.ts'
+import type { Condition } from '../motion/condition.ts'
+import { type PathNode, tangentAt } from '../motion/path.ts'
+import { stopGap } from '../motion/stop-contact.ts'
+import { toggleCouples, toggleMargin } from '../motion/toggle-margin.ts'
+import type { TravelPath } from '../motion/travel-path.ts'
+import { type Balance, balanceIn, prepare, withoutFriction } from './balance.ts'
+import { type FramePair, framesAt } from './closing-frames.ts'
+import type { ForceBench } from './force-bench.ts'
+import { emptyRow } from './force-frame.ts'
+import { type Holding, holding } from './holding.ts'
+import { addLoadCase } from './loads.ts'
+import { type Reserve, returnReserve } from './return-reserve.ts'
+import { type TakenUp, takeUp } from './take-up.ts'
+
+/** What keeps the closed finger where it is: its stop's contact, or the drive where nothing else does. */
+export function closedHold(path: TravelPath): Condition {
+  const { mechanism, end, nodes, drive } = path
+  if (end.by === 'stop') return stopGap(mechanism, mechanism.design.stops[end.stop])
+  const closed = drive.value(nodes[nodes.length - 1].posture)
+  return { value: (posture) => drive.value(posture) - closed, addDerivative: drive.addDerivative }
+}
+
+export interface ClosedFinger {
+  readonly path: TravelPath
+  readonly bench: ForceBench
+  readonly node: PathNode
+  readonly held: Condition
+  readonly stop?: Condition
+}
+
+export function closedFinger(path: TravelPath, bench: ForceBench): ClosedFinger {
+  const held = closedHold(path)
+  const node = path.nodes[path.nodes.length - 1]
+  return { path, bench, node, held, ...(path.end.by === 'stop' && { stop: held }) }
+}
+
+/** Frames at a posture near the closed node. */
+export function framesNear(closed: ClosedFinger, posture: Float64Array): (FramePair & { readonly node: PathNode }) | undefined {
+  const tangent = tangentAt(closed.path.bench, posture, closed.node.tangent)
+  if (!tangent) return undefined
+  const node = { posture, tangent, arc_mm: closed.node.arc_mm }
+  const frames = framesAt(closed.path.mechanism, node)
+  return frames && { ...frames, node }
+}
+
+export interface StateOptions {
+  readonly clearance: boolean
+  readonly stiffnessOf: (part: number) => number | undefined
+}
+
+/** Stiffnesses as the design states them. */
+export function statedStiffness(path: TravelPath): StateOptions['stiffnessOf'] {
+  return (part) => path.mechanism.design.parts[part].stiffness_N_mm
+}
+
+function settleState(closed: ClosedFinger, options: StateOptions, forcesAt: (frames: FramePair) => Balance | undefined): TakenUp | undefined {
+  const { path, held, node } = closed
+  return takeUp(
+    {
+      bench: path.bench,
+      held,
+      forcesAt: (posture) => {
+        const frames = framesNear(closed, posture)
+        return frames && forcesAt(frames)
+      },
+      marginsAt: (posture) => path.toggles.map((toggle) => toggleMargin(toggle, posture)),
+      ...options,
+    },
+    node.posture,
+  )
+}
+
+export interface Loaded extends TakenUp {
+  readonly holding: Holding
+}
+
+/** Port that holds a load case: its keeper, or the drive in the wearer's hand. */
+export function holdingPort(loadCase: LoadCase): Port {
+  return loadCase.keeper?.port ?? { kind: 'drive' }
+}
+
+/** The finger under a load case, just held. */
+export function underLoad(closed: ClosedFinger, loadCase: LoadCase, options: StateOptions): Loaded | undefined {
+  const { bench, stop } = closed
+  const ask = {
+    addLoads: (row: ForceRow) => addLoadCase(row, loadCase),
+    port: holdingPort(loadCase),
+    ...(stop && { stop }),
+  }
+  const state = settleState(closed, options, (frames) => holding(bench, frames.opening, ask)?.balance)
+  const frames = state && framesNear(closed, state.posture)
+  const held = frames && holding(bench, frames.opening, ask)
+  return state && held && { ...state, holding: held }
+}
+
+export interface LetGo extends TakenUp {
+  readonly reserve: Reserve
+}
+
+/** The finger at let-go: springs alone, worst rest. */
+export function atLetGo(closed: ClosedFinger, options: StateOptions): LetGo | undefined {
+  const { bench } = closed
+  const state = settleState(closed, options, (frames) => returnReserve(bench, frames.opening)?.fromRest)
+  const frames = state && framesNear(closed, state.posture)
+  const reserve = frames && returnReserve(bench, frames.opening)
+  return state && reserve && { ...state, reserve }
+}
+
+export interface PlayBand {
+  readonly least_rad: number
+  readonly most_rad: number
+}
+
+/**
+ * Least and largest margin of a toggle within the clearances: each clearance lies where a couple on the margin pushes it, which is the
+ * extreme over all offsets in their circles (a small couple does the most work there).
+ */
+export function playBand(closed: ClosedFinger, toggle: number): PlayBand | undefined {
+  const extremes = [-1, 1].map((sense) => {
+    const state = settleState(closed, { clearance: true, stiffnessOf: () => undefined }, (frames) => {
+      const load = emptyRow(frames.opening)
+      for (const { part, couple } of toggleCouples(closed.path.toggles[toggle])) addCouple(load, { part, couple: sense * couple })
+      const port = emptyRow(frames.opening)
+      closed.held.addDerivative(port)
+      const prepared = prepare(frames.opening, { port: port.out, load: load.out })
+      return prepared && balanceIn(prepared, withoutFriction)
+    })
+    return state && toggleMargin(closed.path.toggles[toggle], state.posture)
+  })
+  const [least, most] = extremes
+  return least === undefined || most === undefined ? undefined : { least_rad: least, most_rad: most }
+}
+
