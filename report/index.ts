@@ -2,9 +2,10 @@
 
 export { drawPosture, type FingerDrawing, type PosturePicture, type SheetOptions } from './drawing/draw-posture.ts'
 export { drawingStyle } from './drawing/drawing-style.ts'
+export { type FingerSheet, layoutSheet } from './drawing/layout-finger.ts'
 export { drawPlot, type Plot } from './plots/draw-plot.ts'
 export { type PlotGroup, plotGroups } from './plots/plot-groups.ts'
-export { axisRange, driveAt } from './plots/travel-axis.ts'
+export { axisRange, driveAt, driveMarks } from './plots/travel-axis.ts'
 export { drawTravelScale, readTravel, type TravelScale } from './plots/travel-scale.ts'
 export { caution } from './sentences/caution.ts'
 export { holdSentence } from './sentences/hold-sentence.ts'

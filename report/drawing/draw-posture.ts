@@ -2,7 +2,7 @@
 import type { Design, ForcePicture, Posture, Travel } from '../../engine/index.ts'
 import { drawForces } from './forces.ts'
 import { boxAt, drawLabel, type Label, placeLabels } from './labels.ts'
-import { type FingerSheet, layoutSheet } from './layout-finger.ts'
+import type { FingerSheet } from './layout-finger.ts'
 import { drawParts, drawPhantom, hatchPattern } from './parts.ts'
 import { drawPads, drawPins, drawSprings, drawStops, drawTipPath } from './pins.ts'
 import { element, type Place, px } from './svg.ts'
@@ -21,7 +21,8 @@ export interface PosturePicture {
 
 /** How it is drawn. */
 export interface SheetOptions {
-  readonly width_px: number
+  /** Where things stand; the same sheet for every posture keeps the drawing still. */
+  readonly sheet: FingerSheet
   /** Makes ids unique where several drawings share a page. */
   readonly idPrefix: string
   /** Read by those who cannot see the drawing. */
@@ -38,9 +39,9 @@ export interface FingerDrawing {
   readonly pins: readonly Place[]
 }
 
-/** Draws a posture. The sheet has the same size and scale for every posture of the travel. */
+/** Draws a posture on a sheet that `layoutSheet` laid out. */
 export function drawPosture(picture: PosturePicture, options: SheetOptions): FingerDrawing {
-  const sheet = layoutSheet({ design: picture.design, travel: picture.travel, width_px: options.width_px })
+  const { sheet } = options
   const content = [
     element('defs', {}, hatchPattern(options.idPrefix)),
     mainView(picture, { sheet, idPrefix: options.idPrefix }),

@@ -15,10 +15,17 @@ interface Round {
   readonly radius_mm: number
 }
 
+/** Outlines drawn once: a part never changes, and a scrub step asks for each outline several times. */
+const drawnOnce = new WeakMap<Part, readonly Point[]>()
+
 /** Closed polygon in the part's own frame, counter-clockwise; empty for a part with no holes, pads or outline. */
 export function outlineOf(part: Part): readonly Point[] {
   if (part.outline.length > 2) return part.outline
-  return hull(roundsOf(part).flatMap(circlePoints))
+  const known = drawnOnce.get(part)
+  if (known !== undefined) return known
+  const outline = hull(roundsOf(part).flatMap(circlePoints))
+  drawnOnce.set(part, outline)
+  return outline
 }
 
 function roundsOf(part: Part): readonly Round[] {

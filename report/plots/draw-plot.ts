@@ -6,7 +6,7 @@ import { scaleLinear } from 'd3-scale'
 import { line as curveThrough } from 'd3-shape'
 import type { Series, Travel } from '../../engine/index.ts'
 import { element, lettering, line, px } from '../drawing/svg.ts'
-import { setValue } from '../tables/value-text.ts'
+import { say } from '../tables/value-text.ts'
 import type { PlotGroup } from './plot-groups.ts'
 import { spread } from './spread-labels.ts'
 import { axisRange, driveMarks, driveSign, driveStep } from './travel-axis.ts'
@@ -151,12 +151,7 @@ function endLabels({ group }: { group: PlotGroup; travel: Travel }, frame: Frame
     return last === undefined ? [] : [{ words: series.title, y: frame.y(last), className: 'name' }]
   })
   const limits = group.limits.map((limit) => {
-    const value = setValue(limit.value, group.unit)
-    return {
-      words: `${limit.words} ${Number(value.number).toFixed(1)}${value.unit}`,
-      y: frame.y(limit.value),
-      className: 'bound',
-    }
+    return { words: `${limit.words} ${say(limit.value, group.unit)}`, y: frame.y(limit.value), className: 'bound' }
   })
   const wanted = [...curves, ...limits]
   const placed = spread(

@@ -45,9 +45,9 @@ export function figureRows(evaluation: Evaluation, question: QuestionName): read
       return {
         id: figure.id,
         group: groupOf(evaluation, figure.id),
-        title: figure.title,
+        title: titleUnder(groupOf(evaluation, figure.id), figure),
         figure,
-        ...valueOf(figure),
+        ...setOf(figure),
         ...(figure.why === undefined ? {} : { why: figure.why }),
         ...(finding === undefined ? {} : { finding: findingRow(finding) }),
       }
@@ -63,7 +63,7 @@ export function neededWords({ requirement }: Finding): string {
 
 function findingRow(finding: Finding): FindingRow {
   const { requirement, figure, verdict, margin, why } = finding
-  const found = figure === undefined ? {} : valueOf(figure)
+  const found = figure === undefined ? {} : setOf(figure)
   const reason = why ?? figure?.why
   return {
     id: requirement.id,
@@ -78,7 +78,7 @@ function findingRow(finding: Finding): FindingRow {
   }
 }
 
-function valueOf(figure: Figure): { readonly value?: ValueText } {
+function setOf(figure: Figure): { readonly value?: ValueText } {
   return figure.value === undefined ? {} : { value: setValue(figure.value, figure.unit) }
 }
 
@@ -96,6 +96,11 @@ const HEADINGS: Readonly<Record<string, string>> = {
   return: 'The way back',
   drive: 'What the wearer gives',
   release: 'Release past dead centre',
+}
+
+/** Under the heading of its load case a figure need not name it again. */
+function titleUnder(group: string, figure: Figure): string {
+  return figure.title.endsWith(`, ${group}`) ? figure.title.slice(0, -group.length - 2) : figure.title
 }
 
 function groupOf(evaluation: Evaluation, id: string): string {

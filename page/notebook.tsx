@@ -1,0 +1,132 @@
+import { useCallback, useDeferredValue, useMemo, useState } from 'react'
+import { type Evaluation, forcesAt, type Point, type Question } from '../engine/index.ts'
+import { axisRange, caution, holdSentence, motionSentence, type QuestionName } from '../report/index.ts'
+import styles from './notebook.module.css'
+import { DesignShelf } from './parts/design-shelf.tsx'
+import { FiguresTable } from './parts/figures-table.tsx'
+import { FindingsTable } from './parts/findings-table.tsx'
+import { FingerView } from './parts/finger-view.tsx'
+import { ForceChooser } from './parts/force-chooser.tsx'
+import { ForcesTable } from './parts/forces-table.tsx'
+import { MovedHoles } from './parts/moved-holes.tsx'
+import { Plots } from './parts/plots.tsx'
+import { askedBy, QuestionList } from './parts/question-list.tsx'
+import { ProblemList, Refusal } from './parts/refusal.tsx'
+import { TravelPointer } from './parts/travel-pointer.tsx'
+import { type MovableHole, movableHoles, withHoleAt } from './work/design-text.ts'
+import { type Designs, type Shown, useDesigns } from './work/use-designs.ts'
+import { useDroppedFile } from './work/use-dropped-file.ts'
+import { useQuestion } from './work/use-question.ts'
+
+/** The page: questions at the left, the open one from sentence to working, the scale of the travel at the foot. */
+export function Notebook() {
+  const designs = useDesigns()
+  const question = useQuestion()
+  const { shown } = designs
+  useDroppedFile(designs.openFile)
+  return (
+    <div className={styles.notebook}>
+      <header className={styles.column}>
+        <p className={styles.name}>Fingerwright</p>
+        <QuestionList open={question} {...(shown === undefined ? {} : { evaluation: shown.evaluation })} />
+        <DesignShelf designs={designs} />
+      </header>
+      <main className={styles.main}>
+        {designs.unreachable === undefined ? null : (
+          <p role="alert">
+            The designs could not be fetched ({designs.unreachable}). Start fingerwright again, or open a design file from disk.
+          </p>
+        )}
+        {designs.refused === undefined ? null : (
+          <Refusal refused={designs.refused} dismiss={designs.dismissRefused} keeps={shown !== undefined} />
+        )}
+        {shown === undefined ? null : <OpenQuestion {...{ designs, shown, question }} />}
+      </main>
+    </div>
+  )
+}
+
+interface OpenQuestionProps {
+  readonly designs: Designs
+  readonly shown: Shown
+  readonly question: QuestionName
+}
+
+function OpenQuestion({ designs, shown, question }: OpenQuestionProps) {
+  const { evaluation } = shown
+  const drawn = evaluation.travel === undefined ? designs.drawn : evaluation
+  return (
+    <>
+      <p className={styles.title}>{evaluation.design.title}</p>
+      <h1 className={styles.asks}>{askedBy(question)}</h1>
+      <p className={styles.sentence} aria-live="polite" data-testid="sentence">
+        {question === 'motion' ? motionSentence(evaluation) : holdSentence(evaluation)}
+      </p>
+      {evaluation.problems.length === 0 ? null : <ProblemList file={shown.name} problems={evaluation.problems} />}
+      {drawn === undefined ? null : <Moving {...{ designs, shown, question, drawn }} />}
+    </>
+  )
+}
+
+/** Everything that stands on a travel: drawing, tables, plots and the scale. */
+function Moving({ designs, shown, question, drawn }: OpenQuestionProps & { readonly drawn: Evaluation }) {
+  const [pointed, setPointed] = useState(1)
+  const range = drawn.travel === undefined ? [0, 1] : axisRange(drawn.travel)
+  const arc_ratio = Math.min(pointed, range[1])
+  const point = useCallback((ratio: number) => setPointed(ratio), [])
+  const calm = useDeferredValue(shown.evaluation)
+  const isStale = drawn !== shown.evaluation
+  return (
+    <>
+      {isStale ? <p className="aside">The drawing shows the finger as it last could be moved.</p> : null}
+      <DrawnFinger {...{ designs, shown, question, drawn, arc_ratio }} />
+      <section aria-labelledby="required">
+        <h2 id="required">What is required</h2>
+        <FindingsTable evaluation={calm} question={question} />
+      </section>
+      <p className={styles.caution} role="note">
+        {caution}
+      </p>
+      <section aria-labelledby="over-travel">
+        <h2 id="over-travel">Over the travel</h2>
+        <Plots {...{ evaluation: drawn, question, arc_ratio, point }} />
+      </section>
+      <section aria-labelledby="figures" className={styles.figures}>
+        <h2 id="figures">Figures and their working</h2>
+        <FiguresTable evaluation={calm} question={question} />
+      </section>
+      {drawn.travel === undefined ? null : (
+        <TravelPointer {...{ design: drawn.design, travel: drawn.travel, arc_ratio, point }} />
+      )}
+    </>
+  )
+}
+
+function DrawnFinger(about: OpenQuestionProps & { readonly drawn: Evaluation; readonly arc_ratio: number }) {
+  const { designs, shown, question, drawn, arc_ratio } = about
+  const [asked, setAsked] = useState<Question>({ kind: 'return' })
+  const known = asked.kind === 'return' || drawn.design.loadCases.some((loadCase) => loadCase.id === asked.loadCase)
+  const chosen: Question = known ? asked : { kind: 'return' }
+  const forces = useMemo(
+    () => (question === 'hold' ? forcesAt(drawn, arc_ratio, chosen) : undefined),
+    [question, drawn, arc_ratio, chosen],
+  )
+  const movable = useMemo(() => movableHoles(shown.evaluation.design, shown.text), [shown])
+  const move = (hole: MovableHole, at: Point): void => designs.change(withHoleAt(shown.text, hole, at))
+  return (
+    <section aria-labelledby="finger">
+      <h2 id="finger" className="visually-hidden">
+        The finger
+      </h2>
+      {question === 'hold' ? <ForceChooser design={drawn.design} chosen={chosen} choose={setAsked} /> : null}
+      <FingerView
+        evaluation={drawn}
+        sheetKey={shown.fileText}
+        {...{ arc_ratio, movable, move }}
+        {...(forces === undefined ? {} : { forces })}
+      />
+      <MovedHoles shown={shown} putBack={() => designs.change(shown.fileText)} />
+      {forces === undefined ? null : <ForcesTable design={drawn.design} forces={forces} />}
+    </section>
+  )
+}

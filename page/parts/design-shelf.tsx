@@ -1,0 +1,58 @@
+import { useRef, useState } from 'react'
+import { chooseTheme, currentTheme } from '../work/theme.ts'
+import type { Designs } from '../work/use-designs.ts'
+import styles from './design-shelf.module.css'
+
+/** Which design is open, another one from the list or from disk, and the paper. */
+export function DesignShelf({ designs }: { readonly designs: Designs }) {
+  const file = useRef<HTMLInputElement>(null)
+  const [theme, setTheme] = useState(currentTheme)
+  const other = theme === 'light' ? 'dark' : 'light'
+  return (
+    <section className={styles.shelf} aria-labelledby="designs">
+      <h2 id="designs">Designs</h2>
+      <ul>
+        {designs.names.map((name) => (
+          <li key={name}>
+            <button
+              type="button"
+              className="plain"
+              aria-current={designs.shown?.name === name}
+              onClick={() => designs.openNamed(name)}
+            >
+              {name}
+            </button>
+          </li>
+        ))}
+        <li>
+          <button type="button" className="plain" onClick={() => file.current?.click()}>
+            Open a file …
+          </button>
+          <input
+            ref={file}
+            type="file"
+            accept=".json,application/json"
+            className="visually-hidden"
+            aria-label="Design file"
+            tabIndex={-1}
+            onChange={({ target }) => {
+              const [chosen] = target.files ?? []
+              if (chosen !== undefined) designs.openFile(chosen)
+              target.value = ''
+            }}
+          />
+        </li>
+      </ul>
+      <button
+        type="button"
+        className="plain"
+        onClick={() => {
+          chooseTheme(other)
+          setTheme(other)
+        }}
+      >
+        {other === 'dark' ? 'Dark paper' : 'Light paper'}
+      </button>
+    </section>
+  )
+}

@@ -1,0 +1,58 @@
+import { memo, type PointerEvent, useMemo } from 'react'
+import type { Evaluation } from '../../engine/index.ts'
+import { drawPlot, type PlotGroup, plotGroups, type QuestionName } from '../../report/index.ts'
+import { useWidth } from '../work/use-width.ts'
+import styles from './plots.module.css'
+
+const HEIGHT_PX = 236
+const TWO_FROM_PX = 720
+const GAP_PX = 28
+
+/** The plots of a question over the travel; the pointer stands at the posture and may be set on any of them. */
+export function Plots(about: {
+  readonly evaluation: Evaluation
+  readonly question: QuestionName
+  readonly arc_ratio: number
+  readonly point: (arc_ratio: number) => void
+}) {
+  const { evaluation, question, arc_ratio, point } = about
+  const [place, width] = useWidth<HTMLDivElement>()
+  const groups = useMemo(() => plotGroups(evaluation).filter((group) => group.question === question), [evaluation, question])
+  const each = width >= TWO_FROM_PX ? Math.floor((width - GAP_PX) / 2) : width
+  return (
+    <div ref={place} className={styles.plots}>
+      {width === 0
+        ? null
+        : groups.map((group) => <PlotView key={group.id} {...{ evaluation, group, arc_ratio, point }} width={each} />)}
+    </div>
+  )
+}
+
+const PlotView = memo(function PlotView(about: {
+  readonly evaluation: Evaluation
+  readonly group: PlotGroup
+  readonly width: number
+  readonly arc_ratio: number
+  readonly point: (arc_ratio: number) => void
+}) {
+  const { evaluation, group, width, arc_ratio, point } = about
+  const { travel } = evaluation
+  const plot = useMemo(
+    () => (travel === undefined ? undefined : drawPlot({ group, travel }, { width_px: width, height_px: HEIGHT_PX })),
+    [group, travel, width],
+  )
+  if (plot === undefined) return null
+  const [from, to] = plot.range
+  const x = plot.left + ((arc_ratio - from) / (to - from)) * (plot.right - plot.left)
+  const set = (event: PointerEvent<HTMLDivElement>): void => {
+    if (event.buttons === 0) return
+    const at = event.clientX - event.currentTarget.getBoundingClientRect().left
+    point(from + Math.min(1, Math.max(0, (at - plot.left) / (plot.right - plot.left))) * (to - from))
+  }
+  return (
+    <div className={styles.plot} style={{ width }} onPointerDown={set} onPointerMove={set}>
+      <div dangerouslySetInnerHTML={{ __html: plot.svg }} />
+      <span className={styles.pointer} style={{ transform: `translateX(${x}px)` }} />
+    </div>
+  )
+})

@@ -1,0 +1,63 @@
+import type { Evaluation } from '../../engine/index.ts'
+import {
+  findingsOf,
+  governingFinding,
+  marks,
+  neededWords,
+  overallVerdict,
+  type QuestionName,
+  setValue,
+} from '../../report/index.ts'
+import { DrawnMark } from './mark.tsx'
+import styles from './question-list.module.css'
+import { Value } from './value.tsx'
+
+const QUESTIONS: readonly { readonly name: QuestionName; readonly word: string; readonly asks: string }[] = [
+  { name: 'motion', word: 'Motion', asks: 'Does the finger close where it should?' },
+  { name: 'hold', word: 'Hold', asks: 'Does it hold the load, and does it let go afterwards?' },
+]
+
+/** What a question asks, in full. */
+export function askedBy(question: QuestionName): string {
+  return QUESTIONS.find(({ name }) => name === question)?.asks ?? ''
+}
+
+/** The questions in order, each with its verdict and the figure that governs it. */
+export function QuestionList({ evaluation, open }: { readonly evaluation?: Evaluation; readonly open: QuestionName }) {
+  return (
+    <nav aria-label="Questions" className={styles.list}>
+      <ul>
+        {QUESTIONS.map(({ name, word }) => (
+          <li key={name}>
+            <a href={`#${name}`} aria-current={name === open ? 'page' : undefined} className={styles.question}>
+              <span className={styles.word}>{word}</span>
+              {evaluation === undefined ? null : <Governing evaluation={evaluation} question={name} />}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  )
+}
+
+function Governing({ evaluation, question }: { readonly evaluation: Evaluation; readonly question: QuestionName }) {
+  const findings = findingsOf(evaluation, question)
+  const answer = overallVerdict(findings)
+  const governing = governingFinding(findings)
+  const figure = governing?.figure
+  return (
+    <>
+      <span className={`verdict verdict-${answer} ${styles.verdict}`}>
+        <DrawnMark answer={answer} />
+        {marks[answer].word}
+      </span>
+      {governing === undefined ? null : (
+        <span className={styles.governing}>
+          {figure?.title ?? governing.requirement.figure}{' '}
+          {figure?.value === undefined ? null : <Value value={setValue(figure.value, figure.unit)} />}
+          <span className={styles.needed}> ({neededWords(governing)})</span>
+        </span>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,45 @@
+import temml from 'temml'
+import type { Working as EngineWorking, WorkingValue } from '../../engine/index.ts'
+import { setValue } from '../../report/index.ts'
+import { Value } from './value.tsx'
+import styles from './working.module.css'
+
+/** Formula, inputs, intermediate values and source of one figure. */
+export function Working({ working }: { readonly working: EngineWorking }) {
+  return (
+    <div className={styles.working}>
+      <p>{working.method}</p>
+      {working.formulas.map((formula) => (
+        <div key={formula} className={styles.formula} dangerouslySetInnerHTML={{ __html: mathematics(formula) }} />
+      ))}
+      <Values heading="From" values={working.inputs} />
+      <Values heading="Steps" values={working.steps} />
+      <p className={styles.source}>Source: {working.source}</p>
+    </div>
+  )
+}
+
+function Values({ heading, values }: { readonly heading: string; readonly values: readonly WorkingValue[] }) {
+  if (values.length === 0) return null
+  return (
+    <table className={styles.values}>
+      <caption>{heading}</caption>
+      <tbody>
+        {values.map((value) => (
+          <tr key={`${value.name} ${value.from ?? ''}`}>
+            <th scope="row">{value.name}</th>
+            <td className="number">
+              <Value value={setValue(value.value, value.unit)} />
+            </td>
+            <td className={styles.from}>{value.from}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** TeX as MathML. Style attributes are left out because the page's policy forbids them. */
+function mathematics(formula: string): string {
+  return temml.renderToString(formula, { displayMode: true, throwOnError: false }).replaceAll(/ style="[^"]*"/g, '')
+}
