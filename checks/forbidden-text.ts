@@ -11,11 +11,8 @@ const UNFINISHED = pattern(
   '[Ll]orem ip' + 'sum',
 )
 const MACHINE = pattern(
-  '/ho' + 'me/[a-z]',
-  '/ro' + 'ot/',
-  '/wo' + 'rk/',
-  '/Us' + 'ers/[A-Za-z]',
-  '/var/f' + 'olders',
+  '(?<![.\\w])/(ho' + 'me|Us' + 'ers)/[A-Za-z]',
+  '(?<![.\\w])/(ro' + 'ot|wo' + 'rk|var/f' + 'olders)/',
   '[A-Z]:\\\\Us' + 'ers',
 )
 const REGISTRY = pattern('registry\\.np' + 'mjs', 'registry\\.ya' + 'rnpkg', 'npm\\.pk' + 'g\\.github', '"reso' + 'lved":')

@@ -7,17 +7,17 @@ import { installPackages } from './packages.mjs'
 
 const root = join(import.meta.dirname, '..')
 const command = join(root, 'build/command/fingerwright.mjs')
-const design = process.argv[2]
+const design = process.argv[2] ?? 'designs/heron.json'
 
 if (!installPackages(root)) process.exit(1)
 if (await build(root)) console.log('Built the command and the page.')
 
 console.log()
-const verdict = spawnSync(process.execPath, [command, 'verdict', design ?? 'designs/heron.json'], { cwd: root, stdio: 'inherit' })
+const verdict = spawnSync(process.execPath, [command, 'verdict', design], { cwd: root, stdio: 'inherit' })
 if (verdict.status === 64) process.exit(64)
 console.log()
 
-const server = spawn(process.execPath, [command, 'serve', ...(design === undefined ? [] : [design])], {
+const server = spawn(process.execPath, [command, 'serve', design], {
   cwd: root,
   stdio: 'inherit',
 })
