@@ -52,7 +52,7 @@ export function TravelPointer(about: {
           onKeyDown={step}
         >
           <svg viewBox="0 0 44 78" width="44" height="78" aria-hidden="true">
-            <path d="M22 4V42" />
+            <path d="M22 30V42" />
             <path d="M22 42l-8 16h16z" />
           </svg>
         </div>

@@ -155,8 +155,8 @@ function endLabels({ group }: { group: PlotGroup; travel: Travel }, frame: Frame
   })
   const wanted = [...curves, ...limits]
   const placed = spread(
-    wanted.map((label) => label.y),
-    { apart: 15, least: MARGIN.top, most: frame.options.height_px - MARGIN.bottom },
+    wanted.map((label) => ({ at: label.y, length: 15 })),
+    { least: MARGIN.top - 8, most: frame.options.height_px - MARGIN.bottom + 8 },
   )
   return wanted
     .map(({ words, y, className }, index) => {

@@ -1,49 +1,57 @@
 /** Moves labels on a line apart until none touches its neighbour, each as little as possible. */
 
+/** A label on a line: where it would like its middle to be, and its length with the gap to keep. */
+export interface Wanted {
+  readonly at: number
+  readonly length: number
+}
+
+interface Cluster {
+  /** Indices in the order they stand. */
+  readonly members: readonly number[]
+  readonly length: number
+  readonly middle: number
+}
+
 /**
- * @param wanted where each label would like to be
- * @param room least distance between two, and the stretch to stay in
- * @returns one place a label, in the order given; with more labels than room the last ones leave the stretch rather than cover others
+ * @param room the stretch to stay in; labels that are longer together than the stretch leave it at its end rather than cover each other
+ * @returns the middle of each label, in the order given
  */
-export function spread(
-  wanted: readonly number[],
-  room: { readonly apart: number; readonly least: number; readonly most: number },
-): readonly number[] {
-  const order = wanted.map((_, index) => index).sort((one, other) => wanted[one] - wanted[other] || one - other)
-  let clusters: { readonly members: readonly number[]; readonly centre: number }[] = order.map((index) => ({
-    members: [index],
-    centre: wanted[index],
-  }))
+export function spread(wanted: readonly Wanted[], room: { readonly least: number; readonly most: number }): readonly number[] {
+  const order = wanted.map((_, index) => index).sort((one, other) => wanted[one].at - wanted[other].at || one - other)
+  let clusters = order.map((index) =>
+    clusterOf({ members: [index], length: wanted[index].length, middle: wanted[index].at }, room),
+  )
+  // Each round joins two clusters, so that there are fewer rounds than labels.
   for (let round = 0; round < wanted.length; round += 1) {
-    const touching = clusters.findIndex((cluster, index) => index > 0 && touches(clusters[index - 1], cluster, room.apart))
+    const touching = clusters.findIndex((cluster, index) => index > 0 && touches(clusters[index - 1], cluster))
     if (touching < 0) break
-    clusters = [
-      ...clusters.slice(0, touching - 1),
-      merged(clusters[touching - 1], clusters[touching]),
-      ...clusters.slice(touching + 1),
-    ]
+    const joined = clusterOf(merged(clusters[touching - 1], clusters[touching]), room)
+    clusters = [...clusters.slice(0, touching - 1), joined, ...clusters.slice(touching + 1)]
   }
-  const places = [...wanted]
-  for (const { members, centre } of clusters) {
-    const length = (members.length - 1) * room.apart
-    const start = Math.max(room.least, Math.min(centre - length / 2, room.most - length))
-    for (const [step, index] of members.entries()) places[index] = start + step * room.apart
+  const places = wanted.map(({ at }) => at)
+  for (const { members, length, middle } of clusters) {
+    let start = middle - length / 2
+    for (const index of members) {
+      places[index] = start + wanted[index].length / 2
+      start += wanted[index].length
+    }
   }
   return places
 }
 
-interface Cluster {
-  readonly members: readonly number[]
-  readonly centre: number
+/** The cluster moved into the room. */
+function clusterOf(cluster: Cluster, room: { readonly least: number; readonly most: number }): Cluster {
+  const middle = Math.max(room.least + cluster.length / 2, Math.min(cluster.middle, room.most - cluster.length / 2))
+  return { ...cluster, middle }
 }
 
-function touches(one: Cluster, other: Cluster, apart: number): boolean {
-  const reach = ((one.members.length + other.members.length) / 2) * apart
-  return other.centre - one.centre < reach
+function touches(one: Cluster, other: Cluster): boolean {
+  return other.middle - one.middle < (one.length + other.length) / 2 - 1e-9
 }
 
 function merged(one: Cluster, other: Cluster): Cluster {
   const members = [...one.members, ...other.members]
-  const centre = (one.centre * one.members.length + other.centre * other.members.length) / members.length
-  return { members, centre }
+  const middle = (one.middle * one.members.length + other.middle * other.members.length) / members.length
+  return { members, length: one.length + other.length, middle }
 }

@@ -70,8 +70,9 @@ function marksBetween(stretch: { travel: Travel; index: number; step: number; dr
   const [from, to] = [drives[index - 1], drives[index]]
   if (Math.abs(to - from) < 1e-12) return []
   const [low, high] = from < to ? [from, to] : [to, from]
-  const first = Math.floor(low / step + 1e-9) + (from < to ? 1 : 0)
-  const last = Math.floor(high / step + 1e-9) - (from < to ? 0 : 1)
+  // The mark at the start belongs to the stretch before: (low, high] on the way up, [low, high) on the way down.
+  const first = from < to ? Math.floor(low / step + 1e-9) + 1 : Math.ceil(low / step - 1e-9)
+  const last = from < to ? Math.floor(high / step + 1e-9) : Math.ceil(high / step - 1e-9) - 1
   const crossed = Array.from({ length: Math.max(0, last - first + 1) }, (_, offset) => (first + offset) * step)
   const [start, end] = [travel.postures[index - 1].arc_ratio, travel.postures[index].arc_ratio]
   const marks = crossed.map((drive) => ({ arc_ratio: start + ((drive - from) / (to - from)) * (end - start), drive }))

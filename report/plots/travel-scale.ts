@@ -85,18 +85,14 @@ function isMultiple(value: number, step: number): boolean {
 /** Events above the beam; events at one place share a mark. */
 function eventMarks(travel: Travel, x: (ratio: number) => number, room: { left: number; right: number }): string {
   const events = gathered(travel.events)
-  const widths = events.map((event) => textSize(event.words, LABEL_PX).width)
-  const apart = Math.max(40, ...widths) + 8
-  const fits = apart * events.length <= room.right - room.left
   const places = spread(
-    events.map((event) => x(event.arc_ratio)),
-    { apart: fits ? apart : (room.right - room.left) / Math.max(1, events.length - 1), least: room.left, most: room.right },
+    events.map((event) => ({ at: x(event.arc_ratio), length: textSize(event.words, LABEL_PX).width + 10 })),
+    { least: room.left - SIDE_PX, most: room.right + SIDE_PX },
   )
   return events
     .map((event, index) => {
       const mark = x(event.arc_ratio)
-      const half = widths[index] / 2
-      const middle = Math.min(Math.max(places[index], room.left - SIDE_PX + half), room.right + SIDE_PX - half)
+      const middle = places[index]
       const peak = { x: mark, y: BEAM_PX - 2 }
       const triangle = element('path', { d: `M${px(peak.x)} ${peak.y}l-4.5 -9h9z`, class: 'event' })
       const joint = line({ x: mark, y: BEAM_PX - 11 }, { x: middle, y: BEAM_PX - 20 }, 'leader')

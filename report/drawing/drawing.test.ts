@@ -1,0 +1,122 @@
+import { describe, expect, it } from 'vitest'
+import { drawPosture, layoutSheet } from '../index.ts'
+import { inventedDesign, inventedForces, inventedTravel } from '../test-support/invented-finger.ts'
+import { overlap, placeLabels } from './labels.ts'
+import { outlineOf } from './outline.ts'
+import { escaped } from './svg.ts'
+import { onSheet } from './view.ts'
+
+const sheet = layoutSheet({ design: inventedDesign, travel: inventedTravel, width_px: 900 })
+const options = { sheet, idPrefix: 't-', title: 'A finger' }
+
+describe('a drawn posture', () => {
+  it('keeps every pin on the sheet at every posture', () => {
+    for (const posture of inventedTravel.postures) {
+      for (const place of drawPosture({ design: inventedDesign, travel: inventedTravel, posture }, options).pins) {
+        // SOURCE property: the sheet was laid out around everything the parts sweep over
+        expect(place.x).toBeGreaterThan(0)
+        expect(place.x).toBeLessThan(sheet.width)
+        expect(place.y).toBeGreaterThan(0)
+        expect(place.y).toBeLessThan(sheet.height)
+      }
+    }
+  })
+
+  it('draws lengths true to one scale', () => {
+    const [posture] = inventedTravel.postures
+    const drawing = drawPosture({ design: inventedDesign, travel: inventedTravel, posture }, options)
+    const [mcp, pip] = drawing.pins
+    // SOURCE hand (44 mm from MCP to PIP)
+    expect(Math.hypot(pip.x - mcp.x, pip.y - mcp.y) / drawing.scale_px_mm).toBeCloseTo(44, 9)
+  })
+
+  it('writes the dead-centre margin, the loads and the link’s force beside their lines', () => {
+    const posture = inventedTravel.postures[60]
+    const { svg } = drawPosture(
+      { design: inventedDesign, travel: inventedTravel, posture, forces: inventedForces(posture) },
+      options,
+    )
+    // SOURCE hand (the invented forces and the margin of the posture, 8.705°)
+    for (const words of [
+      '>8.7°<',
+      '>40 N<',
+      '>310 N pushed<',
+      '>120 N<',
+      '>240 N·mm<',
+      'outside its friction circle of 0.22 mm',
+    ]) {
+      expect(svg).toContain(words)
+    }
+  })
+
+  it('gives the same text for the same posture, and has no script, style or event in it', () => {
+    const picture = { design: inventedDesign, travel: inventedTravel, posture: inventedTravel.postures[30] }
+    const { svg } = drawPosture(picture, options)
+    expect(drawPosture(picture, options).svg).toBe(svg)
+    expect(svg).not.toMatch(/<script|<style| style=| on\w+=|NaN|Infinity|undefined/)
+  })
+
+  it('escapes names that come from a file', () => {
+    const design = {
+      ...inventedDesign,
+      pins: inventedDesign.pins.map((pin, index) => (index === 0 ? { ...pin, id: '<b>&"' } : pin)),
+    }
+    const { svg } = drawPosture({ design, travel: inventedTravel, posture: inventedTravel.postures[60] }, options)
+    expect(svg).toContain(escaped('<b>&"'))
+    expect(svg).not.toContain('<b>')
+  })
+
+  it('leaves the detail out for a finger without a toggle', () => {
+    const design = { ...inventedDesign, toggles: [] }
+    const plain = layoutSheet({ design, travel: inventedTravel, width_px: 900 })
+    const { svg } = drawPosture(
+      { design, travel: inventedTravel, posture: inventedTravel.postures[60] },
+      { ...options, sheet: plain },
+    )
+    expect(plain.detail).toBeUndefined()
+    expect(svg).not.toContain('Detail')
+  })
+})
+
+describe('labels', () => {
+  it('never cover each other, however close their anchors are', () => {
+    const labels = Array.from({ length: 12 }, (_, index) => ({
+      words: `label ${index}`,
+      anchor: { x: 100 + 3 * index, y: 100 + ((index * 7) % 11) },
+      clear_px: 8,
+      prefers_rad: index,
+      className: 'name',
+      size_px: 12,
+    }))
+    const placed = placeLabels(labels, { sheet: { left: 0, top: 0, width: 300, height: 300 }, obstacles: [] })
+    for (const [index, label] of placed.entries()) {
+      for (const other of placed.slice(index + 1)) {
+        // SOURCE property: boxes of placed labels share no area
+        expect(overlap(label.box, other.box)).toBe(0)
+      }
+    }
+  })
+})
+
+describe('an outline', () => {
+  it('lies around every hole of the part with metal to spare', () => {
+    for (const part of inventedDesign.parts) {
+      const outline = outlineOf(part)
+      for (const hole of part.holes) {
+        const nearest = Math.min(...outline.map((point) => Math.hypot(point.x_mm - hole.at.x_mm, point.y_mm - hole.at.y_mm)))
+        // SOURCE hand (a hull of circles cannot come nearer to a hole than its own circle, sampled by 48 points: 1 − cos(π/48) = 0.2 %)
+        expect(nearest).toBeGreaterThan((hole.diameter_mm / 2 + 2.1) * 0.997)
+      }
+    }
+  })
+
+  it('is the one of the design where there is one', () => {
+    const outline = [0, 1, 2].map((index) => ({ x_mm: index, y_mm: index * index }))
+    expect(outlineOf({ ...inventedDesign.parts[0], outline })).toBe(outline)
+  })
+})
+
+it('turns the mount frame’s y up into the sheet’s y down', () => {
+  // SOURCE hand (2 px/mm, origin at 10, 20: x 10 + 2·3, y 20 − 2·4)
+  expect(onSheet({ scale_px_mm: 2, origin: { x: 10, y: 20 } }, { x_mm: 3, y_mm: 4 })).toEqual({ x: 16, y: 12 })
+})
