@@ -7,7 +7,7 @@
  * has both ways in one, or where the leading part stands still, this road says nothing and the other one is taken.
  */
 import { limits } from '../numbers/limits.ts'
-import { type PlanRoom, placeParts } from './place-parts.ts'
+import { type PlanRoom, placeOnSides, readSides } from './place-parts.ts'
 import type { Settled } from './settle.ts'
 
 /** Secant rounds: from a correction of a tenth of a step four or five reach the last digit. */
@@ -29,12 +29,13 @@ export function closedAhead(room: PlanRoom, from: AheadOf): Settled | undefined 
   const leadRate = tangent[3 * lead.part - 1]
   if (Math.abs(leadRate) < limits.closedSine) return undefined
   const posture = from.posture.slice()
+  readSides(room, posture)
   let slope = mechanism.scale_mm / leadRate
   let turn = predicted[3 * lead.part + 2]
   let lastTurn = 0
   let lastAway = 0
   for (let round = 0; round < ROUNDS; round++) {
-    if (!placeParts(room, posture, turn) || room.conditioning < limits.closedSine) return undefined
+    if (!placeOnSides(room, posture, turn) || room.conditioning < limits.closedSine) return undefined
     const away = awayFromPlane(mechanism.scale_mm, posture, from)
     if (Math.abs(away) <= limits.eventWidth_ratio * mechanism.scale_mm) {
       const firstStep_mm = largestWay(mechanism.scale_mm, posture, predicted)
@@ -65,9 +66,13 @@ function awayFromPlane(scale_mm: number, posture: Float64Array, { tangent, predi
 
 function largestWay(scale_mm: number, posture: Float64Array, predicted: Float64Array): number {
   let largest = 0
-  for (let index = 3; index < posture.length; index++) {
-    const way = Math.abs(posture[index] - predicted[index]) * (index % 3 === 2 ? scale_mm : 1)
-    if (way > largest) largest = way
+  for (let index = 3; index < posture.length; index += 3) {
+    const x = Math.abs(posture[index] - predicted[index])
+    const y = Math.abs(posture[index + 1] - predicted[index + 1])
+    const turn = Math.abs(posture[index + 2] - predicted[index + 2]) * scale_mm
+    if (x > largest) largest = x
+    if (y > largest) largest = y
+    if (turn > largest) largest = turn
   }
   return largest
 }

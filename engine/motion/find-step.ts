@@ -41,7 +41,8 @@ function armFrom(placing: Placing, pivot: Pivot, held: PartPoint): Arm | undefin
   const dy = held.at.y_mm - pivot.own.y_mm
   const length_mm = Math.hypot(dx, dy)
   if (length_mm < SHORTEST_ARM_RATIO * placing.mechanism.scale_mm) return undefined
-  return { part: held.part, pivot: pivot.on, own: pivot.own, length_mm, bearing_rad: Math.atan2(dy, dx) }
+  const reach = { x_mm: dx, y_mm: dy }
+  return { part: held.part, pivot: pivot.on, own: pivot.own, length_mm, reach, bearing_rad: Math.atan2(dy, dx) }
 }
 
 /** The first arm from a placed pin to a hole of an unplaced part. */

@@ -70,15 +70,16 @@ function closedTangent({ mechanism, planRoom, rates }: PathBench, posture: Float
   ratesOf(planRoom, posture, rates)
   const tangent = new Float64Array(mechanism.columns_count)
   let square = 0
-  for (let column = 0; column < tangent.length; column++) {
-    const rate = column % 3 === 2 ? rates[column + 3] * mechanism.scale_mm : rates[column + 3]
-    tangent[column] = rate
-    square += rate * rate
+  for (let column = 0; column < tangent.length; column += 3) {
+    tangent[column] = rates[column + 3]
+    tangent[column + 1] = rates[column + 4]
+    tangent[column + 2] = rates[column + 5] * mechanism.scale_mm
+    square += tangent[column] ** 2 + tangent[column + 1] ** 2 + tangent[column + 2] ** 2
   }
   const share = dot(tangent, along) / Math.sqrt(square)
   if (!(Math.abs(share) > limits.closedSine * Math.sqrt(dot(along, along)))) return undefined
-  const length = Math.sign(share) * Math.sqrt(square)
-  for (let column = 0; column < tangent.length; column++) tangent[column] /= length
+  const inverse = Math.sign(share) / Math.sqrt(square)
+  for (let column = 0; column < tangent.length; column++) tangent[column] *= inverse
   return tangent
 }
 
@@ -108,10 +109,11 @@ export function dot(a: Float64Array, b: Float64Array): number {
 export function marchLength(mechanism: Mechanism, tangent: Float64Array): number {
   let turning = 0
   let largest = 0
-  tangent.forEach((value, column) => {
-    largest = Math.max(largest, Math.abs(value))
-    if (column % 3 === 2) turning = Math.max(turning, Math.abs(value))
-  })
+  for (let column = 0; column < tangent.length; column += 3) {
+    turning = Math.max(turning, Math.abs(tangent[column + 2]))
+    largest = Math.max(largest, Math.abs(tangent[column]), Math.abs(tangent[column + 1]))
+  }
+  largest = Math.max(largest, turning)
   const rate = Math.max(turning, largest * limits.slowestTurn_ratio)
   return (limits.marchTurn_rad * mechanism.scale_mm) / rate
 }
@@ -119,12 +121,14 @@ export function marchLength(mechanism: Mechanism, tangent: Float64Array): number
 /** Posture on the plane `step_mm` ahead of a node (behind when negative), or undefined when neither road reaches it. */
 export function postureAhead(bench: PathBench, node: PathNode, step_mm: number): Settled | undefined {
   const { mechanism, predicted, planRoom } = bench
-  predicted.set(node.posture)
-  for (let column = 0; column < node.tangent.length; column++) {
-    const rate = column % 3 === 2 ? node.tangent[column] / mechanism.scale_mm : node.tangent[column]
-    predicted[column + 3] += rate * step_mm
+  const { posture, tangent } = node
+  const turned = step_mm / mechanism.scale_mm
+  for (let column = 0; column < tangent.length; column += 3) {
+    predicted[column + 3] = posture[column + 3] + step_mm * tangent[column]
+    predicted[column + 4] = posture[column + 4] + step_mm * tangent[column + 1]
+    predicted[column + 5] = posture[column + 5] + turned * tangent[column + 2]
   }
-  const closed = planRoom && closedAhead(planRoom, { posture: node.posture, tangent: node.tangent, predicted, step_mm })
+  const closed = planRoom && closedAhead(planRoom, { posture, tangent, predicted, step_mm })
   if (closed) return closed
   // The march has no use for more rounds, and an event lies nearer than a step that it took.
   return settleWithin(bench, predicted, planeThrough(mechanism, predicted, node.tangent), { rounds_most: limits.marchRounds })

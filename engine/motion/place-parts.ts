@@ -46,14 +46,25 @@ export function makePlanRoom(plan: Plan): PlanRoom {
  * @returns whether every step could close; `room.failedStep` says which could not
  */
 export function placeParts(room: PlanRoom, posture: Float64Array, leadTurn_rad: number): boolean {
-  const { lead, steps } = room.plan
-  room.conditioning = 1
-  room.failedStep = -1
-  if (!lead) return false
+  readSides(room, posture)
+  return placeOnSides(room, posture, leadTurn_rad)
+}
+
+/** Reads off a near posture on which side each step lies, once for several placings. */
+export function readSides(room: PlanRoom, posture: Float64Array): void {
+  const { steps } = room.plan
   for (let index = 0; index < steps.length; index++) {
     room.sides[index] = sideOf(steps[index], posture)
     room.blockTurns[index] = blockTurnOf(steps[index], posture)
   }
+}
+
+/** As `placeParts`, on the sides that `readSides` read; the posture that comes in counts only for its whole turns. */
+export function placeOnSides(room: PlanRoom, posture: Float64Array, leadTurn_rad: number): boolean {
+  const { lead, steps } = room.plan
+  room.conditioning = 1
+  room.failedStep = -1
+  if (!lead) return false
   turnTo(room, posture, lead.part, leadTurn_rad)
   putOn(room, posture, lead.part, lead.own, lead.pivot.x_mm, lead.pivot.y_mm)
   for (let index = 0; index < steps.length; index++) {
@@ -100,10 +111,24 @@ function placeStep(room: PlanRoom, posture: Float64Array, index: number): number
 
 /** Turns a part, by whole turns nearest to the turn that stands in the posture. */
 function turnTo(room: PlanRoom, posture: Float64Array, part: number, angle: number): void {
-  const index = 3 * part + 2
-  posture[index] = angle + 2 * Math.PI * Math.round((posture[index] - angle) / (2 * Math.PI))
+  setTurn(posture, part, angle)
   room.cosines[part] = Math.cos(angle)
   room.sines[part] = Math.sin(angle)
+}
+
+function setTurn(posture: Float64Array, part: number, angle: number): void {
+  const index = 3 * part + 2
+  const turns = (posture[index] - angle) / (2 * Math.PI)
+  posture[index] = turns > 0.5 || turns < -0.5 ? angle + 2 * Math.PI * Math.round(turns) : angle
+}
+
+/** Turns an arm so that it points along (x, y), a vector of its own length; cosine and sine follow without their functions. */
+function pointArm(room: PlanRoom, posture: Float64Array, arm: Arm, x: number, y: number): void {
+  const { part, reach, length_mm } = arm
+  const inverse = 1 / (length_mm * length_mm)
+  setTurn(posture, part, Math.atan2(y, x) - arm.bearing_rad)
+  room.cosines[part] = (x * reach.x_mm + y * reach.y_mm) * inverse
+  room.sines[part] = (y * reach.x_mm - x * reach.y_mm) * inverse
 }
 
 function putOn(room: PlanRoom, posture: Float64Array, part: number, own: Point, x: number, y: number): void {
@@ -141,9 +166,9 @@ function placeDyad(room: PlanRoom, posture: Float64Array, { first, second }: Dya
   const across = side * root * half
   const bx = along * dx - across * dy
   const by = along * dy + across * dx
-  turnTo(room, posture, first.part, Math.atan2(by, bx) - first.bearing_rad)
+  pointArm(room, posture, first, bx, by)
   putOn(room, posture, first.part, first.own, ax, ay)
-  turnTo(room, posture, second.part, Math.atan2(by - dy, bx - dx) - second.bearing_rad)
+  pointArm(room, posture, second, bx - dx, by - dy)
   putOn(room, posture, second.part, second.own, cx, cy)
   return root / (2 * a * b)
 }
@@ -165,7 +190,7 @@ function armToLine(room: PlanRoom, posture: Float64Array, arm: Arm, line: Line, 
   const square = (arm.length_mm - off) * (arm.length_mm + off)
   if (!(square >= 0)) return -1
   const run = side * Math.sqrt(square)
-  turnTo(room, posture, arm.part, Math.atan2(run * uy + off * ux, run * ux - off * uy) - arm.bearing_rad)
+  pointArm(room, posture, arm, run * ux - off * uy, run * uy + off * ux)
   putOn(room, posture, arm.part, arm.own, ax, ay)
   return Math.abs(run) / arm.length_mm
 }
@@ -207,9 +232,10 @@ function placeSlider(room: PlanRoom, posture: Float64Array, step: SliderStep, wa
   const line = { x: xOf(room, posture, on), y: yOf(room, posture, on), along_rad }
   const sine = armToLine(room, posture, rod, line, way.side)
   if (sine < 0) return -1
-  const bearing_rad = posture[3 * rod.part + 2] + rod.bearing_rad
-  const x = xOf(room, posture, rod.pivot) + rod.length_mm * Math.cos(bearing_rad)
-  const y = yOf(room, posture, rod.pivot) + rod.length_mm * Math.sin(bearing_rad)
+  const c = room.cosines[rod.part]
+  const s = room.sines[rod.part]
+  const x = xOf(room, posture, rod.pivot) + c * rod.reach.x_mm - s * rod.reach.y_mm
+  const y = yOf(room, posture, rod.pivot) + s * rod.reach.x_mm + c * rod.reach.y_mm
   putOn(room, posture, block, joint, x, y)
   return sine
 }

@@ -16,7 +16,8 @@ export function ratesOf(room: PlanRoom, posture: Float64Array, rates: Float64Arr
   const { lead, steps } = room.plan
   if (!lead) return
   rates[0] = rates[1] = rates[2] = 0
-  spin(room, rates, { part: lead.part, own: lead.own, x: 0, y: 0 }, 1)
+  rates[3 * lead.part + 2] = 1
+  moveWith(room, rates, lead, 0, 0)
   for (let index = 0; index < steps.length; index++) stepRates(room, posture, rates, steps[index])
 }
 
@@ -31,39 +32,39 @@ function stepRates(room: PlanRoom, posture: Float64Array, rates: Float64Array, s
 }
 
 function slotOnPinRates(room: PlanRoom, posture: Float64Array, rates: Float64Array, step: SlotOnPinStep): void {
-  const pivot = velocity(room, rates, step.pivot)
-  const target = velocity(room, rates, step.target)
+  const pivotX = xRateOf(room, rates, step.pivot)
+  const pivotY = yRateOf(room, rates, step.pivot)
+  const apartX = xRateOf(room, rates, step.target) - pivotX
+  const apartY = yRateOf(room, rates, step.target) - pivotY
   const along_rad = posture[3 * step.part + 2] + step.along_rad
   const dx = xOf(room, posture, step.target) - xOf(room, posture, step.pivot)
   const dy = yOf(room, posture, step.target) - yOf(room, posture, step.pivot)
-  const turn = acrossLine(along_rad, target.x - pivot.x, target.y - pivot.y) / alongLine(along_rad, dx, dy)
-  spin(room, rates, { part: step.part, own: step.own, ...pivot }, turn)
+  rates[3 * step.part + 2] = acrossLine(along_rad, apartX, apartY) / alongLine(along_rad, dx, dy)
+  moveWith(room, rates, step, pivotX, pivotY)
 }
 
-interface Velocity {
-  readonly x: number
-  readonly y: number
+/** Velocity along x of a point of a part, mm per rad of the lead. */
+function xRateOf(room: PlanRoom, rates: Float64Array, { part, at }: PartPoint): number {
+  return rates[3 * part] - rates[3 * part + 2] * (room.sines[part] * at.x_mm + room.cosines[part] * at.y_mm)
 }
 
-/** Velocity of a point of a part, mm per rad of the lead. */
-function velocity(room: PlanRoom, rates: Float64Array, { part, at }: PartPoint): Velocity {
+/** Velocity along y of a point of a part, mm per rad of the lead. */
+function yRateOf(room: PlanRoom, rates: Float64Array, { part, at }: PartPoint): number {
+  return rates[3 * part + 1] + rates[3 * part + 2] * (room.cosines[part] * at.x_mm - room.sines[part] * at.y_mm)
+}
+
+interface OnPivot {
+  readonly part: number
+  readonly own: Point
+}
+
+/** Lets a part whose turn's rate is set already move so that its own pivot has the velocity (x, y). */
+function moveWith(room: PlanRoom, rates: Float64Array, { part, own }: OnPivot, x: number, y: number): void {
+  const c = room.cosines[part]
+  const s = room.sines[part]
   const turn = rates[3 * part + 2]
-  const c = room.cosines[part]
-  const s = room.sines[part]
-  return {
-    x: rates[3 * part] - turn * (s * at.x_mm + c * at.y_mm),
-    y: rates[3 * part + 1] + turn * (c * at.x_mm - s * at.y_mm),
-  }
-}
-
-/** Sets the rates of a part of which one point's velocity and the turn's rate are known. */
-function spin(room: PlanRoom, rates: Float64Array, at: Velocity & { part: number; own: Point }, turn: number): void {
-  const { part, own } = at
-  const c = room.cosines[part]
-  const s = room.sines[part]
-  rates[3 * part] = at.x + turn * (s * own.x_mm + c * own.y_mm)
-  rates[3 * part + 1] = at.y - turn * (c * own.x_mm - s * own.y_mm)
-  rates[3 * part + 2] = turn
+  rates[3 * part] = x + turn * (s * own.x_mm + c * own.y_mm)
+  rates[3 * part + 1] = y - turn * (c * own.x_mm - s * own.y_mm)
 }
 
 function alongLine(along_rad: number, x: number, y: number): number {
@@ -74,53 +75,60 @@ function acrossLine(along_rad: number, x: number, y: number): number {
   return Math.cos(along_rad) * y - Math.sin(along_rad) * x
 }
 
-/** Components in the mount frame of an arm from its pivot to its end. */
-function armVector(room: PlanRoom, arm: Arm): Velocity {
-  const x = arm.length_mm * Math.cos(arm.bearing_rad)
-  const y = arm.length_mm * Math.sin(arm.bearing_rad)
-  const c = room.cosines[arm.part]
-  const s = room.sines[arm.part]
-  return { x: c * x - s * y, y: s * x + c * y }
+/** x in the mount frame from an arm's pivot to its end, mm. */
+function xReach(room: PlanRoom, { part, reach }: Arm): number {
+  return room.cosines[part] * reach.x_mm - room.sines[part] * reach.y_mm
+}
+
+function yReach(room: PlanRoom, { part, reach }: Arm): number {
+  return room.sines[part] * reach.x_mm + room.cosines[part] * reach.y_mm
 }
 
 function dyadRates(room: PlanRoom, rates: Float64Array, { first, second }: DyadStep): void {
-  const a = armVector(room, first)
-  const b = armVector(room, second)
-  const from = velocity(room, rates, first.pivot)
-  const to = velocity(room, rates, second.pivot)
-  const dx = to.x - from.x
-  const dy = to.y - from.y
-  const determinant = a.x * b.y - a.y * b.x
-  spin(room, rates, { part: first.part, own: first.own, ...from }, (b.x * dx + b.y * dy) / determinant)
-  spin(room, rates, { part: second.part, own: second.own, ...to }, (a.x * dx + a.y * dy) / determinant)
+  const ax = xReach(room, first)
+  const ay = yReach(room, first)
+  const bx = xReach(room, second)
+  const by = yReach(room, second)
+  const fromX = xRateOf(room, rates, first.pivot)
+  const fromY = yRateOf(room, rates, first.pivot)
+  const toX = xRateOf(room, rates, second.pivot)
+  const toY = yRateOf(room, rates, second.pivot)
+  const inverse = 1 / (ax * by - ay * bx)
+  rates[3 * first.part + 2] = (bx * (toX - fromX) + by * (toY - fromY)) * inverse
+  rates[3 * second.part + 2] = (ax * (toX - fromX) + ay * (toY - fromY)) * inverse
+  moveWith(room, rates, first, fromX, fromY)
+  moveWith(room, rates, second, toX, toY)
 }
 
-/** An arm whose end is held to a line that moves with a part. */
-function armOnLine(
-  room: PlanRoom,
-  posture: Float64Array,
-  rates: Float64Array,
-  arm: Arm,
-  line: { along_rad: number; part: number },
-): void {
-  const pivot = velocity(room, rates, arm.pivot)
-  const reach = armVector(room, arm)
-  const endX = xOf(room, posture, arm.pivot) + reach.x
-  const endY = yOf(room, posture, arm.pivot) + reach.y
-  const turn = rates[3 * line.part + 2]
-  const dx = rates[3 * line.part] - turn * (endY - posture[3 * line.part + 1]) - pivot.x
-  const dy = rates[3 * line.part + 1] + turn * (endX - posture[3 * line.part]) - pivot.y
-  const rate = acrossLine(line.along_rad, dx, dy) / alongLine(line.along_rad, reach.x, reach.y)
-  spin(room, rates, { part: arm.part, own: arm.own, ...pivot }, rate)
+interface MovingLine {
+  readonly along_rad: number
+  /** Part that the line moves with. */
+  readonly part: number
+}
+
+/** An arm whose end is held to a line. */
+function armOnLine(room: PlanRoom, posture: Float64Array, rates: Float64Array, arm: Arm, line: MovingLine): void {
+  const { along_rad, part } = line
+  const pivotX = xRateOf(room, rates, arm.pivot)
+  const pivotY = yRateOf(room, rates, arm.pivot)
+  const reachX = xReach(room, arm)
+  const reachY = yReach(room, arm)
+  // The velocity that the arm's end would have if it were fixed to the line's part.
+  const turn = rates[3 * part + 2]
+  const endX = rates[3 * part] - turn * (yOf(room, posture, arm.pivot) + reachY - posture[3 * part + 1])
+  const endY = rates[3 * part + 1] + turn * (xOf(room, posture, arm.pivot) + reachX - posture[3 * part])
+  const across = acrossLine(along_rad, endX - pivotX, endY - pivotY)
+  rates[3 * arm.part + 2] = across / alongLine(along_rad, reachX, reachY)
+  moveWith(room, rates, arm, pivotX, pivotY)
 }
 
 function sliderRates(room: PlanRoom, posture: Float64Array, rates: Float64Array, step: SliderStep): void {
   const { block, guide, rod, joint } = step
   const along_rad = step.along_rad + posture[3 * (step.slotted === 'block' ? block : guide) + 2]
   armOnLine(room, posture, rates, rod, { along_rad, part: guide })
-  const pivot = velocity(room, rates, rod.pivot)
-  const reach = armVector(room, rod)
   const turn = rates[3 * rod.part + 2]
-  const end = { x: pivot.x - turn * reach.y, y: pivot.y + turn * reach.x }
-  spin(room, rates, { part: block, own: joint, ...end }, rates[3 * guide + 2])
+  const endX = xRateOf(room, rates, rod.pivot) - turn * yReach(room, rod)
+  const endY = yRateOf(room, rates, rod.pivot) + turn * xReach(room, rod)
+  rates[3 * block + 2] = rates[3 * guide + 2]
+  moveWith(room, rates, { part: block, own: joint }, endX, endY)
 }

@@ -8,7 +8,8 @@ export interface Arm {
   /** The pivot in the part's own frame. */
   readonly own: Point
   readonly length_mm: number
-  /** Direction from the pivot to the held place in the part's own frame. */
+  /** From the pivot to the held place in the part's own frame, and the direction of that. */
+  readonly reach: Point
   readonly bearing_rad: number
 }
 

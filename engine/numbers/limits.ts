@@ -84,10 +84,10 @@ export const limits = {
   /** Trials for one root: bisection alone needs 50 for the last bit, every third trial bisects. */
   rootTrials: 160,
   /**
-   * Sine of the angle between the links of a dyad below which a closed form loses more than a digit and a half and Newton
-   * takes over; also the share of the tangent below which the leading part hardly moves.
+   * Sine of the angle between the links of a dyad below which a closed form loses more than two digits and Newton takes
+   * over; also the share of the tangent below which the leading part hardly moves.
    */
-  closedSine: 0.05,
+  closedSine: 0.01,
   /** Largest turn of a part between two marched postures, rad (4°): 57 postures for a finger that closes by 226° at its tip. */
   marchTurn_rad: 0.07,
   /** Share of the tangent that counts as turning when parts mostly slide, so that a wedge is marched too. */
