@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { assemble } from '../motion/assemble.ts'
+import { addCouple } from '../motion/closure.ts'
 import { driveCoordinate } from '../motion/condition.ts'
 import { type Mechanism, mechanismOf, placed } from '../motion/mechanism.ts'
 import { derivativeOf, makePathBench, tangentAt } from '../motion/path.ts'
 import { makeBench, settle } from '../motion/settle.ts'
-import { toggleMargin } from '../motion/toggle-margin.ts'
+import { toggleCouples, toggleMargin, watchToggle } from '../motion/toggle-margin.ts'
 import { denseFriction } from './dense-friction.ts'
 import { DEG, finger } from './finger.ts'
 import { plainToggle } from './plain-toggle.ts'
@@ -78,14 +79,12 @@ describe('the dense Newton for pin friction', () => {
   it('finds the resisting couple of a plain toggle with four different pins', () => {
     const toggle = mechanismOf(plainToggle())
     const start = assemble(toggle).posture!
-    const watched = { toggle: toggle.design.toggles[0], side: -1 as const }
+    const watched = watchToggle(toggle, toggle.design.toggles[0], start)
     const resisting = (margin_deg: number, friction: number) => {
       const at = settle(makeBench(toggle), start, {
-        value: (p) => toggleMargin(toggle, p, watched) - margin_deg * DEG,
-        // The margin is the turn of BC against AB.
-        addDerivative: ({ out, start: row }) => {
-          out[row + 2] += 1 / toggle.scale_mm
-          out[row + 5] -= 1 / toggle.scale_mm
+        value: (p) => toggleMargin(watched, p) - margin_deg * DEG,
+        addDerivative: (row) => {
+          for (const couple of toggleCouples(watched)) addCouple(row, couple)
         },
       })!.posture
       const load = coupleOn(toggle, 3, -1000)
