@@ -8,6 +8,7 @@ import { FindingsTable } from './parts/findings-table.tsx'
 import { FingerView } from './parts/finger-view.tsx'
 import { ForceChooser } from './parts/force-chooser.tsx'
 import { ForcesTable } from './parts/forces-table.tsx'
+import { LoadsTable } from './parts/loads-table.tsx'
 import { MovedHoles } from './parts/moved-holes.tsx'
 import { Plots } from './parts/plots.tsx'
 import { askedBy, QuestionList } from './parts/question-list.tsx'
@@ -80,6 +81,12 @@ function Moving({ designs, shown, question, drawn }: OpenQuestionProps & { reado
     <>
       {isStale ? <p className="aside">The drawing shows the finger as it last could be moved.</p> : null}
       <DrawnFinger {...{ designs, shown, question, drawn, arc_ratio }} />
+      {question === 'hold' ? (
+        <section aria-labelledby="carries">
+          <h2 id="carries">Who carries the load</h2>
+          <LoadsTable evaluation={calm} />
+        </section>
+      ) : null}
       <section aria-labelledby="required">
         <h2 id="required">What is required</h2>
         <FindingsTable evaluation={calm} question={question} />

@@ -11,6 +11,7 @@ export { caution } from './sentences/caution.ts'
 export { holdSentence } from './sentences/hold-sentence.ts'
 export { motionSentence } from './sentences/motion-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
+export { type LoadCell, type LoadRow, loadRows } from './tables/load-rows.ts'
 export { drawMark, type Mark, marks } from './tables/marks.ts'
 export {
   type Answer,

@@ -6,7 +6,7 @@ import { MarkWithWord } from './mark.tsx'
 import { Value } from './value.tsx'
 import { Working } from './working.tsx'
 
-/** All figures of a question under their headings; each opens its working. */
+/** All figures of a question under their headings; each opens its working. The many figures of a load stay folded until asked for. */
 export const FiguresTable = memo(function FiguresTable(about: {
   readonly evaluation: Evaluation
   readonly question: QuestionName
@@ -23,46 +23,40 @@ export const FiguresTable = memo(function FiguresTable(about: {
         </tr>
       </thead>
       {groups.map((group) => (
-        <tbody key={group}>
-          <tr className={styles.heading}>
-            <th scope="rowgroup" colSpan={3}>
-              {group}
-            </th>
-          </tr>
-          {rows
-            .filter((row) => row.group === group)
-            .map((row) => (
-              <Row key={row.id} row={row} />
-            ))}
-        </tbody>
+        <Group key={group} heading={group} rows={rows.filter((row) => row.group === group)} />
       ))}
     </table>
   )
 })
 
+function Group({ heading, rows }: { readonly heading: string; readonly rows: readonly FigureRow[] }) {
+  const folds = rows.every((row) => row.id.startsWith('loadCase.'))
+  const [isOpen, setOpen] = useState(!folds)
+  return (
+    <tbody>
+      <tr className={styles.heading}>
+        <th scope="rowgroup" colSpan={3}>
+          {folds ? <Opener words={heading} isOpen={isOpen} toggle={() => setOpen(!isOpen)} /> : heading}
+        </th>
+      </tr>
+      {isOpen ? rows.map((row) => <Row key={row.id} row={row} />) : null}
+    </tbody>
+  )
+}
+
 function Row({ row }: { readonly row: FigureRow }) {
   const [isOpen, setOpen] = useState(false)
-  const working = `working-${row.id}`
   return (
     <>
       <tr>
         <th scope="row">
-          <button
-            type="button"
-            className={styles.opener}
-            aria-expanded={isOpen}
-            aria-controls={isOpen ? working : undefined}
-            onClick={() => setOpen(!isOpen)}
-          >
-            <span className={styles.sign} aria-hidden="true" />
-            {row.title}
-          </button>
+          <Opener words={row.title} isOpen={isOpen} toggle={() => setOpen(!isOpen)} />
         </th>
-        <td className="number">{row.value === undefined ? <span className="none">none</span> : <Value value={row.value} />}</td>
+        <td className={row.value?.unit === '' ? 'words' : 'number'}>
+          {row.value === undefined ? <span className="none">none</span> : <Value value={row.value} />}
+        </td>
         <td className={styles.required}>
-          {row.finding === undefined ? (
-            <span className="none">{row.value === undefined ? row.why : null}</span>
-          ) : (
+          {row.finding === undefined ? null : (
             <>
               {row.finding.needed} <MarkWithWord answer={row.finding.verdict} />
             </>
@@ -70,7 +64,7 @@ function Row({ row }: { readonly row: FigureRow }) {
         </td>
       </tr>
       {isOpen ? (
-        <tr id={working} className={styles.open}>
+        <tr className={styles.open}>
           <td colSpan={3}>
             {row.why === undefined ? null : <p className="aside">{row.why}</p>}
             <Working working={row.figure.working} />
@@ -78,5 +72,14 @@ function Row({ row }: { readonly row: FigureRow }) {
         </tr>
       ) : null}
     </>
+  )
+}
+
+function Opener({ words, isOpen, toggle }: { readonly words: string; readonly isOpen: boolean; readonly toggle: () => void }) {
+  return (
+    <button type="button" className={styles.opener} aria-expanded={isOpen} onClick={toggle}>
+      <span className={styles.sign} aria-hidden="true" />
+      {words}
+    </button>
   )
 }

@@ -3,7 +3,7 @@ import type { Design, ForcePicture, Posture, Travel } from '../../engine/index.t
 import { drawForces } from './forces.ts'
 import { boxAt, drawLabel, type Label, placeLabels } from './labels.ts'
 import type { FingerSheet } from './layout-finger.ts'
-import { drawParts, drawPhantom, hatchPattern } from './parts.ts'
+import { drawParts, drawPhantom } from './parts.ts'
 import { drawPads, drawPins, drawSprings, drawStops, drawTipPath } from './pins.ts'
 import { element, type Place, px } from './svg.ts'
 import { detailArea, drawDetail } from './toggle-detail.ts'
@@ -43,7 +43,6 @@ export interface FingerDrawing {
 export function drawPosture(picture: PosturePicture, options: SheetOptions): FingerDrawing {
   const { sheet } = options
   const content = [
-    element('defs', {}, hatchPattern(options.idPrefix)),
     mainView(picture, { sheet, idPrefix: options.idPrefix }),
     detailView(picture, { sheet, idPrefix: options.idPrefix }),
   ]

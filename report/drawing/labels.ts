@@ -49,11 +49,23 @@ export function placeLabels(labels: readonly Label[], ground: Ground): readonly 
   const placed: PlacedLabel[] = []
   for (const label of labels) {
     const taken = placed.map((other) => other.box)
-    const choices = candidates(label).map((box) => ({ box, cost: costOf(box, { label, taken, ground }) }))
-    const best = choices.reduce((least, choice) => (choice.cost < least.cost ? choice : least))
-    placed.push({ ...label, box: best.box })
+    placed.push({ ...label, box: cheapest(label, { taken, ground }) })
   }
   return placed
+}
+
+/** Tries the candidates by how near and how well they lie, and stops where no later one can be cheaper: covering only adds to the cost. */
+function cheapest(label: Label, about: { readonly taken: readonly Rectangle[]; readonly ground: Ground }): Rectangle {
+  const choices = candidates(label)
+    .map((box) => ({ box, lies: lyingCost(box, label) }))
+    .sort((one, other) => one.lies - other.lies)
+  let best = { box: choices[0].box, cost: Number.POSITIVE_INFINITY }
+  for (const { box, lies } of choices) {
+    if (lies >= best.cost) break
+    const cost = lies + coveringCost(box, about)
+    if (cost < best.cost) best = { box, cost }
+  }
+  return best.box
 }
 
 /** A placed label as SVG, with a leader line where it had to stand apart. */
@@ -108,17 +120,25 @@ function candidates(label: Label): readonly Rectangle[] {
   )
 }
 
-function costOf(box: Rectangle, about: { label: Label; taken: readonly Rectangle[]; ground: Ground }): number {
-  const { label, taken, ground } = about
-  const covered = taken.reduce((sum, other) => sum + overlap(grown(box, 2), other), 0)
-  const crossed = ground.obstacles.reduce((sum, other) => sum + overlap(box, other), 0)
-  const outside = box.width * box.height - overlap(box, ground.sheet)
+/** How far from its anchor and how far off its wished direction a box lies. */
+function lyingCost(box: Rectangle, label: Label): number {
   const near = nearestOf(box, label.anchor)
   const apart = Math.hypot(near.x - label.anchor.x, near.y - label.anchor.y)
   const centre = { x: box.left + box.width / 2, y: box.top + box.height / 2 }
   const bearing = Math.atan2(centre.y - label.anchor.y, centre.x - label.anchor.x)
-  const astray = 1 - Math.cos(bearing - label.prefers_rad)
-  return 1e6 * Math.sign(covered) + 1000 * covered + 1000 * outside + crossed + 4 * apart + 12 * astray
+  return 4 * apart + 12 * (1 - Math.cos(bearing - label.prefers_rad))
+}
+
+/** What a box would cover: another label is worst, leaving the sheet next, an obstacle least. */
+function coveringCost(
+  box: Rectangle,
+  { taken, ground }: { readonly taken: readonly Rectangle[]; readonly ground: Ground },
+): number {
+  const room = grown(box, 2)
+  const covered = taken.reduce((sum, other) => sum + overlap(room, other), 0)
+  const crossed = ground.obstacles.reduce((sum, other) => sum + overlap(box, other), 0)
+  const outside = box.width * box.height - overlap(box, ground.sheet)
+  return 1e6 * Math.sign(covered) + 1000 * covered + 1000 * outside + crossed
 }
 
 function grown(box: Rectangle, by: number): Rectangle {

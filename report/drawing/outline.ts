@@ -8,7 +8,7 @@ import type { Part, Point } from '../../engine/index.ts'
 const WALL_MM = 2.1
 /** Rounding of a corner that a pad makes. */
 const PAD_ROUND_MM = 0.9
-const POINTS_PER_CIRCLE = 48
+const POINTS_PER_CIRCLE = 40
 
 interface Round {
   readonly at: Point

@@ -17,23 +17,24 @@ export interface PartsPicture {
   readonly idPrefix: string
 }
 
-/** All parts, lowest first, then the hidden edges over them. */
+/** All parts, lowest first, then the hidden edges over them. Each outline is written once and used where it shows or covers. */
 export function drawParts(picture: PartsPicture): string {
   const { design, idPrefix } = picture
   const topFirst = design.parts
     .map((part, index) => ({ index, layer: ROLE_LAYER[part.role] }))
     .sort((one, other) => one.layer - other.layer || one.index - other.index)
     .map(({ index }) => index)
-  const paths = design.parts.map((_, index) => partPath(picture, index))
-  const solids = [...topFirst].reverse().map((index) => element('path', { d: paths[index], class: solidClass(design, index) }))
-  const hatch = element('path', { d: paths[0], class: 'hatch', fill: `url(#${idPrefix}hatch)` })
+  const use = (index: number, attributes: Readonly<Record<string, string>> = {}): string =>
+    element('use', { href: `#${idPrefix}part${index}`, ...attributes })
+  const outlines = design.parts.map((_, index) => element('path', { id: `${idPrefix}part${index}`, d: partPath(picture, index) }))
+  const solids = [...topFirst].reverse().map((index) => use(index, { class: solidClass(design, index) }))
   const hidden = topFirst.slice(1).map((index, place) => {
     const clip = `${idPrefix}under${index}`
-    const covers = topFirst.slice(0, place + 1).map((above) => element('path', { d: paths[above] }))
-    const clipPath = element('clipPath', { id: clip }, ...covers)
-    return clipPath + element('path', { d: paths[index], class: 'hidden', 'clip-path': `url(#${clip})` })
+    const covers = topFirst.slice(0, place + 1).map((above) => use(above))
+    return element('clipPath', { id: clip }, ...covers) + use(index, { class: 'hidden', 'clip-path': `url(#${clip})` })
   })
-  return [...solids, hatch, ...hidden].join('')
+  const hatch = use(0, { fill: `url(#${idPrefix}hatch)` })
+  return [element('defs', {}, hatchPattern(idPrefix), ...outlines), ...solids, hatch, ...hidden].join('')
 }
 
 /** Only the outlines, in the line type for extreme positions (ISO 128: long-dashed double-dotted narrow line). */
@@ -44,8 +45,8 @@ export function drawPhantom(picture: PartsPicture): string {
   return shown.map(({ index }) => element('path', { d: partPath(picture, index), class: 'phantom' })).join('')
 }
 
-/** The hatching of the fixed part, to stand in `defs`. */
-export function hatchPattern(idPrefix: string): string {
+/** The hatching of the fixed part. */
+function hatchPattern(idPrefix: string): string {
   const stroke = element('line', { x1: 0, y1: 0, x2: 0, y2: 6, class: 'hatch-line' })
   const turned = { id: `${idPrefix}hatch`, width: 6, height: 6, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' }
   return element('pattern', turned, stroke)

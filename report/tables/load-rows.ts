@@ -1,0 +1,47 @@
+/** One row a load: who carries it, and what the wearer has to give to close against it, to hold it and to let it go. */
+import type { Evaluation } from '../../engine/index.ts'
+import { loadWords } from '../sentences/hold-clause.ts'
+import { figureOf } from './figure-lookup.ts'
+import { setValue, type ValueText } from './value-text.ts'
+
+/** A load with its answers; a cell without a value carries the reason. */
+export interface LoadRow {
+  readonly id: string
+  readonly name: string
+  /** `60 N`; empty where the load has no force in the design. */
+  readonly load: string
+  readonly heldBy: LoadCell
+  readonly toClose: LoadCell
+  readonly toHold: LoadCell
+  readonly toLetGo: LoadCell
+  readonly keeper: LoadCell
+}
+
+/** Either a value or why there is none; both absent where the design does not ask for it. */
+export interface LoadCell {
+  readonly value?: ValueText
+  readonly why?: string
+}
+
+/** Every load case of the design in its order. */
+export function loadRows(evaluation: Evaluation): readonly LoadRow[] {
+  return evaluation.design.loadCases.map((loadCase) => {
+    const cell = (name: string): LoadCell => cellOf(evaluation, `loadCase.${loadCase.id}.${name}`)
+    return {
+      id: loadCase.id,
+      name: loadCase.name,
+      load: loadWords(loadCase),
+      heldBy: cell('heldBy'),
+      toClose: cell('effortToClose'),
+      toHold: cell('effortToHold'),
+      toLetGo: cell('letGoUnderLoadEffort'),
+      keeper: cell('sustainingLoad'),
+    }
+  })
+}
+
+function cellOf(evaluation: Evaluation, id: string): LoadCell {
+  const figure = figureOf(evaluation, id)
+  if (figure?.value !== undefined) return { value: setValue(figure.value, figure.unit) }
+  return figure?.why === undefined ? {} : { why: figure.why }
+}
