@@ -1,0 +1,65 @@
+/**
+ * Compares rates in one run. The ways take turns, so that a machine that slows down slows all of them; medians shrug off the rounds in which
+ * something else ran; ratios hold from machine to machine where times do not.
+ */
+import { cpus } from 'node:os'
+
+/** One way to do a piece of work. */
+export interface Way {
+  readonly name: string
+  /** Does the work once; what it gives back is kept, so that no compiler leaves the work out. */
+  readonly run: () => unknown
+}
+
+/** Median time of one run of a way. */
+export interface Rate {
+  readonly name: string
+  readonly time_ms: number
+}
+
+const ROUNDS = 21
+/** Runs of one round take about this long, far above the clock's grain. */
+const ROUND_ms = 20
+
+/** Times several ways against each other. */
+export function compare(ways: readonly Way[]): readonly Rate[] {
+  const runs = ways.map(runsOfARound)
+  const times = ways.map((): number[] => [])
+  for (let round = 0; round < ROUNDS; round++) {
+    for (const [index, way] of ways.entries()) times[index].push(timed(way, runs[index]) / runs[index])
+  }
+  return ways.map(({ name }, index) => ({ name, time_ms: median(times[index]) }))
+}
+
+/** Rates as lines, each beside the ratio to the first. */
+export function rateLines(rates: readonly Rate[]): readonly string[] {
+  const width = Math.max(...rates.map((rate) => rate.name.length))
+  return rates.map(
+    ({ name, time_ms }) =>
+      `${name.padEnd(width)}  ${time_ms.toFixed(3).padStart(9)} ms  ${(time_ms / rates[0].time_ms).toFixed(2).padStart(6)} ×`,
+  )
+}
+
+/** The machine in a line, because times mean nothing without it. */
+export function machineLine(): string {
+  return `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown processor'}`
+}
+
+/** Enough runs to fill a round, found by doubling; this also warms the way up. */
+function runsOfARound(way: Way): number {
+  let runs = 1
+  while (timed(way, runs) < ROUND_ms) runs *= 2
+  return runs
+}
+
+function timed({ run }: Way, runs: number): number {
+  const begun_ms = performance.now()
+  let last: unknown
+  for (let done = 0; done < runs; done++) last = run()
+  if (last === undefined) throw new Error('the work gave nothing back')
+  return performance.now() - begun_ms
+}
+
+function median(values: readonly number[]): number {
+  return [...values].sort((one, other) => one - other)[Math.floor(values.length / 2)]
+}

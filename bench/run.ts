@@ -1,0 +1,44 @@
+// `npm run bench`: what a workshop waits for. Nothing here is a test; see the machine's line before comparing times.
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { evaluate, forcesAt, postureAt, readDesign } from '../engine/index.ts'
+import { drawPosture, layoutSheet, verdictSentence } from '../report/index.ts'
+import { compare, machineLine, rateLines } from './compare.ts'
+
+/** One full evaluation of the example must not take longer: the sentence then follows a dragged pin. */
+const TARGET_ms = 5
+
+const text = readFileSync(join(import.meta.dirname, '../designs/heron.json'), 'utf8')
+const read = readDesign(text, 'heron')
+if (read.problems !== undefined) throw new Error(`the example is refused: ${JSON.stringify(read.problems)}`)
+const design = read.value
+const evaluation = evaluate(design)
+const travel = evaluation.travel
+if (travel === undefined) throw new Error('the example does not move')
+
+const loadCase = design.loadCases[0].id
+const sheet = layoutSheet({ design, travel, width_px: 900 })
+let scrubbed = 0
+const nextPlace = () => {
+  scrubbed = (scrubbed + 0.0137) % 1
+  return scrubbed
+}
+
+const rates = compare([
+  { name: 'evaluate the example', run: () => evaluate(design) },
+  { name: 'read the example', run: () => readDesign(text, 'heron') },
+  { name: 'one posture', run: () => postureAt(evaluation, nextPlace()) },
+  { name: 'forces at one posture', run: () => forcesAt(evaluation, nextPlace(), { kind: 'hold', loadCase }) },
+  {
+    name: 'draw one posture',
+    run: () =>
+      drawPosture({ design, travel, posture: postureAt(evaluation, nextPlace()) }, { sheet, idPrefix: 'bench', title: 'heron' }),
+  },
+  { name: 'say the verdict', run: () => verdictSentence(evaluation) },
+])
+
+console.log(machineLine())
+console.log(`${travel.postures.length} postures, ${design.loadCases.length} load cases, both directions\n`)
+for (const line of rateLines(rates)) console.log(line)
+const verdict = rates[0].time_ms <= TARGET_ms ? 'within' : 'over'
+console.log(`\nEvaluating takes ${rates[0].time_ms.toFixed(2)} ms: ${verdict} the target of ${TARGET_ms} ms.`)

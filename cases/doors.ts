@@ -1,0 +1,98 @@
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
+import { once } from 'node:events'
+import { existsSync, readFileSync } from 'node:fs'
+import { basename, join } from 'node:path'
+import { evaluate, readDesign } from '../engine/index.ts'
+
+const root = join(import.meta.dirname, '..')
+const command = join(root, 'build/command/fingerwright.mjs')
+
+if (!existsSync(command)) throw new Error('the command is not built; npm run build does it')
+
+/** What a door says of a design, brought to one form. */
+export interface DoorAnswer {
+  readonly figures: Readonly<Record<string, { readonly value: unknown; readonly unit: string }>>
+  readonly verdicts: Readonly<Record<string, string>>
+  readonly problems: readonly string[]
+}
+
+/** Straight through the engine; angles are turned into degrees here, by a road of their own. */
+export function throughEngine(design: string): DoorAnswer {
+  const read = readDesign(readFileSync(join(root, design), 'utf8'), basename(design, '.json'))
+  if (read.problems !== undefined) return { figures: {}, verdicts: {}, problems: read.problems.map((problem) => problem.place) }
+  const { figures, findings, problems } = evaluate(read.value)
+  const entries = figures.map(({ id, value = null, unit }) => {
+    const angle = unit === 'rad'
+    return [
+      id,
+      { value: angle && typeof value === 'number' ? (value * 180) / Math.PI : value, unit: angle ? 'deg' : unit },
+    ] as const
+  })
+  return {
+    figures: Object.fromEntries(entries),
+    verdicts: Object.fromEntries(findings.map((finding) => [finding.requirement.id, finding.verdict])),
+    problems: problems.map((problem) => problem.place),
+  }
+}
+
+/** Through the built command, with its exit status. */
+export function throughCommand(design: string): DoorAnswer & { readonly status: number | null } {
+  const ended = spawnSync(process.execPath, [command, 'verdict', design, '--json'], {
+    cwd: root,
+    encoding: 'utf8',
+    maxBuffer: 1e8,
+  })
+  return { ...fromDocument(ended.stdout), status: ended.status }
+}
+
+/** A server of the built command, to be ended by `end`. */
+export interface ServedDoor {
+  readonly answer: (design: string) => Promise<DoorAnswer>
+  readonly end: () => Promise<void>
+}
+
+/** Starts the built server on a free port. */
+export async function openServer(): Promise<ServedDoor> {
+  const child = spawn(process.execPath, [command, 'serve', '--port', '0'], { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] })
+  const address = await addressOf(child)
+  return {
+    answer: async (design) => {
+      const answer = await fetch(`${address}api/evaluate?name=${basename(design, '.json')}`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: readFileSync(join(root, design)),
+      })
+      return fromDocument(await answer.text())
+    },
+    end: async () => {
+      const ended = once(child, 'exit')
+      child.kill('SIGTERM')
+      await ended
+    },
+  }
+}
+
+async function addressOf(child: ChildProcess): Promise<string> {
+  let printed = ''
+  for await (const chunk of child.stdout ?? []) {
+    printed += chunk
+    const address = /http:\/\/127\.0\.0\.1:\d+\//.exec(printed)?.[0]
+    if (address !== undefined) return address
+  }
+  throw new Error(`the server ended after printing: ${printed}`)
+}
+
+interface ResultText {
+  readonly figures: DoorAnswer['figures']
+  readonly findings: readonly { readonly requirement: string; readonly verdict: string }[]
+  readonly problems: readonly { readonly place: string }[]
+}
+
+function fromDocument(text: string): DoorAnswer {
+  const { figures, findings, problems }: ResultText = JSON.parse(text)
+  return {
+    figures: Object.fromEntries(Object.entries(figures).map(([id, { value, unit }]) => [id, { value, unit }])),
+    verdicts: Object.fromEntries(findings.map(({ requirement, verdict }) => [requirement, verdict])),
+    problems: problems.map((problem) => problem.place),
+  }
+}

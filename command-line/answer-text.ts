@@ -1,0 +1,99 @@
+import pc from 'picocolors'
+import type { Evaluation } from '../engine/index.ts'
+import {
+  caution,
+  type FigureRow,
+  type FindingRow,
+  figureRows,
+  findingRows,
+  holdSentence,
+  marks,
+  motionSentence,
+  type QuestionName,
+  type ValueText,
+  verdictSentence,
+} from '../report/index.ts'
+import { aligned, type Cell, wrapped } from './columns.ts'
+import type { Scope } from './exit-status.ts'
+import { workingLines } from './working-text.ts'
+
+/** What is printed: an evaluation under one question, with or without the working of its figures. */
+export interface AnswerShown {
+  readonly evaluation: Evaluation
+  readonly scope: Scope
+  readonly working: boolean
+  readonly colour: boolean
+}
+
+type Paint = ReturnType<typeof pc.createColors>
+
+const SENTENCES = { verdict: verdictSentence, motion: motionSentence, hold: holdSentence } as const
+const QUESTIONS: Readonly<Record<Scope, readonly QuestionName[]>> = {
+  verdict: ['motion', 'hold'],
+  motion: ['motion'],
+  hold: ['hold'],
+}
+
+/**
+ * The answer as a person reads it in a terminal: title, sentence, requirements, figures, caution. The verdict leaves the figures
+ * out unless their working is asked for. Ends with a line break.
+ */
+export function answerText({ evaluation, scope, working, colour }: AnswerShown): string {
+  const paint = pc.createColors(colour)
+  const rows = QUESTIONS[scope].flatMap((question) => figureRows(evaluation, question))
+  const blocks = [
+    paint.dim(evaluation.design.title),
+    paint.bold(wrapped(SENTENCES[scope](evaluation))),
+    requirementsBlock(findingRows(evaluation, scope === 'verdict' ? undefined : scope), paint),
+    ...(scope === 'verdict' && !working ? [] : figureBlocks({ rows, working }, paint)),
+    wrapped(caution),
+  ]
+  return `${blocks.join('\n\n')}\n`
+}
+
+function requirementsBlock(rows: readonly FindingRow[], paint: Paint): string {
+  if (rows.length === 0) return wrapped('The design states no requirements here, so nothing was judged.')
+  const colours = { met: paint.green, short: paint.red, undecided: paint.yellow } as const
+  const lines = aligned(
+    rows.map((row) => [
+      { text: `${marks[row.verdict].character} ${marks[row.verdict].word}`, side: 'left', paint: colours[row.verdict] },
+      { text: row.title, side: 'left' },
+      ...valueCells(row.found),
+      { text: row.needed, side: 'left' },
+      { text: row.margin === undefined ? '' : `margin ${row.margin.number} ${row.margin.unit}`.trimEnd(), side: 'left' },
+    ]),
+  )
+  const explained = lines.flatMap((line, index) => {
+    const why = rows[index].why
+    return why === undefined ? [line] : [line, paint.dim(wrapped(why, '      '))]
+  })
+  return [paint.underline('Requirements'), ...explained].join('\n')
+}
+
+interface FiguresShown {
+  readonly rows: readonly FigureRow[]
+  readonly working: boolean
+}
+
+/** One block a heading; all of them share their columns. */
+function figureBlocks({ rows, working }: FiguresShown, paint: Paint): readonly string[] {
+  const lines = aligned(
+    rows.map((row) => [{ text: row.title, side: 'left' }, ...valueCells(row.value), { text: row.why ?? '', side: 'left' }]),
+  )
+  const groups = [...new Set(rows.map((row) => row.group))]
+  return groups.map((group) => {
+    const own = rows.flatMap((row, index) => {
+      if (row.group !== group) return []
+      return working ? [lines[index], ...workingLines(row.figure), ''] : [lines[index]]
+    })
+    return [paint.underline(group), ...own].join('\n').trimEnd()
+  })
+}
+
+/** Number to the right, unit to the left of one line; words go left; a dash where there is no value. */
+function valueCells(value: ValueText | undefined): readonly [Cell, Cell] {
+  return [
+    { text: value?.number ?? '–', side: 'right' },
+    { text: value?.unit ?? '', side: 'left' },
+  ]
+}

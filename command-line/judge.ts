@@ -1,0 +1,54 @@
+import { questionOf, type ResultDocument } from '../report/index.ts'
+import { answerDesign } from '../server/index.ts'
+import { answerText } from './answer-text.ts'
+import { readDesignFile } from './design-file.ts'
+import { writeDrawing } from './drawing-file.ts'
+import { type ExitStatus, exitStatus, type Scope, statusOf } from './exit-status.ts'
+import { refusalText } from './refusal-text.ts'
+import { type Terminal, WrongUse } from './terminal.ts'
+
+/** Options of verdict, motion and hold, as commander gives them. */
+export interface JudgeOptions {
+  readonly json?: boolean
+  readonly working?: boolean
+  readonly drawing?: string
+  readonly at?: string
+}
+
+/** A question put to a design file. */
+export interface Asked {
+  readonly path: string
+  readonly scope: Scope
+  readonly options: JudgeOptions
+}
+
+/**
+ * Answers one question about a design file: text or JSON to the output, problems to the error stream, a drawing to its file.
+ *
+ * @throws WrongUse when a file cannot be opened or written, or `--at` names no posture
+ */
+export async function judge({ path, scope, options }: Asked, terminal: Terminal): Promise<ExitStatus> {
+  if (options.at !== undefined && options.drawing === undefined) throw new WrongUse('--at goes with --drawing FILE.svg')
+  const file = await readDesignFile(path, terminal)
+  const answer = answerDesign(file.bytes, file.name)
+  const evaluation = answer.evaluation
+  if (evaluation !== undefined && options.drawing !== undefined) {
+    await writeDrawing({ file: options.drawing, at: options.at ?? '1' }, evaluation)
+  }
+  const problems = evaluation === undefined ? answer.problems : evaluation.problems
+  if (options.json === true) terminal.write(`${JSON.stringify(scoped(answer.document, scope), null, 2)}\n`)
+  else {
+    if (evaluation !== undefined)
+      terminal.write(answerText({ evaluation, scope, working: options.working === true, colour: terminal.colour }))
+    if (problems.length > 0) terminal.writeError(refusalText(file.shown, problems))
+  }
+  return evaluation === undefined ? exitStatus.refused : statusOf(evaluation, scope)
+}
+
+/** The part of the result that belongs to the question. */
+function scoped(document: ResultDocument, scope: Scope): ResultDocument {
+  if (scope === 'verdict') return document
+  const figures = Object.entries(document.figures).filter(([id]) => questionOf(id) === scope)
+  const findings = document.findings.filter((finding) => questionOf(finding.figure) === scope)
+  return { ...document, figures: Object.fromEntries(figures), findings }
+}

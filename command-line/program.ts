@@ -1,0 +1,117 @@
+import { Command, CommanderError, Option } from 'commander'
+import { designSchema } from '../engine/index.ts'
+import { version } from '../server/index.ts'
+import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
+import { type JudgeOptions, judge } from './judge.ts'
+import { serve } from './serve.ts'
+import { type Terminal, WrongUse } from './terminal.ts'
+import { writeNewDesign } from './write-new-design.ts'
+
+const INTRODUCTION = `Does a body-powered mechanical finger hold its load, and does it let go again?
+Give it a design file; it moves the finger, works out the forces and answers in one sentence.`
+
+const STATUSES = `
+Exit status
+   0  every requirement of the design is met
+   1  at least one falls short
+   2  none falls short, some are undecided
+   3  the design was refused; every problem is listed
+  64  wrong use, or a file that cannot be opened or written`
+
+const FIRST_STEPS = `
+First steps
+  fingerwright new finger.json        a design to begin with
+  fingerwright verdict finger.json    what it does, in words and figures
+  fingerwright serve finger.json      the same as a page, with drawings`
+
+const DESIGN = 'design file (JSON); - reads the standard input'
+
+/**
+ * Runs one command.
+ *
+ * @param words what was typed after the name of the program
+ * @returns the exit status; wrong use is explained on the error stream. Faults of the program itself are thrown.
+ */
+export async function runCommandLine(words: readonly string[], terminal: Terminal): Promise<ExitStatus> {
+  let status: ExitStatus = exitStatus.met
+  const program = createProgram(terminal, (ended) => {
+    status = ended
+  })
+  try {
+    await program.parseAsync([...words], { from: 'user' })
+    return status
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? exitStatus.met : exitStatus.wrongUse
+    if (!(error instanceof WrongUse)) throw error
+    terminal.writeError(`fingerwright: ${error.message}\n`)
+    return exitStatus.wrongUse
+  }
+}
+
+function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): Command {
+  const program = new Command('fingerwright')
+    .description(INTRODUCTION)
+    .version(version, '--version', 'print the version')
+    .helpOption('--help', 'print this help')
+    .addHelpText('after', `${FIRST_STEPS}\n${STATUSES}`)
+    .exitOverride()
+    .showHelpAfterError('fingerwright --help explains the commands.')
+    .configureOutput({ writeOut: terminal.write, writeErr: terminal.writeError })
+  addQuestion(program, {
+    scope: 'verdict',
+    asks: 'does it hold, and does it let go? every requirement with what was found',
+    run: async (path, options) => end(await judge({ path, scope: 'verdict', options }, terminal)),
+  })
+  addQuestion(program, {
+    scope: 'motion',
+    asks: 'does the finger close where it should?',
+    run: async (path, options) => end(await judge({ path, scope: 'motion', options }, terminal)),
+  })
+  addQuestion(program, {
+    scope: 'hold',
+    asks: 'does it hold the load, and does it let go afterwards?',
+    run: async (path, options) => end(await judge({ path, scope: 'hold', options }, terminal)),
+  })
+  addOthers(program, terminal)
+  return program
+}
+
+interface Question {
+  readonly scope: Scope
+  readonly asks: string
+  readonly run: (path: string, options: JudgeOptions) => Promise<void>
+}
+
+function addQuestion(program: Command, { scope, asks, run }: Question): void {
+  program
+    .command(scope)
+    .description(asks)
+    .argument('<DESIGN>', DESIGN)
+    .option('--json', 'print one JSON document instead of text; angles are in degrees, every value names its unit')
+    .option('--working', 'print the working of every figure: method, formula, inputs, steps, source')
+    .option('--drawing <FILE.svg>', 'write a drawing of the finger to this file')
+    .option('--at <PLACE>', 'posture of the drawing: 0 (open) to 1 (closed), or a drive position such as "60 deg"')
+    .addHelpText('after', `\nExample\n  fingerwright ${scope} designs/heron.json --drawing heron.svg --at "60 deg"\n${STATUSES}`)
+    .action(run)
+}
+
+function addOthers(program: Command, terminal: Terminal): void {
+  program
+    .command('new')
+    .description('write a design to begin with; never overwrites a file')
+    .argument('<DESIGN>', 'file to write')
+    .addHelpText('after', '\nExample\n  fingerwright new finger.json')
+    .action((path: string) => writeNewDesign(path, terminal))
+  program
+    .command('serve')
+    .description('show designs as a page in the browser, on this machine only')
+    .argument('[DESIGN]', 'design file to show first; the examples follow')
+    .addOption(new Option('--port <N>', 'port to listen on; the environment variable PORT does the same, 0 takes any free one'))
+    .addHelpText('after', '\nThe page is served on 127.0.0.1 and cannot be reached from another machine. Ctrl-C ends it.')
+    .action((path: string | undefined, options: { readonly port?: string }) => serve({ path, port: options.port }, terminal))
+  program
+    .command('schema')
+    .description('print the JSON Schema of design files, with which an editor checks and completes them')
+    .addHelpText('after', '\nExample\n  fingerwright schema > fingerwright-design.schema.json')
+    .action(() => terminal.write(`${JSON.stringify(designSchema(), null, 2)}\n`))
+}

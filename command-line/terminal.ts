@@ -1,0 +1,16 @@
+/** What the command line needs of the world, so that tests can stand in for a terminal with plain values. */
+export interface Terminal {
+  readonly write: (text: string) => void
+  readonly writeError: (text: string) => void
+  readonly input: () => AsyncIterable<Uint8Array>
+  /** Whether marks and headings may be coloured. */
+  readonly colour: boolean
+  /** Folder of the installed program: holds `designs/` and `build/page/`. */
+  readonly home: string
+  readonly environment: Readonly<Record<string, string | undefined>>
+  /** Resolves when the user wants a server to end. */
+  readonly stopped: () => Promise<void>
+}
+
+/** Wrong use of the command, or a file that cannot be opened or written; the message says which and why. Ends with status 64. */
+export class WrongUse extends Error {}

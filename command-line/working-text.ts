@@ -1,0 +1,31 @@
+import type { Figure, Working, WorkingValue } from '../engine/index.ts'
+import { setValue } from '../report/index.ts'
+import { aligned, wrapped } from './columns.ts'
+
+const INDENT = '      '
+
+/** The working of one figure: the idea, the formulas (TeX), what went in, what came between, where it is from. */
+export function workingLines(figure: Figure): readonly string[] {
+  const { method, formulas, inputs, steps, source }: Working = figure.working
+  return [
+    wrapped(method, INDENT),
+    ...formulas.map((formula) => `${INDENT}  ${formula}`),
+    ...valueLines('from', inputs),
+    ...valueLines('steps', steps),
+    wrapped(`source: ${source}`, INDENT),
+  ]
+}
+
+function valueLines(heading: string, values: readonly WorkingValue[]): readonly string[] {
+  if (values.length === 0) return []
+  const rows = values.map(({ name, value, unit, from }) => {
+    const set = setValue(value, unit)
+    return [
+      { text: name, side: 'left' as const },
+      { text: set.number, side: 'right' as const },
+      { text: set.unit, side: 'left' as const },
+      { text: from ?? '', side: 'left' as const },
+    ]
+  })
+  return [`${INDENT}${heading}:`, ...aligned(rows).map((line) => `${INDENT}${line}`)]
+}

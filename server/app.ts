@@ -1,0 +1,103 @@
+import { Hono } from 'hono'
+import { bodyLimit } from 'hono/body-limit'
+import { secureHeaders } from 'hono/secure-headers'
+import * as z from 'zod'
+import { designSchema } from '../engine/index.ts'
+import { answerDesign } from './answer.ts'
+import type { DesignShelf } from './design-shelf.ts'
+import { documentLimit_bytes } from './document-text.ts'
+import { gatekeeper } from './gatekeeper.ts'
+import type { PageFiles } from './page-files.ts'
+
+/** What a server is given; it reads nothing else. */
+export interface Given {
+  readonly shelf: DesignShelf
+  readonly page: PageFiles
+}
+
+const nameOfDesign = z
+  .string()
+  .min(1)
+  .max(100)
+  .regex(/^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u)
+
+const SECURITY = secureHeaders({
+  contentSecurityPolicy: {
+    defaultSrc: ["'none'"],
+    scriptSrc: ["'self'"],
+    workerSrc: ["'self'"],
+    styleSrc: ["'self'"],
+    fontSrc: ["'self'"],
+    imgSrc: ["'self'", 'data:'],
+    connectSrc: ["'self'"],
+    baseUri: ["'none'"],
+    formAction: ["'none'"],
+    frameAncestors: ["'none'"],
+  },
+  xFrameOptions: 'DENY',
+  // Loopback speaks plain HTTP; a promise of HTTPS would lock other local servers out of the browser.
+  strictTransportSecurity: false,
+})
+
+/**
+ * The server's routes.
+ *
+ * - `GET /api/designs` → `{ designs: [{ name }] }`
+ * - `GET /api/designs/:name` → the design file as it is on disk
+ * - `POST /api/evaluate?name=…` with a design file as `application/json` → the result document; status 422 when the design is refused
+ * - `GET /api/schema` → the JSON Schema of design files
+ * - everything else under `/` → the built page
+ *
+ * Faults of the sender get a 4xx with `{ error }` in words.
+ */
+export function createApp({ shelf, page }: Given): Hono {
+  const app = new Hono()
+  app.use(SECURITY)
+  app.use(gatekeeper)
+  app.use('/api/*', async (context, next) => {
+    await next()
+    context.header('Cache-Control', 'no-store')
+  })
+  addDesigns(app, shelf)
+  addEvaluate(app)
+  app.get('/api/schema', (context) => context.json(designSchema(), 200, { 'Content-Type': 'application/schema+json' }))
+  app.all('/api/*', (context) => context.json({ error: 'there is nothing at this address' }, 404))
+  addPage(app, page)
+  app.notFound((context) => context.json({ error: 'there is nothing at this address' }, 404))
+  return app
+}
+
+function addDesigns(app: Hono, shelf: DesignShelf): void {
+  app.get('/api/designs', (context) => context.json({ designs: shelf.names.map((name) => ({ name })) }))
+  app.get('/api/designs/:name', async (context) => {
+    const bytes = await shelf.read(context.req.param('name'))
+    if (bytes === undefined) return context.json({ error: 'no design of this name was given to the server' }, 404)
+    return context.body(new Uint8Array(bytes), 200, { 'Content-Type': 'application/json; charset=utf-8' })
+  })
+}
+
+function addEvaluate(app: Hono): void {
+  const limit = bodyLimit({
+    maxSize: documentLimit_bytes,
+    onError: (context) => context.json({ error: `a design file has at most ${documentLimit_bytes} bytes` }, 413),
+  })
+  app.post('/api/evaluate', limit, async (context) => {
+    const type = context.req.header('content-type') ?? ''
+    if (!/^application\/json\s*(;|$)/i.test(type)) return context.json({ error: 'send a design file as application/json' }, 415)
+    const name = nameOfDesign.safeParse(context.req.query('name') ?? 'design')
+    if (!name.success)
+      return context.json({ error: 'name: letters, digits, space, point, dash and underscore, at most 100' }, 400)
+    const answer = answerDesign(new Uint8Array(await context.req.arrayBuffer()), name.data)
+    return context.json(answer.document, answer.evaluation === undefined ? 422 : 200)
+  })
+}
+
+function addPage(app: Hono, page: PageFiles): void {
+  app.get('*', async (context, next) => {
+    const file = page.get(context.req.path)
+    if (file === undefined) return next()
+    // Files under /assets/ carry a hash of their content in their name; the start page must always be asked for.
+    const keep = context.req.path.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache'
+    return context.body(file.bytes, 200, { 'Content-Type': file.type, 'Cache-Control': keep })
+  })
+}
