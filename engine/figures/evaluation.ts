@@ -36,6 +36,8 @@ export interface Figure {
   readonly value?: number | boolean | string
   readonly unit: FigureUnit
   readonly why?: string
+  /** Without a value, but known to lie above or below any bound: an effort that no force can give, a jam that never comes. */
+  readonly beyond?: 'above any' | 'below any'
   readonly working: Working
 }
 

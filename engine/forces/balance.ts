@@ -10,10 +10,11 @@
  *
  * Slots choose their wall by complementarity: assume one, solve, and accept it only when the pin presses on that wall.
  */
-import { limits } from '../numbers/limits.ts'
+
 import { dot } from '../motion/path.ts'
+import { limits } from '../numbers/limits.ts'
 import { type ForceFrame, responseTo, type Wall } from './force-frame.ts'
-import { makeMagnitudes, type Magnitudes, solveMagnitudes } from './magnitudes.ts'
+import { type Magnitudes, makeMagnitudes, solveMagnitudes } from './magnitudes.ts'
 
 export interface PortAndLoad {
   /** Generalised force of the unit port. */

@@ -1,6 +1,7 @@
 /** A node of the path prepared for force questions in both senses of motion. */
-import type { PathNode } from '../motion/path.ts'
+
 import type { Mechanism } from '../motion/mechanism.ts'
+import type { PathNode } from '../motion/path.ts'
 import { type ForceFrame, forceFrame, oppositeFrame } from './force-frame.ts'
 
 export interface FramePair {

@@ -60,7 +60,11 @@ export function effortToClose(bench: ForceBench, frame: ForceFrame, asked: Effor
   return effortIn(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'most'))
 }
 
-function effortIn(frame: ForceFrame, given: { port: Float64Array; load: Float64Array }, levers: Float64Array): Effort | undefined {
+function effortIn(
+  frame: ForceFrame,
+  given: { port: Float64Array; load: Float64Array },
+  levers: Float64Array,
+): Effort | undefined {
   const prepared = prepare(frame, given)
   if (!prepared) return undefined
   const balance = worstRest({ prepared, levers, either: slowJoints(frame), towards: 1 })

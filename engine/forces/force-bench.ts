@@ -72,7 +72,12 @@ function addDrag(row: ForceRow, frame: ForceFrame): void {
  * Friction shifts that attitude only in second order.
  * @returns the direction of the pull in the mount frame, rad, or undefined when weight is left out
  */
-export function addWorstWeight(bench: ForceBench, frame: ForceFrame, row: ForceRow, worst: 'hinders' | 'helps'): number | undefined {
+export function addWorstWeight(
+  bench: ForceBench,
+  frame: ForceFrame,
+  row: ForceRow,
+  worst: 'hinders' | 'helps',
+): number | undefined {
   const range = bench.mechanism.design.weight
   if (!range || bench.masses.length === 0) return undefined
   const powerAt = (towards_rad: number): number => {

@@ -14,11 +14,12 @@
  * so one factoring serves every port and load, and the whole problem shrinks to one unknown |R_j| a joint. The first
  * equation is virtual work; it gives the amplitude without loss even where pin forces are large.
  */
-import type { Vector } from '../numbers/vector.ts'
-import { factor, type Lu, makeLu, solveTransposed } from '../numbers/lu.ts'
+
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
 import { dot } from '../motion/path.ts'
+import { factor, type Lu, makeLu, solveTransposed } from '../numbers/lu.ts'
+import type { Vector } from '../numbers/vector.ts'
 
 /** Which wall of a slot the pin pushes on: +1 when the force on the pin is along the slot's normal. */
 export type Wall = 1 | -1
@@ -52,7 +53,10 @@ export function forceFrame(mechanism: Mechanism, posture: Float64Array, motion: 
   closureDerivative(mechanism, posture, lu.factors)
   lu.factors.set(motion, mechanism.rows_count * mechanism.columns_count)
   if (!factor(lu)) return undefined
-  const turns = Float64Array.from(mechanism.joints, (joint) => turnRate(mechanism, motion, joint.b) - turnRate(mechanism, motion, joint.a))
+  const turns = Float64Array.from(
+    mechanism.joints,
+    (joint) => turnRate(mechanism, motion, joint.b) - turnRate(mechanism, motion, joint.a),
+  )
   const known: (Rubbing | undefined)[] = new Array(2 * mechanism.joints.length)
   const rubbing = (index: number, wall: Wall): Rubbing => {
     const key = mechanism.joints[index].kind === 'pin' || wall > 0 ? index : mechanism.joints.length + index

@@ -82,7 +82,11 @@ interface Held {
 }
 
 /** What pushes closed rests on the stop (friction, which could help, is left out), or on the wearer where there is none. */
-function heldFromClosing(bench: ForceBench, frame: ForceFrame, held: Held & { readonly stop: Condition | undefined }): Holding | undefined {
+function heldFromClosing(
+  bench: ForceBench,
+  frame: ForceFrame,
+  held: Held & { readonly stop: Condition | undefined },
+): Holding | undefined {
   const row = emptyRow(frame)
   if (held.stop) held.stop.addDerivative(row)
   else bench.drive.addDerivative(row)
@@ -107,9 +111,11 @@ function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonl
 
 /** The share of friction at which no drag is left over: friction gives just what is asked of it. */
 function justBalanced(prepared: Prepared, enough: Balance): Balance | undefined {
-  const stateAt = (share: number): FillLevers => (_, out) => {
-    for (let joint = 0; joint < out.length; joint++) out[joint] = share * enough.levers[joint]
-  }
+  const stateAt =
+    (share: number): FillLevers =>
+    (_, out) => {
+      for (let joint = 0; joint < out.length; joint++) out[joint] = share * enough.levers[joint]
+    }
   const share = rootBetween(
     (candidate) => amplitudeIn(prepared, stateAt(candidate)),
     { low: 0, high: 1, atLow: prepared.freeAmplitude, atHigh: enough.amplitude },

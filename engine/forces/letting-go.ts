@@ -9,11 +9,23 @@
  * The effort is the E at which the reserve is zero. Whether any E does it is decided first, with the port alone: for a large
  * E nothing else counts, so a port whose own reserve is not positive overcomes no load however weak: it jams.
  */
+import type { Port } from '../design/design.ts'
 import { limits } from '../numbers/limits.ts'
 import { rootBetween } from '../numbers/root.ts'
+import { portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import type { ForceFrame } from './force-frame.ts'
 import { reserveUnder } from './return-reserve.ts'
+
+/**
+ * Unit generalised force of a port in the sense that lets go: a force as it is directed; a couple or the drive turned round,
+ * since both are counted positive when they flex. A cable or chain cannot push, so as the drive it opens nothing: undefined.
+ */
+export function openingPort(bench: ForceBench, frame: ForceFrame, port: Port): Float64Array | undefined {
+  if (port.kind === 'drive' && bench.mechanism.design.drive.kind !== 'turn') return undefined
+  const pattern = portRow(bench, frame, port)
+  return port.kind === 'force' ? pattern : pattern.map((value) => -value)
+}
 
 export type LettingGo =
   /** 0 when it opens by itself. */

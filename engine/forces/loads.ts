@@ -1,9 +1,9 @@
 /** What pulls on the finger at a posture, as generalised forces: ports, load cases, springs, weight, drag. */
 import type { LoadCase, PadForceDirection, Port, Spring } from '../design/design.ts'
-import type { Vector } from '../numbers/vector.ts'
 import { addCouple, addForce, type ForceRow } from '../motion/closure.ts'
 import { type Condition, distance } from '../motion/condition.ts'
 import { type Mechanism, placed } from '../motion/mechanism.ts'
+import type { Vector } from '../numbers/vector.ts'
 
 /** Standard gravity, m/s² (CGPM 1901, from memory). */
 export const GRAVITY_M_S2 = 9.80665

@@ -5,9 +5,10 @@
  * raised from zero in growing shares of κ, each solved from the last; that follows the solution that is connected with the
  * frictionless one. |R| is regularised by 1e-9 of the largest force, so that an unloaded joint has a derivative.
  */
+
+import type { Mechanism } from '../motion/mechanism.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
-import type { Mechanism } from '../motion/mechanism.ts'
 
 export interface Magnitudes {
   readonly count: number

@@ -51,7 +51,9 @@ function leversAt({ levers, either }: RestSearch, sides: Float64Array): FillLeve
 
 function cornerAt(search: RestSearch, sides: Float64Array, near?: Corner): Corner | undefined {
   const amplitude = amplitudeIn(search.prepared, leversAt(search, sides), near?.magnitudes)
-  return amplitude === undefined ? undefined : { sides: sides.slice(), amplitude, magnitudes: search.prepared.room.values.slice() }
+  return amplitude === undefined
+    ? undefined
+    : { sides: sides.slice(), amplitude, magnitudes: search.prepared.room.values.slice() }
 }
 
 function isWorse({ towards }: RestSearch, amplitude: number, than: number): boolean {

@@ -28,7 +28,7 @@ export interface Reserve {
 /** Unit drag at every joint against the frame's motion. */
 export function dragPort(frame: ForceFrame): Float64Array {
   const row = emptyRow(frame)
-  frame.mechanism.joints.forEach((joint, index) => turnPattern(row, joint, -Math.sign(frame.turns[index])))
+  for (const [index, joint] of frame.mechanism.joints.entries()) turnPattern(row, joint, -Math.sign(frame.turns[index]))
   return row.out
 }
 

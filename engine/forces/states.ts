@@ -63,7 +63,11 @@ export function statedStiffness(path: TravelPath): StateOptions['stiffnessOf'] {
   return (part) => path.mechanism.design.parts[part].stiffness_N_mm
 }
 
-function settleState(closed: ClosedFinger, options: StateOptions, forcesAt: (frames: FramePair) => Balance | undefined): TakenUp | undefined {
+function settleState(
+  closed: ClosedFinger,
+  options: StateOptions,
+  forcesAt: (frames: FramePair) => Balance | undefined,
+): TakenUp | undefined {
   const { path, held, node } = closed
   return takeUp(
     {
@@ -140,4 +144,3 @@ export function playBand(closed: ClosedFinger, toggle: number): PlayBand | undef
   const [least, most] = extremes
   return least === undefined || most === undefined ? undefined : { least_rad: least, most_rad: most }
 }
-

@@ -19,7 +19,11 @@ export interface StopBand {
 }
 
 /** @param load all that acts at the posture. @returns undefined when no state of rest was found */
-export function stopBand(bench: ForceBench, frame: ForceFrame, asked: { readonly stop: Stop; readonly load: Float64Array }): StopBand | undefined {
+export function stopBand(
+  bench: ForceBench,
+  frame: ForceFrame,
+  asked: { readonly stop: Stop; readonly load: Float64Array },
+): StopBand | undefined {
   const friction = asked.stop.friction.rest.most
   const levers = bench.leversOf('rest', 'most')
   const found: number[] = []

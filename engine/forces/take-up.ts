@@ -11,11 +11,13 @@
  *
  * A joint that carries nothing has no side to lie on and is left in the middle; `playBand` gives how far that can be wrong.
  */
-import { limits } from '../numbers/limits.ts'
+
 import type { Condition } from '../motion/condition.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
-import { settle } from '../motion/settle.ts'
 import type { PathBench } from '../motion/path.ts'
+import { settle } from '../motion/settle.ts'
+import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
+import { limits } from '../numbers/limits.ts'
 import type { Balance } from './balance.ts'
 
 export interface TakeUpAsked {
@@ -52,7 +54,8 @@ export function takeUp(asked: TakeUpAsked, start: Float64Array): TakenUp | undef
     if (!settled) return undefined
     posture = settled.posture
     const margins = asked.marginsAt(posture)
-    if (margins.every((margin, index) => Math.abs(margin - last[index]) <= limits.takeUpTolerance_rad)) return { posture, balance, rounds: round }
+    if (margins.every((margin, index) => Math.abs(margin - last[index]) <= limits.takeUpTolerance_rad))
+      return { posture, balance, rounds: round }
     last = margins
   }
   return undefined
@@ -101,34 +104,6 @@ function addStretch(
   }
 }
 
-export interface TwoPinLink {
-  readonly part: number
-  /** From the first end to the second. */
-  readonly length_mm: number
-  readonly ends: readonly [LinkEnd, LinkEnd]
-}
-
-interface LinkEnd {
-  readonly joint: number
-  /** −1 at the first end, +1 at the second: outward along the axis. */
-  readonly outward: 1 | -1
-  readonly at: { readonly x_mm: number; readonly y_mm: number }
-}
-
-/** Parts (not the mount) that take part in just two pin joints. */
-export function twoPinLinks(mechanism: Mechanism): TwoPinLink[] {
-  return mechanism.design.parts.flatMap((_, part) => {
-    if (part === 0) return []
-    const joints = mechanism.joints.flatMap((joint, index) => (joint.a === part || joint.b === part ? [index] : []))
-    if (joints.length !== 2 || joints.some((index) => mechanism.joints[index].kind !== 'pin')) return []
-    const at = (index: number): LinkEnd['at'] => (mechanism.joints[index].a === part ? mechanism.joints[index].atA : mechanism.joints[index].atB)
-    const [first, second] = [at(joints[0]), at(joints[1])]
-    const length_mm = Math.hypot(second.x_mm - first.x_mm, second.y_mm - first.y_mm)
-    if (length_mm === 0) return []
-    return [{ part, length_mm, ends: [{ joint: joints[0], outward: -1, at: first }, { joint: joints[1], outward: 1, at: second }] }]
-  })
-}
-
 /** Force along a link, N, positive in tension: the mean of what its two ends carry along the line of its pins. */
 export function linkTension(
   mechanism: Mechanism,
@@ -146,4 +121,3 @@ export function linkTension(
   })
   return { axis, tension_N: (pulls[0] + pulls[1]) / 2 }
 }
-

@@ -1,0 +1,224 @@
+/** Figures of one load case at the closed posture: efforts, who carries it, keeper, slip, letting go under it. */
+import type { LoadCase } from '../design/design.ts'
+import { effortToHold, portRow } from '../forces/effort.ts'
+import { addWorstWeight, standingLoad } from '../forces/force-bench.ts'
+import type { Carrier } from '../forces/holding.ts'
+import { effortToOpen, openingPort } from '../forces/letting-go.ts'
+import { addLoadCase } from '../forces/loads.ts'
+import { findSlip, type Slip } from '../forces/slip.ts'
+import { framesNear, type Loaded, statedStiffness, underLoad } from '../forces/states.ts'
+import { stopBand } from '../forces/stop-force.ts'
+import { toggleMargin } from '../motion/toggle-margin.ts'
+import { elasticChange } from './elastic-change.ts'
+import type { WorkingValue } from './evaluation.ts'
+import { type FigureEntry, type FigureSheet, line } from './figure-sheet.ts'
+import type { ReturnFound } from './return-figures.ts'
+import type { CaseSurvey, Survey } from './survey.ts'
+
+export interface CaseFound {
+  readonly loadCase: LoadCase
+  readonly loaded?: Loaded
+  readonly slip?: Slip
+}
+
+const OUT_OF_PLANE = 'this case acts out of the plane of motion only: the hinges carry it'
+const NO_STATE = 'no equilibrium was found at the closed posture'
+const WITH_WORDS: Record<Carrier, string> = {
+  stop: 'stop',
+  toggle: 'toggle with friction',
+  friction: 'friction of the pins',
+  spring: 'spring',
+  weight: 'weight',
+  wearer: 'wearer',
+  keeper: 'keeper',
+}
+
+/** Names of the figures that every load case has. */
+const IN_PLANE = [
+  'effortToClose',
+  'effortToHold',
+  'effortFrictionless',
+  'holdsByItself',
+  'sustainingLoad',
+  'keeperRatio',
+  'letGoUnderLoadEffort',
+]
+const MORE_IN_PLANE = [
+  'slipAngle',
+  'holdWindow',
+  'loadedMargin',
+  'pinForceMost',
+  'stopForceLeast',
+  'stopForceMost',
+  'elasticMarginChange',
+]
+
+export function addOutOfPlaneFigures(sheet: FigureSheet, loadCase: LoadCase): void {
+  const head = `loadCase.${loadCase.id}`
+  sheet.add(`${head}.heldBy`, { value: 'hinges', inputs: loadCase.sideways.map((push) => line('sideways', push.force_N, 'N')) })
+  for (const tail of [...IN_PLANE, ...MORE_IN_PLANE]) {
+    if ((tail === 'sustainingLoad' || tail === 'keeperRatio') && !loadCase.keeper) continue
+    sheet.add(`${head}.${tail}`, { why: OUT_OF_PLANE })
+  }
+}
+
+export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: CaseSurvey, found: ReturnFound): CaseFound {
+  const { loadCase } = surveyed
+  const stiffness = statedStiffness(survey.path)
+  const loaded = underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf: stiffness })
+  const at = (tail: string, entry: FigureEntry): void =>
+    sheet.add(`loadCase.${loadCase.id}.${tail}`, { ...entry, inputs: [...loadLines(survey, loadCase), ...(entry.inputs ?? [])] })
+  addEfforts(at, survey, surveyed)
+  addHolding(at, loaded)
+  if (loadCase.keeper) addKeeper(at, survey, loadCase, loaded)
+  const slip = addSlip(at, survey, loadCase, found)
+  addLetGoUnderLoad(at, survey, loadCase, loaded)
+  addLoadedMargin(at, survey, loadCase, loaded)
+  addStopBand(at, survey, loadCase, loaded)
+  return { loadCase, ...(loaded && { loaded }), ...(slip && { slip }) }
+}
+
+type Add = (tail: string, entry: FigureEntry) => void
+
+function loadLines({ design }: Survey, loadCase: LoadCase): WorkingValue[] {
+  const place = `loadCases.${loadCase.id}`
+  const forces = loadCase.forces.map((force) => {
+    const part = design.parts[force.part]
+    return line(`force on ${part.id}.${part.pads[force.pad].id}`, force.force_N, 'N', place)
+  })
+  const couples = loadCase.couples.map((couple) =>
+    line(`couple on ${design.parts[couple.part].id}`, couple.couple_Nmm, 'N·mm', place),
+  )
+  return [...forces, ...couples]
+}
+
+function addEfforts(at: Add, survey: Survey, { efforts, loadCase }: CaseSurvey): void {
+  const closed = efforts[efforts.length - 1]
+  const why = 'the drive does no work at the closed posture (dead centre), or no equilibrium was found'
+  const levels = survey.design.frictionPairs.map((pair) =>
+    line(`moving, least to most: ${pair.name}`, `${pair.moving.least} to ${pair.moving.most}`, 'words', `friction.${pair.name}`),
+  )
+  at('effortToClose', { value: closed?.close, why, inputs: levels })
+  at('effortToHold', { value: closed?.hold, why, inputs: levels })
+  at('effortFrictionless', { value: closed?.free, why })
+  const most = Math.max(0, ...efforts.map((effort) => effort?.pinForceMost_N ?? 0))
+  at('pinForceMost', { value: most, steps: [line('postures looked at', loadCase.acts === 'travel' ? efforts.length : 1, '1')] })
+}
+
+function addHolding(at: Add, loaded: Loaded | undefined): void {
+  const shares = loaded?.holding.shares
+  at('holdsByItself', { value: loaded?.holding.byItself, why: NO_STATE })
+  at('heldBy', { value: loaded && WITH_WORDS[loaded.holding.carriedBy], why: NO_STATE })
+  for (const carrier of Object.keys(WITH_WORDS) as Carrier[]) at(`share.${carrier}`, { value: shares?.[carrier], why: NO_STATE })
+}
+
+function addKeeper(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
+  const { keeper } = loadCase
+  const frames = loaded && framesNear(survey.closed, loaded.posture)
+  if (!keeper || !frames) {
+    at('sustainingLoad', { why: NO_STATE })
+    at('keeperRatio', { why: NO_STATE })
+    return
+  }
+  const port = portRow(survey.bench, frames.opening, keeper.port)
+  const closes = port.reduce((power, value, column) => power + value * frames.closing.motion[column], 0) > 0
+  const effort = effortToHold(survey.bench, frames.opening, { port, addLoads: (row) => addLoadCase(row, loadCase) })
+  const needed = closes && effort?.balance ? Math.max(0, effort.balance.amplitude) : undefined
+  const load = loadCase.forces.reduce((sum, force) => sum + force.force_N, 0)
+  const why = closes ? NO_STATE : 'this keeper does not close the finger at its closed posture'
+  const allowed = line(
+    'allowed on the keeper',
+    keeper.allowed,
+    keeper.port.kind === 'force' ? 'N' : 'N·mm',
+    `loadCases.${loadCase.id}.keeper.allowed`,
+  )
+  at('sustainingLoad', {
+    value: needed,
+    why,
+    inputs: [allowed],
+    steps: effort ? [line('without friction', effort.free, keeper.port.kind === 'force' ? 'N' : 'N·mm')] : [],
+  })
+  at('keeperRatio', {
+    value: needed !== undefined && load > 0 ? needed / load : undefined,
+    why: load > 0 ? why : 'this case has no force to compare with',
+  })
+}
+
+const SLIP_WORDS: Record<Exclude<Slip['kind'], 'at'>, string> = {
+  noWindow: 'already at the jam the keeper needs more than it is allowed: there is no window',
+  never: 'the keeper never needs more than it is allowed',
+  unknown: 'no equilibrium was found on the way outward',
+}
+
+function addSlip(at: Add, survey: Survey, loadCase: LoadCase, { jam }: ReturnFound): Slip | undefined {
+  const { path } = survey
+  const noKeeper = 'this case has no keeper, so nothing is allowed that could be exceeded'
+  const noToggle = 'the design watches no toggle'
+  if (!loadCase.keeper || path.toggles.length === 0 || jam.kind === 'everywhere' || jam.kind === 'unknown') {
+    const why = !loadCase.keeper ? noKeeper : path.toggles.length === 0 ? noToggle : 'there is no jam angle to go outward from'
+    at('slipAngle', { why })
+    at('holdWindow', { why })
+    return undefined
+  }
+  const from = jam.kind === 'at' ? jam.node : path.beyond[path.beyond.length - 1]
+  const slip = findSlip(survey.bench, path, loadCase, from)
+  const margin = slip.kind === 'at' ? toggleMargin(path.toggles[0], slip.node.posture) : undefined
+  const why = slip.kind === 'at' ? '' : SLIP_WORDS[slip.kind]
+  const allowed = line('allowed on the keeper', loadCase.keeper.allowed, loadCase.keeper.port.kind === 'force' ? 'N' : 'N·mm')
+  const name = line('margin of toggle', survey.design.toggles[0].id, 'words')
+  at('slipAngle', { value: margin, why, ...(slip.kind === 'never' && { beyond: 'above any' as const }), inputs: [allowed, name] })
+  const jamMargin = jam.kind === 'at' ? toggleMargin(path.toggles[0], jam.node.posture) : undefined
+  const window = slip.kind === 'noWindow' ? 0 : margin !== undefined && jamMargin !== undefined ? margin - jamMargin : undefined
+  at('holdWindow', { value: window, why: why || 'without a jam the window has one side only', inputs: [allowed, name] })
+  return slip
+}
+
+function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
+  const frames = loaded && framesNear(survey.closed, loaded.posture)
+  if (!frames) {
+    at('letGoUnderLoadEffort', { why: NO_STATE })
+    return
+  }
+  const { bench } = survey
+  const load = standingLoad(bench, frames.opening, 'opening')
+  addWorstWeight(bench, frames.opening, load, 'hinders')
+  addLoadCase(load, loadCase)
+  const port = openingPort(bench, frames.opening, { kind: 'drive' })
+  const found = effortToOpen(bench, frames.opening, { port: port ?? new Float64Array(load.out.length), load: load.out })
+  const jams = port
+    ? 'it jams: the drive opens it under this load from no worst rest, however hard'
+    : 'it does not open by itself, and a cable or chain cannot push'
+  if (found.kind === 'jams') at('letGoUnderLoadEffort', { why: jams, beyond: 'above any' })
+  else at('letGoUnderLoadEffort', { value: found.kind === 'effort' ? found.effort : undefined, why: NO_STATE })
+}
+
+function addLoadedMargin(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
+  const { path } = survey
+  const toggle = path.toggles[0]
+  const why = toggle ? 'the play does not settle under this load' : 'the design watches no toggle'
+  at('loadedMargin', {
+    value: toggle && loaded && toggleMargin(toggle, loaded.posture),
+    why,
+    steps: loaded ? [line('rounds of posture and forces', loaded.rounds, '1')] : [],
+  })
+  at('elasticMarginChange', elasticChange(survey, loadCase, loaded))
+}
+
+function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
+  const { path, bench, design } = survey
+  const stop = path.end.by === 'stop' ? design.stops[path.end.stop] : undefined
+  const frames = loaded && framesNear(survey.closed, loaded.posture)
+  if (!stop || !frames) {
+    const why = stop ? NO_STATE : 'the travel does not end at a stop'
+    at('stopForceLeast', { why })
+    at('stopForceMost', { why })
+    return
+  }
+  const load = standingLoad(bench, frames.opening, 'still')
+  addWorstWeight(bench, frames.opening, load, 'hinders')
+  addLoadCase(load, loadCase)
+  const band = stopBand(bench, frames.opening, { stop, load: load.out })
+  const inputs = [line(`at rest, most: ${stop.friction.name}`, stop.friction.rest.most, '1', `stops.${stop.id}.friction`)]
+  at('stopForceLeast', { value: band?.least_N, why: NO_STATE, inputs })
+  at('stopForceMost', { value: band?.most_N, why: NO_STATE, inputs })
+}

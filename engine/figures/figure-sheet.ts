@@ -1,0 +1,40 @@
+/** Collects the figures of one evaluation; names, units and titles come from the catalogue only. */
+import type { Design } from '../design/design.ts'
+import { type FigureName, figureNames } from '../design/figure-names.ts'
+import type { Figure, FigureUnit, WorkingValue } from './evaluation.ts'
+import { workingOf } from './workings.ts'
+
+export interface FigureEntry {
+  /** Left out when the figure does not exist; then `why` says so. */
+  readonly value?: number | boolean | string | undefined
+  readonly why?: string
+  readonly beyond?: Figure['beyond']
+  readonly inputs?: readonly WorkingValue[]
+  readonly steps?: readonly WorkingValue[]
+}
+
+export interface FigureSheet {
+  readonly add: (id: string, entry: FigureEntry) => void
+  readonly figures: Figure[]
+}
+
+export function figureSheet(design: Design): FigureSheet {
+  const names = new Map<string, FigureName>(figureNames(design).map((name) => [name.id, name]))
+  const figures: Figure[] = []
+  const add = (id: string, entry: FigureEntry): void => {
+    const name = names.get(id)
+    if (!name) throw new Error(`figure ${id} is not in the catalogue`)
+    if (typeof entry.value === 'number' && !Number.isFinite(entry.value)) throw new Error(`figure ${id} is not finite`)
+    const { unit, title } = name
+    const working = workingOf(id, entry.inputs ?? [], entry.steps ?? [])
+    const base = { id, title, unit, working }
+    if (entry.value !== undefined) figures.push({ ...base, value: entry.value })
+    else figures.push({ ...base, why: entry.why ?? 'no equilibrium was found', ...(entry.beyond && { beyond: entry.beyond }) })
+  }
+  return { add, figures }
+}
+
+/** One line of a working. */
+export function line(name: string, value: WorkingValue['value'], unit: FigureUnit, from?: string): WorkingValue {
+  return from === undefined ? { name, value, unit } : { name, value, unit, from }
+}

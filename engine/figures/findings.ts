@@ -1,0 +1,31 @@
+/** Requirements against figures: met, short or undecided. */
+import type { Requirement } from '../design/design.ts'
+import type { Figure, Finding } from './evaluation.ts'
+
+/** Figures whose value hangs on a stiffness that nobody has stated, with the reason. */
+export type Doubts = ReadonlyMap<string, string>
+
+export function findingsOf(requirements: readonly Requirement[], figures: readonly Figure[], doubts: Doubts): Finding[] {
+  const byId = new Map(figures.map((figure) => [figure.id, figure]))
+  return requirements.map((requirement) => findingOf(requirement, byId.get(requirement.figure), doubts))
+}
+
+function findingOf(requirement: Requirement, figure: Figure | undefined, doubts: Doubts): Finding {
+  if (!figure) return { requirement, verdict: 'undecided', why: 'the finger could not be worked out that far' }
+  if (figure.value === undefined) return withoutValue(requirement, figure)
+  const doubt = doubts.get(figure.id)
+  if (doubt !== undefined) return { requirement, figure, verdict: 'undecided', why: doubt }
+  const { bound } = requirement
+  if (bound.kind === 'is') return { requirement, figure, verdict: figure.value === bound.value ? 'met' : 'short' }
+  if (typeof figure.value !== 'number') return { requirement, figure, verdict: 'undecided', why: 'this figure is not a number' }
+  const margin = bound.kind === 'atLeast' ? figure.value - bound.value : bound.value - figure.value
+  return { requirement, figure, verdict: margin >= 0 ? 'met' : 'short', margin }
+}
+
+/** A figure without a value decides a bound all the same when it is known to lie above or below any. */
+function withoutValue(requirement: Requirement, figure: Figure): Finding {
+  const { kind } = requirement.bound
+  const met = (kind === 'atMost' && figure.beyond === 'below any') || (kind === 'atLeast' && figure.beyond === 'above any')
+  const verdict = figure.beyond === undefined || kind === 'is' ? 'undecided' : met ? 'met' : 'short'
+  return { requirement, figure, verdict, ...(figure.why !== undefined && { why: figure.why }) }
+}

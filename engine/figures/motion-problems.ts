@@ -1,0 +1,99 @@
+/** What is said when a finger cannot be moved as asked: where, by how much, and how to mend it. */
+import type { Design } from '../design/design.ts'
+import type { Problem } from '../design/problem.ts'
+import type { Mobility } from '../motion/mobility.ts'
+import { makePlan } from '../motion/plan.ts'
+import { type PlanGap, planPosture } from '../motion/plan-posture.ts'
+import type { Survey } from './survey.ts'
+
+/** The count in words, with what it would mean for parts made to a tolerance. */
+export function mobilityWords(design: Design, { degrees, byRank, loose }: Mobility): string {
+  const freedoms = `${degrees} ${Math.abs(degrees) === 1 ? 'freedom' : 'freedoms'} by count`
+  if (degrees === 1 && byRank === 1) return `${freedoms}: the drive rules every part`
+  if (degrees < 1 && byRank >= 1) return `${freedoms}, yet ${byRank} for exact lengths: parts made to a tolerance will bind`
+  if (degrees < 1) return `${freedoms}: the parts are locked`
+  return `${freedoms}: with the drive held these can still move: ${namesOf(design, loose)}`
+}
+
+function namesOf(design: Design, parts: readonly number[]): string {
+  return parts.map((part) => design.parts[part].id).join(', ') || 'none'
+}
+
+/** A coupled finger needs just one freedom. */
+export function looseOrLocked(design: Design, mobility: Mobility): Problem | undefined {
+  const { degrees, byRank, loose } = mobility
+  if (degrees === 1 && byRank === 1 && loose.length === 0) return undefined
+  const locked = degrees < 1
+  const wayOut = locked
+    ? `take away ${1 - degrees} constraint${degrees === 0 ? '' : 's'}: turn a pin joint into a slot, or leave out a link`
+    : degrees > 1
+      ? `tie down ${namesOf(design, loose)} with ${degrees - 1} more link${degrees === 2 ? '' : 's'}, or leave the loose part out`
+      : 'move a pin so that the drawn posture does not stand where two ways go on'
+  return {
+    code: locked ? 'locked' : 'loose',
+    place: 'pins',
+    found: `${mobilityWords(design, mobility)}${degrees === 1 ? `; at the drawn posture ${byRank} by rank` : ''}`,
+    needed: 'mobility 1: one drive that rules every part',
+    wayOut,
+  }
+}
+
+export const cannotClose = {
+  /** The drive does not rule the drawn posture: two ways go on there. */
+  atDrawn(design: Design): Problem {
+    return {
+      code: 'no way on',
+      place: 'drive',
+      found: `at the drawn posture of ${design.title} the drive stands still or two ways go on`,
+      needed: 'a drawn posture away from dead centre, from which the drive moves the finger one way',
+      wayOut: 'draw the finger further open',
+    }
+  },
+
+  /** Travels that end before the drive's range or a stop. */
+  onTheWay(survey: Survey): Problem[] {
+    const { path, design, drive } = survey
+    const { end } = path
+    if (end.by !== 'fold' && end.by !== 'breaks') return []
+    const unit = design.drive.kind === 'turn' ? '°' : ' mm'
+    const shown = (value: number): string =>
+      `${(design.drive.kind === 'turn' ? (value * 180) / Math.PI : value).toFixed(1)}${unit}`
+    const at = shown(drive[drive.length - 1])
+    const wanted = shown(design.drive.travel.closed)
+    const gap = gapAt(survey)
+    const found =
+      end.by === 'fold'
+        ? `it cannot close further than ${at}: the drive turns back there (dead centre) before ${wanted} and before any stop`
+        : `the linkage cannot go on at ${at}${gap ? '' : ': two ways go on there, or the parts bind'}`
+    return [
+      {
+        code: 'cannot close',
+        place: 'drive.closed',
+        found: gap ? `${found}; at ${wanted} ${gapWords(design, gap)}` : found,
+        needed: `a travel that reaches a stop or ${wanted}`,
+        wayOut: gap ? gapMend(gap, at) : `end the range at ${at} or before, or place a stop before it`,
+      },
+    ]
+  },
+}
+
+/** The two pins that cannot be spanned with the drive at the end of its range. */
+function gapAt({ path, design, nodes }: Survey): PlanGap | undefined {
+  if (design.drive.kind !== 'turn' || design.drive.against !== 0) return undefined
+  const plan = makePlan(path.mechanism)
+  if (plan.lead?.part !== design.drive.part) return undefined
+  const posture = planPosture(plan, nodes[nodes.length - 1].posture, design.drive.travel.closed)
+  return posture instanceof Float64Array || posture.kind === 'unsettled' ? undefined : posture
+}
+
+function gapWords({ pins }: Design, { pins: [one, other], distance_mm, least_mm, most_mm }: PlanGap): string {
+  const apart = `pins ${pins[one].id} and ${pins[other].id} are ${distance_mm.toFixed(2)} mm apart`
+  return distance_mm > most_mm
+    ? `${apart}, but the parts between them reach at most ${most_mm.toFixed(2)} mm: ${(distance_mm - most_mm).toFixed(2)} mm too far`
+    : `${apart}, but the parts between them need at least ${least_mm.toFixed(2)} mm: ${(least_mm - distance_mm).toFixed(2)} mm too near`
+}
+
+function gapMend({ distance_mm, least_mm, most_mm }: PlanGap, at: string): string {
+  const amount = distance_mm > most_mm ? distance_mm - most_mm : least_mm - distance_mm
+  return `change a link by at least ${amount.toFixed(2)} mm, end the range at ${at}, or place a stop before it`
+}
