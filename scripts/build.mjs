@@ -8,7 +8,7 @@ import { sourceStamp } from './stamp.mjs'
  * @param {string} root
  * @returns {Promise<boolean>} whether something had to be built
  */
-export async function build(root) {
+async function build(root) {
   const stampFile = join(root, 'build/stamp.txt')
   const stamp = sourceStamp(root)
   if (existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp) return false
@@ -17,6 +17,21 @@ export async function build(root) {
   await Promise.all([buildCommand(root), buildPage(root)])
   writeFileSync(stampFile, stamp)
   return true
+}
+
+/**
+ * Builds, or ends this process with status 1 after saying what is wrong with the sources.
+ *
+ * @param {string} root
+ * @returns {Promise<boolean>} whether something had to be built
+ */
+export async function buildOrEnd(root) {
+  try {
+    return await build(root)
+  } catch (error) {
+    console.error(`The build failed.\n${error instanceof Error ? error.message : error}`)
+    process.exit(1)
+  }
 }
 
 /** @param {string} root */
@@ -33,7 +48,7 @@ async function buildCommand(root) {
     target: 'node20',
     minifySyntax: true,
     legalComments: 'none',
-    logLevel: 'warning',
+    logLevel: 'silent',
     banner: {
       // commander is CommonJS and asks for node: modules by require, which an ES module has not.
       js: "#!/usr/bin/env node\nimport { createRequire } from 'node:module'\nconst require = createRequire(import.meta.url)",

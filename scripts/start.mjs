@@ -2,7 +2,7 @@
 // because nothing is installed yet when it runs for the first time.
 import { spawn, spawnSync } from 'node:child_process'
 import { join } from 'node:path'
-import { build } from './build.mjs'
+import { buildOrEnd } from './build.mjs'
 import { installPackages } from './packages.mjs'
 
 const root = join(import.meta.dirname, '..')
@@ -10,7 +10,7 @@ const command = join(root, 'build/command/fingerwright.mjs')
 const design = process.argv[2] ?? 'designs/heron.json'
 
 if (!installPackages(root)) process.exit(1)
-if (await build(root)) console.log('Built the command and the page.')
+if (await buildOrEnd(root)) console.log('Built the command and the page.')
 
 console.log()
 const verdict = spawnSync(process.execPath, [command, 'verdict', design], { cwd: root, stdio: 'inherit' })

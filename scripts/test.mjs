@@ -5,7 +5,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { browserForTests } from './browser.mjs'
-import { build } from './build.mjs'
+import { buildOrEnd } from './build.mjs'
 import { installPackages } from './packages.mjs'
 
 const root = join(import.meta.dirname, '..')
@@ -28,7 +28,7 @@ const browser = projects.includes('browser') ? browserForTests() : undefined
 if (projects.includes('browser') && browser === undefined) fail('No browser, so the tests of the page cannot run.')
 
 const begun_ms = performance.now()
-await build(root)
+await buildOrEnd(root)
 const stages = await runTools()
 for (const group of [projects.filter((name) => name !== 'browser'), projects.filter((name) => name === 'browser')]) {
   if (group.length > 0) stages.push(...(await runTests(group)))
