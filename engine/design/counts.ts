@@ -1,29 +1,43 @@
 import { limits } from '../numbers/limits.ts'
-import type { Document } from './document.ts'
+import type { Json } from './json-text.ts'
 import type { Problem } from './problem.ts'
 
-/** Things of which there are more than the program takes on. With any of these nothing more is read. */
-export function tooManyThings(document: Document): readonly Problem[] {
-  const problems: Problem[] = []
-  const check = (place: string, things: object | undefined, most: number) => {
-    const count = Object.keys(things ?? {}).length
-    if (count > most) problems.push({ code: 'too many', place, found: `${count}`, needed: `at most ${most}` })
-  }
-  check('dimensions', document.dimensions, limits.dimensions)
-  check('materials', document.materials, limits.materials)
-  check('friction', document.friction, limits.frictionPairs)
-  check('parts', document.parts, limits.parts)
-  check('pins', document.pins, limits.pins)
-  check('stops', document.stops, limits.stops)
-  check('springs', document.springs, limits.springs)
-  check('loadCases', document.loadCases, limits.loadCases)
-  check('toggles', document.toggles, limits.toggles)
-  check('requirements', document.requirements, limits.requirements)
-  for (const [id, part] of Object.entries(document.parts ?? {})) {
-    check(`parts.${id}.holes`, part.holes, limits.holesOfPart)
-    check(`parts.${id}.edges`, part.edges, limits.edgesOfPart)
-    check(`parts.${id}.pads`, part.pads, limits.padsOfPart)
-    check(`parts.${id}.outline`, part.outline, limits.outlinePoints)
-  }
-  return problems
+const bounds: readonly (readonly [place: string, most: number])[] = [
+  ['dimensions', limits.dimensions],
+  ['materials', limits.materials],
+  ['friction', limits.frictionPairs],
+  ['parts', limits.parts],
+  ['pins', limits.pins],
+  ['stops', limits.stops],
+  ['springs', limits.springs],
+  ['loadCases', limits.loadCases],
+  ['toggles', limits.toggles],
+  ['requirements', limits.requirements],
+]
+
+const boundsOfPart: typeof bounds = [
+  ['holes', limits.holesOfPart],
+  ['edges', limits.edgesOfPart],
+  ['pads', limits.padsOfPart],
+  ['outline', limits.outlinePoints],
+]
+
+const entriesOf = (json: Json | undefined): readonly (readonly [string, Json])[] =>
+  typeof json === 'object' && json !== null ? Object.entries(json) : []
+
+/** Things of which there are more than the program takes on. With any of these nothing more of the file is read. */
+export function tooManyThings(json: Json): readonly Problem[] {
+  const document = new Map(entriesOf(json))
+  const parts = entriesOf(document.get('parts'))
+  return [
+    ...tooManyIn(document, '', bounds),
+    ...parts.flatMap(([id, part]) => tooManyIn(new Map(entriesOf(part)), `parts.${id}.`, boundsOfPart)),
+  ].slice(0, limits.problems)
+}
+
+function tooManyIn(sections: ReadonlyMap<string, Json>, place: string, most: typeof bounds): readonly Problem[] {
+  return most.flatMap(([section, bound]) => {
+    const count = entriesOf(sections.get(section)).length
+    return count > bound ? [{ code: 'too many', place: place + section, found: `${count}`, needed: `at most ${bound}` }] : []
+  })
 }

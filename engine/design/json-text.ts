@@ -49,6 +49,7 @@ class Reader {
   private readonly text: string
   private at = 0
   private depth = 0
+  private values = 0
   private readonly place: (string | number)[] = []
   private countedTo = 0
   private lines = 1
@@ -95,6 +96,7 @@ class Reader {
 
   private value(): Json {
     this.skipBlanks()
+    if (++this.values > limits.values) this.refuse(`at most ${limits.values} values`)
     const first = this.text[this.at]
     if (first === '{') return this.nested(() => this.object())
     if (first === '[') return this.nested(() => this.list())

@@ -10,9 +10,17 @@ interface SchemaNode {
   readonly oneOf?: readonly SchemaNode[]
 }
 
+let schema: SchemaNode | undefined
+
+/** Made when it is first asked for; every file that has no unknown key does without. */
+function publishedSchema(): SchemaNode {
+  schema ??= designSchema() as SchemaNode
+  return schema
+}
+
 /** Keys that the published schema knows at a place of the document, in its order; of all alternatives that may stand there. */
 export function knownKeys(path: readonly PropertyKey[]): readonly string[] {
-  let nodes = alternatives([designSchema() as SchemaNode])
+  let nodes = alternatives([publishedSchema()])
   for (const step of path) nodes = alternatives(nodes.flatMap((node) => within(node, step)))
   return [...new Set(nodes.flatMap((node) => Object.keys(node.properties ?? {})))]
 }

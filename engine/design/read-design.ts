@@ -29,17 +29,16 @@ import { readStructure } from './structure.ts'
  *
  * @param text of the file, JSON in the format `fingerwright-design/1`
  * @param name that the door gives it, usually the file's name without its ending
- * @returns the design in inside units, or its problems (at most `limits.problems` of them), sorted as the document is read
+ * @returns the design in inside units, or its problems in the order of reading, at most `limits.problems` and a last one that says that there are more
  */
 export function readDesign(text: string, name = 'design'): Checked<Design> {
   const unreadable = refusedText(text)
   if (unreadable) return { problems: [unreadable] }
   const json = readJson(text)
   if (json.value === undefined) return { problems: json.problems }
-  const structure = readStructure(json.value)
-  const tooMany = tooManyThings(structure.document)
-  if (tooMany.length > 0) return { problems: listed([...json.problems, ...structure.problems, ...tooMany]) }
-  const reading = new Reading(structure)
+  const tooMany = tooManyThings(json.value)
+  if (tooMany.length > 0) return { problems: listed([...json.problems, ...tooMany]) }
+  const reading = new Reading(readStructure(json.value))
   const design = assemble(reading, name)
   const problems = [...json.problems, ...reading.problems]
   return problems.length > 0 || !design ? { problems: listed(problems) } : { value: design }
@@ -47,17 +46,14 @@ export function readDesign(text: string, name = 'design'): Checked<Design> {
 
 function listed(problems: readonly Problem[]): readonly Problem[] {
   if (problems.length <= limits.problems) return problems
-  const left = problems.length - limits.problems
-  return [
-    ...problems.slice(0, limits.problems),
-    {
-      code: 'too many',
-      place: '',
-      found: `${left} further problems`,
-      needed: 'a file without problems',
-      wayOut: 'Mend those above first.',
-    },
-  ]
+  const more = {
+    code: 'too many',
+    place: '',
+    found: 'further problems',
+    needed: 'a file without problems',
+    wayOut: 'Mend those above first.',
+  }
+  return [...problems.slice(0, limits.problems), more]
 }
 
 function refusedText(text: string): Problem | undefined {

@@ -1,10 +1,9 @@
 import { limits } from '../numbers/limits.ts'
-import type { Design, LoadCase, Part, Toggle } from './design.ts'
+import type { Design, LoadCase, Toggle } from './design.ts'
 import type { Document } from './document.ts'
-import { partMass } from './mass.ts'
 import { amountKind, readDirection, readMovingPad, readPort } from './read-drive.ts'
 import { reportSamePart, type Workbench } from './read-joints.ts'
-import type { Reading } from './reading.ts'
+import { wholeTurn_rad } from './read-parts.ts'
 import { notFound } from './references.ts'
 
 type TypedLoadCase = NonNullable<Document['loadCases']>[string]
@@ -62,12 +61,13 @@ function readKeeper(
 }
 
 /** Range of the directions of gravity; every part that moves must then have a mass. Undefined: weight is left out. */
-export function readWeight({ reading, parts }: Workbench): Design['weight'] {
+export function readWeight(bench: Workbench): Design['weight'] {
+  const { reading } = bench
   const typed = reading.document.weight
   if (!typed) return undefined
   const from_rad = reading.quantity('weight.from', typed.from, 'angle')
   const to_rad = reading.quantity('weight.to', typed.to, 'angle')
-  if (to_rad < from_rad || to_rad - from_rad > 2 * Math.PI + turnRounding_rad) {
+  if (to_rad < from_rad || to_rad - from_rad > wholeTurn_rad) {
     const found = `from ${typed.from} to ${typed.to}`
     reading.report({
       code: 'wrong order',
@@ -76,22 +76,29 @@ export function readWeight({ reading, parts }: Workbench): Design['weight'] {
       needed: 'to no smaller than from, by at most a turn (360 deg)',
     })
   }
-  for (const part of parts) if (part.role !== 'mount' && !partMass(part)) reportNoMass(part, reading)
+  reportUnknownMasses(bench)
   return { from_rad, to_rad }
 }
 
-function reportNoMass({ id, mass_kg }: Part, reading: Reading): void {
-  reading.report({
-    code: 'missing',
-    place: `parts.${id}.${mass_kg === undefined ? 'mass' : 'centreOfMass'}`,
-    found: 'nothing, but weight is asked for',
-    needed: 'mass and centreOfMass, or outline, thickness and material',
-    wayOut: 'Give them, a mass of 0 g, or leave weight out.',
-  })
+/** Judged by what is typed: a size at fault has been reported, and is no missing mass. */
+function reportUnknownMasses({ reading, parts }: Workbench): void {
+  const isMountKnown = parts.some((part) => part.role === 'mount')
+  for (const { id, role } of parts) {
+    const typed = reading.document.parts?.[id]
+    if (role === 'mount' || !isMountKnown || !typed) continue
+    const isPlate = typed.outline !== undefined && typed.thickness !== undefined && typed.material !== undefined
+    const isWeightless = typed.mass !== undefined && parts.some((part) => part.id === id && part.mass_kg === 0)
+    const isPlaced = typed.centreOfMass !== undefined || typed.outline !== undefined
+    if (isWeightless || (isPlaced && (isPlate || typed.mass !== undefined))) continue
+    reading.report({
+      code: 'missing',
+      place: `parts.${id}.${typed.mass === undefined ? 'mass' : 'centreOfMass'}`,
+      found: 'nothing, but weight is asked for',
+      needed: 'mass and centreOfMass, or outline, thickness and material',
+      wayOut: 'Give them, a mass of 0 g, or leave weight out.',
+    })
+  }
 }
-
-/** A turn typed in two ways may differ from 2π by rounding. */
-export const turnRounding_rad = 1e-9
 
 /** Toggles in the order of the document, each a chain A-B-C that can be straightened. */
 export function readToggles(bench: Workbench): readonly Toggle[] {

@@ -1,6 +1,7 @@
 import { limits } from '../numbers/limits.ts'
 import type { Edge, Hole, Material, Pad, Part, Point } from './design.ts'
 import type { Document } from './document.ts'
+import { polygon } from './polygon.ts'
 import { readTolerance } from './read-tolerance.ts'
 import type { Reading } from './reading.ts'
 
@@ -9,7 +10,8 @@ type TypedHole = NonNullable<TypedPart['holes']>[string]
 type TypedEdge = NonNullable<TypedPart['edges']>[string]
 
 const home = { at: { x_mm: 0, y_mm: 0 }, turn_rad: 0 }
-const wholeTurn_rad = 2 * Math.PI
+/** Most that an arc or a range of directions may span: a turn, with room for the rounding of a turn typed in two ways. */
+export const wholeTurn_rad = 2 * Math.PI + 1e-9
 
 /** Parts with the mount first, the others in the order of the document. */
 export function readParts(reading: Reading, materials: ReadonlyMap<string, Material>): readonly Part[] {
@@ -84,11 +86,22 @@ function readPair(place: string, [x, y]: readonly [string, string], reading: Rea
   return { x_mm: reading.quantity(`${place}.0`, x, 'length'), y_mm: reading.quantity(`${place}.1`, y, 'length') }
 }
 
+const smallestArea_mm2 = limits.sizeLeast_mm ** 2
+
 function readOutline(place: string, typed: readonly (readonly [string, string])[], reading: Reading): readonly Point[] {
   if (typed.length === 1 || typed.length === 2) {
     reading.report({ code: 'too few', place, found: `${typed.length} corners`, needed: 'at least 3, or none' })
   }
-  return typed.map((pair, index) => readPair(`${place}.${index}`, pair, reading))
+  const corners = typed.map((pair, index) => readPair(`${place}.${index}`, pair, reading))
+  if (corners.length > 2 && polygon(corners).area_mm2 < smallestArea_mm2) {
+    reading.report({
+      code: 'too small',
+      place,
+      found: 'an outline that encloses nothing',
+      needed: 'corners in order around the part',
+    })
+  }
+  return corners
 }
 
 /** The mount defines the frame and stands at 0, 0, 0. */
@@ -155,7 +168,7 @@ function readEdge(id: string, typed: TypedEdge, { place, reading }: PlacedReadin
   if (to_rad <= from_rad || to_rad - from_rad > wholeTurn_rad) {
     reading.report({
       code: 'wrong order',
-      place,
+      place: `${place}.to`,
       found: `from ${typed.from} to ${typed.to}`,
       needed: 'to above from, by at most a turn (360 deg)',
     })

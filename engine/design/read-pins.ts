@@ -169,8 +169,9 @@ function reportSharedHoles(pins: readonly Pin[], { reading, parts }: Shelf): voi
 
 /** A part without a drawn place must be placed by two round holes whose pins sit in drawn parts. */
 export function reportUnplacedParts(pins: readonly Pin[], { reading, parts }: Shelf): void {
+  const isMountKnown = parts.some((part) => part.role === 'mount')
   for (const [index, part] of parts.entries()) {
-    if (part.drawn) continue
+    if (part.drawn || !isMountKnown) continue
     const placing = pins.filter(
       (pin) =>
         pin.joins.some((hole) => hole.part === index && !part.holes[hole.hole]?.slot) &&

@@ -39,7 +39,12 @@ export class Reading {
   }
 
   report(problem: Problem): void {
-    this.problems.push(problem)
+    if (!this.isFull) this.problems.push(problem)
+  }
+
+  /** One more than are listed, so that the list can say that there are more. Then nothing further is looked into. */
+  private get isFull(): boolean {
+    return this.problems.length > limits.problems
   }
 
   /** True for a thing that had a fault of structure: it has been reported and cannot be referred to. */
@@ -53,7 +58,7 @@ export class Reading {
   }
 
   reportFault(place: string, typed: string, fault: Fault): void {
-    this.problems.push({
+    this.report({
       code: fault.code,
       place,
       found: `${quoted(typed)}, at column ${fault.column} ${fault.found}`,
@@ -65,6 +70,7 @@ export class Reading {
   /** In base units, or undefined when it has been reported. Only names already set may occur. */
   measured(place: string, typed: string | number): Measured | undefined {
     if (typeof typed === 'number') return { value: typed, powers: plainNumber }
+    if (this.isFull) return undefined
     const expression = readExpression(typed)
     if (expression.fault) {
       this.reportFault(place, typed, expression.fault)
@@ -123,6 +129,7 @@ export class Reading {
   }
 
   unknownName(place: string, { typed, what, known }: { typed: string; what: string; known: readonly string[] }): void {
+    if (this.isFull) return
     const nearest = nearestName(typed, known)
     const shown = known.slice(0, namesShown).join(', ')
     this.report({

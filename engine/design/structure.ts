@@ -4,6 +4,7 @@
  * What was taken out is remembered: a reference to it is no further problem.
  */
 import type * as z from 'zod'
+import { limits } from '../numbers/limits.ts'
 import { nearestName } from '../numbers/nearest.ts'
 import { quoted } from '../numbers/quote.ts'
 import { type Document, documentSchema } from './document.ts'
@@ -72,12 +73,12 @@ function takeOut(issues: readonly Issue[], { rest, problems, broken }: Reading):
     const path = issue.path
     if (issue.code === 'unrecognized_keys') {
       for (const key of issue.keys) {
-        problems.push(unknownKey(path, key))
+        if (problems.length <= limits.problems) problems.push(unknownKey(path, key, rest))
         remove(rest, [...path, key])
       }
       continue
     }
-    problems.push(problemOf(issue, rest))
+    if (problems.length <= limits.problems) problems.push(problemOf(issue, rest))
     const thing = thingOf(path)
     broken.set(thing.join('.'), thing)
   }
@@ -134,12 +135,19 @@ function remove(json: Json, path: Path): void {
   if (typeof owner === 'object' && owner !== null && key !== undefined) Reflect.deleteProperty(owner, key)
 }
 
-function unknownKey(path: Path, key: string): Problem {
+/** A key that is known at the place belongs to another of its alternatives. */
+function unknownKey(path: Path, key: string, rest: Json): Problem {
   const known = knownKeys(path)
+  const place = [...path, key].join('.')
+  if (known.includes(key)) {
+    const beside = Object.keys(valueAt(rest, path) ?? {}).filter((other) => other !== key)
+    const found = `the key ${quoted(key)} beside ${beside.map(quoted).join(', ')}`
+    return { code: 'key too many', place, found, needed: 'one without the other', wayOut: 'Delete one of them.' }
+  }
   const nearest = nearestName(key, known)
   return {
     code: 'unknown key',
-    place: [...path, key].join('.'),
+    place,
     found: `the key ${quoted(key)}`,
     needed: `one of ${known.join(', ')}`,
     ...(nearest && { wayOut: `Did you mean ${nearest}?` }),

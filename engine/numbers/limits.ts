@@ -7,6 +7,8 @@ export const limits = {
   fileBytes: 2_000_000,
   /** Objects and lists inside one another. The format needs 6; the reader is recursive. */
   nesting: 16,
+  /** Values of any kind in a design file; the outlines of 20 parts with 1000 corners each make up 60,000. */
+  values: 60_000,
   /** Problems listed of one file. Nobody mends more in one go, and a garbled file could give one a byte. */
   problems: 200,
 
@@ -127,8 +129,10 @@ export const limits = {
   slowTurn_ratio: 0.05,
   /** Rounds of posture and forces for clearance and stretch: each gains about two digits, six are enough for 1e-12. */
   takeUpRounds: 40,
+  /** Below this share of the largest force the side of a joint is not known: the arms leave out half a clearance, 1e-4 of them. */
+  takeUpSide_ratio: 1e-4,
   /** Take-up has settled when no margin moves by more than this, rad. */
-  takeUpTolerance_rad: 1e-12,
+  takeUpTolerance_rad: 1e-11,
   /** Doublings of an opening effort from its frictionless guess: a thousand times that is a jam in all but name. */
   effortDoublings: 12,
   /** An opening effort is closed to this share of itself. */
