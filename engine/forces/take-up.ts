@@ -9,7 +9,8 @@
  * posture and forces are worked out in turn until no margin moves. (Seven clearances of the example finger settle in about six
  * rounds.) The arms of the forces are taken at the hole centres: half a clearance, some 0.01 mm, is left out of them.
  *
- * A joint that carries nothing has no side to lie on and is left in the middle; `playBand` gives how far that can be wrong.
+ * A joint that carries next to nothing has no known side to lie on and is left in the middle; `playBand` (states.ts) gives how far
+ * that can be wrong.
  */
 
 import type { Condition } from '../motion/condition.ts'
@@ -65,7 +66,7 @@ function addClearance(mechanism: Mechanism, balance: Balance, offsets: Float64Ar
   const largest = balance.magnitudes.reduce((most, value) => Math.max(most, value), 0)
   mechanism.joints.forEach((joint, index) => {
     const magnitude = balance.magnitudes[index]
-    if (!(magnitude > limits.unloaded_ratio * largest)) return
+    if (!(magnitude > limits.takeUpSide_ratio * largest)) return
     const half = joint.clearance_mm / 2
     if (joint.kind === 'slot') {
       offsets[joint.row] -= half * Math.sign(balance.forces[joint.row])
