@@ -7,7 +7,7 @@ it('sets rates beside their ratio to the first', () => {
     { name: 'second way', time_ms: 5 },
   ])
   // SOURCE hand (5 / 2 = 2.5)
-  expect(lines).toEqual(['plain           2.000 ms    1.00 ×', 'second way      5.000 ms    2.50 ×'])
+  expect(lines).toEqual(['plain           2.000 ms         1 ×', 'second way      5.000 ms       2.5 ×'])
 })
 
 it('does not accept work that gives nothing back', () => {

@@ -36,7 +36,9 @@ export function rateLines(rates: readonly Rate[]): readonly string[] {
   const width = Math.max(...rates.map((rate) => rate.name.length))
   return rates.map(
     ({ name, time_ms }) =>
-      `${name.padEnd(width)}  ${time_ms.toFixed(3).padStart(9)} ms  ${(time_ms / rates[0].time_ms).toFixed(2).padStart(6)} ×`,
+      `${name.padEnd(width)}  ${time_ms.toFixed(3).padStart(9)} ms  ${Number((time_ms / rates[0].time_ms).toPrecision(2))
+        .toString()
+        .padStart(8)} ×`,
   )
 }
 

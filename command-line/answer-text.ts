@@ -13,7 +13,7 @@ import {
   type ValueText,
   verdictSentence,
 } from '../report/index.ts'
-import { aligned, type Cell, wrapped } from './columns.ts'
+import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import type { Scope } from './exit-status.ts'
 import { workingLines } from './working-text.ts'
 
@@ -60,7 +60,7 @@ function requirementsBlock(rows: readonly FindingRow[], paint: Paint): string {
       { text: row.title, side: 'left' },
       ...valueCells(row.found),
       { text: row.needed, side: 'left' },
-      { text: row.margin === undefined ? '' : `margin ${row.margin.number} ${row.margin.unit}`.trimEnd(), side: 'left' },
+      { text: row.margin === undefined ? '' : `margin ${joined(row.margin)}`, side: 'left' },
     ]),
   )
   const explained = lines.flatMap((line, index) => {

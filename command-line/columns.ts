@@ -1,3 +1,5 @@
+import type { ValueText } from '../report/index.ts'
+
 /** Widest line that text is broken to: long lines are hard to read. */
 const LINE_columns = 100
 
@@ -32,4 +34,9 @@ export function aligned(rows: readonly (readonly Cell[])[]): readonly string[] {
     })
     return `  ${cells.join('  ')}`.trimEnd()
   })
+}
+
+/** Number and unit as one word group: the degree sign stands at its number, other units a space apart. */
+export function joined({ number, unit }: ValueText): string {
+  return unit === '°' ? `${number}°` : `${number} ${unit}`.trimEnd()
 }

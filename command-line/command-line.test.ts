@@ -190,8 +190,8 @@ describe('--drawing', () => {
   })
 
   it('takes a share of the travel or a drive position', async () => {
-    expect((await draw('30 deg')).label).toContain('drive at 30.00 °')
-    expect((await draw('0')).label).toContain('drive at 0.00 °')
+    expect((await draw('30 deg')).label).toMatch(/drive at 30(\.0+)?°$/)
+    expect((await draw('0')).label).toMatch(/drive at 0(\.0+)?°$/)
     expect((await draw('0.5')).label).not.toBe((await draw('0')).label)
   })
 

@@ -1,6 +1,7 @@
 import { writeFile } from 'node:fs/promises'
 import { type Evaluation, forcesAt, postureAt } from '../engine/index.ts'
 import { drawingStyle, drawPosture, layoutSheet, setValue } from '../report/index.ts'
+import { joined } from './columns.ts'
 import { asWrongUse } from './design-file.ts'
 import { placeOnTravel } from './place-on-travel.ts'
 import { WrongUse } from './terminal.ts'
@@ -26,7 +27,7 @@ export async function writeDrawing({ file, at }: DrawingAsked, evaluation: Evalu
   const posture = postureAt(evaluation, arc_ratio)
   const drive = setValue(posture.drive, travel.driveUnit)
   const sheet = layoutSheet({ design, travel, width_px: SHEET_px })
-  const options = { sheet, idPrefix: 'finger', title: `${design.title}, drive at ${drive.number} ${drive.unit}` }
+  const options = { sheet, idPrefix: 'finger', title: `${design.title}, drive at ${joined(drive)}` }
   const forces = forcesAt(evaluation, arc_ratio, { kind: 'return' })
   const { svg } = drawPosture({ design, travel, posture, forces }, options)
   try {
