@@ -13,7 +13,7 @@ const PROJECTS = ['unit', 'property', 'cases', 'house', 'browser']
 const TOOLS = {
   'types of the engine': ['node_modules/typescript/bin/tsc', '-p', 'engine'],
   'types of everything': ['node_modules/typescript/bin/tsc', '-p', '.'],
-  'format and lint': ['node_modules/@biomejs/biome/bin/biome', 'ci', '--error-on-warnings', '.'],
+  'format and lint': ['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'],
 }
 
 /** @typedef {{ name: string, passed: number, failed: number }} Stage */
