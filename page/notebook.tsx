@@ -14,48 +14,50 @@ import { Plots } from './parts/plots.tsx'
 import { askedBy, QuestionList } from './parts/question-list.tsx'
 import { ProblemList, Refusal } from './parts/refusal.tsx'
 import { TravelPointer } from './parts/travel-pointer.tsx'
+import type { DesignState, DesignStore, Shown } from './work/design-store.ts'
 import { type MovableHole, movableHoles, withHoleAt } from './work/design-text.ts'
-import { type Designs, type Shown, useDesigns } from './work/use-designs.ts'
+import { useDesigns } from './work/use-designs.ts'
 import { useDroppedFile } from './work/use-dropped-file.ts'
 import { useQuestion } from './work/use-question.ts'
 
 /** The page: questions at the left, the open one from sentence to working, the scale of the travel at the foot. */
 export function Notebook() {
-  const designs = useDesigns()
+  const { store, state } = useDesigns()
   const question = useQuestion()
-  const { shown } = designs
-  useDroppedFile(designs.openFile)
+  const { shown, refused, unreachable } = state
+  useDroppedFile(store)
   return (
     <div className={styles.notebook}>
       <header className={styles.column}>
         <p className={styles.name}>Fingerwright</p>
         <QuestionList open={question} {...(shown === undefined ? {} : { evaluation: shown.evaluation })} />
-        <DesignShelf designs={designs} />
+        <DesignShelf store={store} state={state} />
       </header>
       <main className={styles.main}>
-        {designs.unreachable === undefined ? null : (
+        {unreachable === undefined ? null : (
           <p role="alert">
-            The designs could not be fetched ({designs.unreachable}). Start fingerwright again, or open a design file from disk.
+            The designs could not be fetched ({unreachable}). Start fingerwright again, or open a design file from disk.
           </p>
         )}
-        {designs.refused === undefined ? null : (
-          <Refusal refused={designs.refused} dismiss={designs.dismissRefused} keeps={shown !== undefined} />
+        {refused === undefined ? null : (
+          <Refusal refused={refused} dismiss={() => store.dismissRefused()} keeps={shown !== undefined} />
         )}
-        {shown === undefined ? null : <OpenQuestion {...{ designs, shown, question }} />}
+        {shown === undefined ? null : <OpenQuestion {...{ store, state, shown, question }} />}
       </main>
     </div>
   )
 }
 
 interface OpenQuestionProps {
-  readonly designs: Designs
+  readonly store: DesignStore
+  readonly state: DesignState
   readonly shown: Shown
   readonly question: QuestionName
 }
 
-function OpenQuestion({ designs, shown, question }: OpenQuestionProps) {
+function OpenQuestion({ store, state, shown, question }: OpenQuestionProps) {
   const { evaluation } = shown
-  const drawn = evaluation.travel === undefined ? designs.drawn : evaluation
+  const drawn = evaluation.travel === undefined ? state.drawn : evaluation
   return (
     <>
       <p className={styles.title}>{evaluation.design.title}</p>
@@ -64,13 +66,13 @@ function OpenQuestion({ designs, shown, question }: OpenQuestionProps) {
         {question === 'motion' ? motionSentence(evaluation) : holdSentence(evaluation)}
       </p>
       {evaluation.problems.length === 0 ? null : <ProblemList file={shown.name} problems={evaluation.problems} />}
-      {drawn === undefined ? null : <Moving {...{ designs, shown, question, drawn }} />}
+      {drawn === undefined ? null : <Moving {...{ store, state, shown, question, drawn }} />}
     </>
   )
 }
 
 /** Everything that stands on a travel: drawing, tables, plots and the scale. */
-function Moving({ designs, shown, question, drawn }: OpenQuestionProps & { readonly drawn: Evaluation }) {
+function Moving({ store, state, shown, question, drawn }: OpenQuestionProps & { readonly drawn: Evaluation }) {
   const [pointed, setPointed] = useState(1)
   const range = drawn.travel === undefined ? [0, 1] : axisRange(drawn.travel)
   const arc_ratio = Math.min(pointed, range[1])
@@ -80,7 +82,7 @@ function Moving({ designs, shown, question, drawn }: OpenQuestionProps & { reado
   return (
     <>
       {isStale ? <p className="aside">The drawing shows the finger as it last could be moved.</p> : null}
-      <DrawnFinger {...{ designs, shown, question, drawn, arc_ratio }} />
+      <DrawnFinger {...{ store, state, shown, question, drawn, arc_ratio }} />
       {question === 'hold' ? (
         <section aria-labelledby="carries">
           <h2 id="carries">Who carries the load</h2>
@@ -110,7 +112,7 @@ function Moving({ designs, shown, question, drawn }: OpenQuestionProps & { reado
 }
 
 function DrawnFinger(about: OpenQuestionProps & { readonly drawn: Evaluation; readonly arc_ratio: number }) {
-  const { designs, shown, question, drawn, arc_ratio } = about
+  const { store, shown, question, drawn, arc_ratio } = about
   const [asked, setAsked] = useState<Question>({ kind: 'return' })
   const known = asked.kind === 'return' || drawn.design.loadCases.some((loadCase) => loadCase.id === asked.loadCase)
   const chosen: Question = known ? asked : { kind: 'return' }
@@ -119,7 +121,7 @@ function DrawnFinger(about: OpenQuestionProps & { readonly drawn: Evaluation; re
     [question, drawn, arc_ratio, chosen],
   )
   const movable = useMemo(() => movableHoles(shown.evaluation.design, shown.text), [shown])
-  const move = (hole: MovableHole, at: Point): void => designs.change(withHoleAt(shown.text, hole, at))
+  const move = (hole: MovableHole, at: Point): void => store.change(withHoleAt(shown.text, hole, at))
   return (
     <section aria-labelledby="finger">
       <h2 id="finger" className="visually-hidden">
@@ -130,9 +132,9 @@ function DrawnFinger(about: OpenQuestionProps & { readonly drawn: Evaluation; re
         evaluation={drawn}
         sheetKey={shown.fileText}
         {...{ arc_ratio, movable, move }}
-        {...(forces === undefined ? {} : { forces })}
+        {...(forces === undefined ? {} : { forces, asked: chosen })}
       />
-      <MovedHoles shown={shown} putBack={() => designs.change(shown.fileText)} />
+      <MovedHoles shown={shown} putBack={() => store.change(shown.fileText)} />
       {forces === undefined ? null : <ForcesTable design={drawn.design} forces={forces} />}
     </section>
   )

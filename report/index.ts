@@ -1,4 +1,5 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
+export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
 
 export { drawPosture, type FingerDrawing, type PosturePicture, type SheetOptions } from './drawing/draw-posture.ts'
 export { drawingStyle } from './drawing/drawing-style.ts'

@@ -1,10 +1,10 @@
 import { useRef, useState } from 'react'
+import type { DesignState, DesignStore } from '../work/design-store.ts'
 import { chooseTheme, currentTheme } from '../work/theme.ts'
-import type { Designs } from '../work/use-designs.ts'
 import styles from './design-shelf.module.css'
 
 /** Which design is open, another one from the list or from disk, and the paper. */
-export function DesignShelf({ designs }: { readonly designs: Designs }) {
+export function DesignShelf({ store, state }: { readonly store: DesignStore; readonly state: DesignState }) {
   const file = useRef<HTMLInputElement>(null)
   const [theme, setTheme] = useState(currentTheme)
   const other = theme === 'light' ? 'dark' : 'light'
@@ -12,13 +12,13 @@ export function DesignShelf({ designs }: { readonly designs: Designs }) {
     <section className={styles.shelf} aria-labelledby="designs">
       <h2 id="designs">Designs</h2>
       <ul>
-        {designs.names.map((name) => (
+        {state.names.map((name) => (
           <li key={name}>
             <button
               type="button"
               className="plain"
-              aria-current={designs.shown?.name === name}
-              onClick={() => designs.openNamed(name)}
+              aria-current={state.shown?.name === name}
+              onClick={() => store.openNamed(name)}
             >
               {name}
             </button>
@@ -37,7 +37,7 @@ export function DesignShelf({ designs }: { readonly designs: Designs }) {
             tabIndex={-1}
             onChange={({ target }) => {
               const [chosen] = target.files ?? []
-              if (chosen !== undefined) designs.openFile(chosen)
+              if (chosen !== undefined) store.openFile(chosen)
               target.value = ''
             }}
           />

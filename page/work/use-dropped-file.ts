@@ -1,13 +1,14 @@
 import { useEffect } from 'react'
+import type { DesignStore } from './design-store.ts'
 
 /** Opens a file that is dropped anywhere on the page. */
-export function useDroppedFile(open: (file: File) => void): void {
+export function useDroppedFile(store: DesignStore): void {
   useEffect(() => {
     const allow = (event: DragEvent): void => event.preventDefault()
     const drop = (event: DragEvent): void => {
       event.preventDefault()
       const file = event.dataTransfer?.files[0]
-      if (file !== undefined) open(file)
+      if (file !== undefined) store.openFile(file)
     }
     addEventListener('dragover', allow)
     addEventListener('drop', drop)
@@ -15,5 +16,5 @@ export function useDroppedFile(open: (file: File) => void): void {
       removeEventListener('dragover', allow)
       removeEventListener('drop', drop)
     }
-  }, [open])
+  }, [store])
 }

@@ -1,5 +1,5 @@
 /** One sheet: the finger at a posture with its forces, and the toggle as a detail beside it. */
-import type { Design, ForcePicture, Posture, Travel } from '../../engine/index.ts'
+import type { Design, ForcePicture, Posture, Question, Travel } from '../../engine/index.ts'
 import { drawForces } from './forces.ts'
 import { boxAt, drawLabel, type Label, placeLabels } from './labels.ts'
 import type { FingerSheet } from './layout-finger.ts'
@@ -15,6 +15,8 @@ export interface PosturePicture {
   readonly travel: Travel
   readonly posture: Posture
   readonly forces?: ForcePicture
+  /** What the forces were asked for; it tells where the effort acts. */
+  readonly question?: Question
   /** Which toggle the detail shows; the first when absent. */
   readonly toggle?: number
 }
@@ -66,10 +68,13 @@ export function drawPosture(picture: PosturePicture, options: SheetOptions): Fin
 }
 
 function mainView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): string {
-  const { design, travel, posture, forces } = picture
+  const { design, travel, posture, forces, question } = picture
   const view = sheet.view
   const marks = { design, posture, view }
-  const drawnForces = forces === undefined ? { svg: '', labels: [], obstacles: [] } : drawForces({ design, forces, view })
+  const drawnForces =
+    forces === undefined
+      ? { svg: '', labels: [], obstacles: [] }
+      : drawForces({ design, forces, view, ...(question === undefined ? {} : { question }) })
   const pins = posture.pinsAt.map((at) => onSheet(view, at))
   const ring = ringOf(picture, sheet)
   const names = design.pins.map((pin, index) => pinName(pin.id, pins, index))

@@ -33,7 +33,13 @@ describe('a drawn posture', () => {
   it('writes the dead-centre margin, the loads and the link’s force beside their lines', () => {
     const posture = inventedTravel.postures[60]
     const { svg } = drawPosture(
-      { design: inventedDesign, travel: inventedTravel, posture, forces: inventedForces(posture) },
+      {
+        design: inventedDesign,
+        travel: inventedTravel,
+        posture,
+        forces: inventedForces(posture),
+        question: { kind: 'hold', loadCase: 'hook' },
+      },
       options,
     )
     // SOURCE hand (the invented forces and the margin of the posture, 8.705°)

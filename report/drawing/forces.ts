@@ -1,22 +1,37 @@
 /** Forces of a picture as arrows: loads end at their pad, stop forces at the contact, link forces lie along their line of action. */
-import type { Design, ForcePicture, Point, Vector } from '../../engine/index.ts'
+import type { Design, ForcePicture, Point, Port, Question, Vector } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arcArrow, arrow } from './arrows.ts'
 import { boxesAlong, type Label, type Rectangle } from './labels.ts'
 import { line, type Place } from './svg.ts'
-import { onSheet, type View } from './view.ts'
+import { inMount, onSheet, type View } from './view.ts'
 
 const LONGEST_PX = 64
 const SHORTEST_PX = 22
 const LABEL_PX = 12.5
+const COUPLE_RADIUS_PX = 30
 /** The line of a link's force is drawn this far beyond its pins. */
 const BEYOND_PX = 34
+
+/** A force below this share of the largest is rounding, and is not drawn. */
+const SMALLEST_RATIO = 1e-6
+/** A force below this is nothing a workshop could measure, N. */
+const SMALLEST_N = 1e-3
 
 /** Drawn forces with the labels that belong to them and the places they take. */
 export interface DrawnForces {
   readonly svg: string
   readonly labels: readonly Label[]
   readonly obstacles: readonly Rectangle[]
+}
+
+/** Forces of a picture in a view. */
+export interface ForcesOnSheet {
+  readonly design: Design
+  readonly forces: ForcePicture
+  readonly view: View
+  /** What the forces were asked for; it tells where the effort acts. */
+  readonly question?: Question
 }
 
 interface Arrow {
@@ -27,7 +42,7 @@ interface Arrow {
 }
 
 /** Loads, stop forces, link forces and the effort. A picture without equilibrium shows its loads only. */
-export function drawForces(about: { design: Design; forces: ForcePicture; view: View }): DrawnForces {
+export function drawForces(about: ForcesOnSheet): DrawnForces {
   const { forces } = about
   const largest = Math.max(
     1e-9,
@@ -38,7 +53,7 @@ export function drawForces(about: { design: Design; forces: ForcePicture; view: 
     arrowFor(about.view, { at: load.at, force_N: load.force_N, largest, className: 'load' }),
   )
   const stops = forces.stops
-    .filter((stop) => sizeOf(stop.force_N) > 1e-6 * largest)
+    .filter((stop) => sizeOf(stop.force_N) > SMALLEST_RATIO * largest)
     .map((stop) => arrowFor(about.view, { at: stop.at, force_N: stop.force_N, largest, className: 'reaction' }))
   const links = forces.linkLines.flatMap((_, index) => linkArrows(about, index))
   const arrows = [...loads, ...stops, ...links]
@@ -64,13 +79,10 @@ function labelOf({ from, to, words, className }: Arrow): Label {
 }
 
 /** Two arrows on the line of a link's force: towards each other for a link that is pushed together, apart for one that is pulled. */
-function linkArrows(
-  { design, forces, view }: { design: Design; forces: ForcePicture; view: View },
-  index: number,
-): readonly Arrow[] {
-  const ends = linkEnds({ design, forces, view }, index)
-  const { tension_N } = forces.linkLines[index]
-  if (ends === undefined || Math.abs(tension_N) < 1e-9) return []
+function linkArrows(about: ForcesOnSheet, index: number): readonly Arrow[] {
+  const ends = linkEnds(about, index)
+  if (ends === undefined) return []
+  const { tension_N } = about.forces.linkLines[index]
   const state = tension_N > 0 ? 'pulled' : 'pushed'
   return ends.map(({ at, outward }, end) => {
     const far = { x: at.x + BEYOND_PX * outward.x, y: at.y + BEYOND_PX * outward.y }
@@ -80,21 +92,18 @@ function linkArrows(
   })
 }
 
-function linkLines(about: { design: Design; forces: ForcePicture; view: View }): string {
+function linkLines(about: ForcesOnSheet): string {
   return about.forces.linkLines
-    .map((_, index) => {
-      const ends = linkEnds(about, index)
-      if (ends === undefined) return ''
-      return line(ends[0].at, ends[1].at, 'action')
-    })
+    .map((_, index) => linkEnds(about, index))
+    .map((ends) => (ends === undefined ? '' : line(ends[0].at, ends[1].at, 'action')))
     .join('')
 }
 
-/** Feet of the link's two pins on the line of its force, with the direction outwards from the link. */
-function linkEnds({ design, forces, view }: { design: Design; forces: ForcePicture; view: View }, index: number) {
-  const { part, through, direction_rad } = forces.linkLines[index]
+/** Feet of the link's two pins on the line of its force, with the direction outwards from the link; none for a link without force. */
+function linkEnds({ design, forces, view }: ForcesOnSheet, index: number) {
+  const { part, through, direction_rad, tension_N } = forces.linkLines[index]
   const pins = design.pins.flatMap((pin, pinIndex) => (pin.joins.some((join) => join.part === part) ? [pinIndex] : []))
-  if (pins.length !== 2) return undefined
+  if (pins.length !== 2 || design.parts[part].role !== 'link' || Math.abs(tension_N) < SMALLEST_N) return undefined
   const along = { x: Math.cos(direction_rad), y: Math.sin(direction_rad) }
   const feet = pins.map((pin) => {
     const at = forces.posture.pinsAt[pin]
@@ -108,20 +117,62 @@ function linkEnds({ design, forces, view }: { design: Design; forces: ForcePictu
   ] as const
 }
 
-/** The effort as an arc about the drive's pin, or as a straight pull. Nothing where there is no equilibrium. */
-function drawEffort({ design, forces, view }: { design: Design; forces: ForcePicture; view: View }): DrawnForces {
-  const { effort } = forces
-  const nothing = { svg: '', labels: [], obstacles: [] }
-  if (effort === undefined || Math.abs(effort.value) < 1e-9 || design.drive.kind !== 'turn') return nothing
-  if (effort.unit !== 'N·mm') return nothing
-  const centre = onSheet(view, forces.posture.pinsAt[design.drive.pin])
-  const flexing = effort.value > 0
+const NOTHING: DrawnForces = { svg: '', labels: [], obstacles: [] }
+
+/** The effort where it acts: an arc about the drive's pin or about the part a couple acts on, an arrow at a pad. */
+function drawEffort(about: ForcesOnSheet): DrawnForces {
+  const { effort } = about.forces
+  const port = portOf(about)
+  if (effort === undefined || port === undefined || Math.abs(effort.value) < SMALLEST_N) return NOTHING
+  if (port.kind === 'force') return drawKeeper(about, { port, value: effort.value })
+  const centre = centreOf(about, port)
+  return centre === undefined
+    ? NOTHING
+    : drawCouple(onSheet(about.view, centre), { value: effort.value, words: say(Math.abs(effort.value), effort.unit) })
+}
+
+/** The port at which a question asks for the effort; the return asks for drag at every pin, which is no place. */
+function portOf({ design, question }: ForcesOnSheet): Port | undefined {
+  if (question === undefined || question.kind === 'return') return undefined
+  const keeper = design.loadCases.find((loadCase) => loadCase.id === question.loadCase)?.keeper
+  return question.kind === 'hold' && keeper !== undefined ? keeper.port : { kind: 'drive' }
+}
+
+/** Where a couple is drawn: at the pin of a turned drive, or at the first pin of the part that it acts on. */
+function centreOf({ design, forces }: ForcesOnSheet, port: Exclude<Port, { kind: 'force' }>): Point | undefined {
+  if (port.kind === 'drive') return design.drive.kind === 'turn' ? forces.posture.pinsAt[design.drive.pin] : undefined
+  const pin = design.pins.findIndex((candidate) => candidate.joins.some((join) => join.part === port.part))
+  return pin < 0 ? undefined : forces.posture.pinsAt[pin]
+}
+
+function drawCouple(centre: Place, couple: { readonly value: number; readonly words: string }): DrawnForces {
+  const flexing = couple.value > 0
   const [from_rad, to_rad] = flexing ? [-2.3, -0.5] : [-0.5, -2.3]
-  const arc = { centre, radius: 30, from_rad, to_rad }
-  const top = { x: centre.x, y: centre.y - 30 }
-  const label = { anchor: top, clear_px: 6, prefers_rad: -Math.PI / 2, className: 'value effort', size_px: LABEL_PX }
-  const words = say(Math.abs(effort.value), effort.unit)
-  return { svg: arcArrow(arc, 'force effort'), labels: [{ ...label, words }], obstacles: boxesAlong(top, top, 8) }
+  const top = { x: centre.x, y: centre.y - COUPLE_RADIUS_PX }
+  const label = {
+    anchor: top,
+    clear_px: 6,
+    prefers_rad: -Math.PI / 2,
+    className: 'value effort',
+    size_px: LABEL_PX,
+    words: couple.words,
+  }
+  const svg = arcArrow({ centre, radius: COUPLE_RADIUS_PX, from_rad, to_rad }, 'force effort')
+  return { svg, labels: [label], obstacles: boxesAlong(top, top, 8) }
+}
+
+function drawKeeper(
+  { design, forces, view }: ForcesOnSheet,
+  keeper: { port: Extract<Port, { kind: 'force' }>; value: number },
+): DrawnForces {
+  const { part, pad, direction_rad, frame } = keeper.port
+  const { posture } = forces
+  const turned = direction_rad + posture.poses[3 * frame + 2]
+  const force_N = { x: keeper.value * Math.cos(turned), y: keeper.value * Math.sin(turned) }
+  const at = inMount(posture, part, design.parts[part].pads[pad].at)
+  const shown = arrowFor(view, { at, force_N, largest: Math.abs(keeper.value), className: 'effort' })
+  const label = labelOf({ ...shown, words: `${shown.words} keeper` })
+  return { svg: arrow(shown.from, shown.to, 'force effort'), labels: [label], obstacles: boxesAlong(shown.from, shown.to, 4) }
 }
 
 function sizeOf(force: Vector): number {

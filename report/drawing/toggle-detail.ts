@@ -15,6 +15,8 @@ import { onSheet, type View } from './view.ts'
 /** Metal shown around the two pins of the toggle. */
 const AROUND_MM = 2.3
 const LABEL_PX = 12.5
+/** A link force below this is nothing a workshop could measure, N. */
+const SMALLEST_N = 1e-3
 /** A margin arc shorter than this gets its arrows from outside. */
 const ARC_ROOM_PX = 34
 
@@ -199,7 +201,8 @@ function lineOfForce(detail: Detail & { readonly forces: ForcePicture }, view: V
 function toggleLink({ design, forces, toggle }: Detail): ForcePicture['linkLines'][number] | undefined {
   const { a, b, c } = design.toggles[toggle]
   const joins = (part: number, pin: number): boolean => design.pins[pin].joins.some((join) => join.part === part)
-  return forces?.linkLines.find(({ part }) => joins(part, b) && (joins(part, a) || joins(part, c)))
+  const lines = forces?.linkLines.filter(({ tension_N }) => Math.abs(tension_N) > SMALLEST_N) ?? []
+  return lines.find(({ part }) => design.parts[part].role === 'link' && joins(part, b) && (joins(part, a) || joins(part, c)))
 }
 
 /** What the eye should see, in words: the distance of the force's line from pin C against its friction circle. */

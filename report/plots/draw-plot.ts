@@ -5,13 +5,16 @@
 import { scaleLinear } from 'd3-scale'
 import { line as curveThrough } from 'd3-shape'
 import type { Series, Travel } from '../../engine/index.ts'
+import { textSize } from '../drawing/labels.ts'
 import { element, lettering, line, px } from '../drawing/svg.ts'
 import { say } from '../tables/value-text.ts'
 import type { PlotGroup } from './plot-groups.ts'
 import { spread } from './spread-labels.ts'
 import { axisRange, driveMarks, driveSign, driveStep } from './travel-axis.ts'
 
-const MARGIN = { left: 52, right: 116, top: 34, bottom: 30 }
+const MARGIN = { left: 52, top: 34, bottom: 30 }
+/** Room for the names at the ends of the lines: as much as they need, but never more than this share of the width. */
+const NAMES = { least_px: 90, most_ratio: 0.42, joint_px: 14 }
 const CURVE_CLASSES = ['first', 'second', 'third', 'fourth']
 const LABEL_PX = 12.5
 
@@ -37,6 +40,8 @@ interface Frame {
   readonly x: (arc_ratio: number) => number
   readonly y: (value: number) => number
   readonly ticks: readonly number[]
+  /** Where the lines end and their names begin, px. */
+  readonly right: number
   readonly options: PlotOptions
 }
 
@@ -51,7 +56,7 @@ export function drawPlot(about: { readonly group: PlotGroup; readonly travel: Tr
     travelAxisOf(travel, frame),
     ...group.limits.map((limit) => {
       const y = frame.y(limit.value)
-      return line({ x: MARGIN.left, y }, { x: options.width_px - MARGIN.right, y }, 'bound')
+      return line({ x: MARGIN.left, y }, { x: frame.right, y }, 'bound')
     }),
     ...group.series.map((series, index) =>
       element('path', { d: curveOf(series, travel, frame), class: `curve ${CURVE_CLASSES[index % 4]}` }),
@@ -69,8 +74,14 @@ export function drawPlot(about: { readonly group: PlotGroup; readonly travel: Tr
     xmlns: 'http://www.w3.org/2000/svg',
   }
   const svg = element('svg', attributes, ...content)
-  const right = options.width_px - MARGIN.right
-  return { svg, width: options.width_px, height: options.height_px, left: MARGIN.left, right, range: axisRange(travel) }
+  return {
+    svg,
+    width: options.width_px,
+    height: options.height_px,
+    left: MARGIN.left,
+    right: frame.right,
+    range: axisRange(travel),
+  }
 }
 
 function frameOf({ group, travel }: { group: PlotGroup; travel: Travel }, options: PlotOptions): Frame {
@@ -83,10 +94,17 @@ function frameOf({ group, travel }: { group: PlotGroup; travel: Travel }, option
     .domain(domain[0] === domain[1] ? [domain[0], domain[0] + 1] : domain)
     .nice(5)
     .range([options.height_px - MARGIN.bottom, MARGIN.top])
+  const right = options.width_px - namesRoom(group, options.width_px)
   const x = scaleLinear()
     .domain([...axisRange(travel)])
-    .range([MARGIN.left, options.width_px - MARGIN.right])
-  return { x, y: (value) => y(shown(value, group)), ticks: y.ticks(5), options }
+    .range([MARGIN.left, right])
+  return { x, y: (value) => y(shown(value, group)), ticks: y.ticks(5), right, options }
+}
+
+function namesRoom(group: PlotGroup, width_px: number): number {
+  const names = [...group.series.map(nameOf), ...group.limits.map((limit) => `${limit.words} 00.0°`)]
+  const longest = Math.max(NAMES.least_px, ...names.map((name) => textSize(name, LABEL_PX).width + NAMES.joint_px))
+  return Math.min(longest, NAMES.most_ratio * width_px)
 }
 
 /** Values as they are read at the axis: degrees for angles. */
@@ -100,7 +118,7 @@ function titleOf(group: PlotGroup): string {
 }
 
 function axisOf({ group }: { group: PlotGroup }, frame: Frame): string {
-  const right = frame.options.width_px - MARGIN.right
+  const { right } = frame
   const back = group.unit === 'rad' ? Math.PI / 180 : 1
   return frame.ticks
     .map((tick) => {
@@ -121,7 +139,7 @@ function tickText(tick: number): string {
 
 function travelAxisOf(travel: Travel, frame: Frame): string {
   const bottom = frame.options.height_px - MARGIN.bottom
-  const right = frame.options.width_px - MARGIN.right
+  const { right } = frame
   const step = driveStep(travel, { width_px: right - MARGIN.left, apart_px: 56 })
   const marks = driveMarks(travel, step).map((mark) => {
     const x = frame.x(mark.arc_ratio)
@@ -145,10 +163,10 @@ function curveOf(series: Series, travel: Travel, frame: Frame): string {
 
 /** Names at the right ends of the curves and limits, moved apart where they would touch. */
 function endLabels({ group }: { group: PlotGroup; travel: Travel }, frame: Frame): string {
-  const right = frame.options.width_px - MARGIN.right
+  const { right } = frame
   const curves = group.series.flatMap((series) => {
     const last = series.values.findLast((value) => value !== undefined)
-    return last === undefined ? [] : [{ words: series.title, y: frame.y(last), className: 'name' }]
+    return last === undefined ? [] : [{ words: nameOf(series), y: frame.y(last), className: 'name' }]
   })
   const limits = group.limits.map((limit) => {
     return { words: `${limit.words} ${say(limit.value, group.unit)}`, y: frame.y(limit.value), className: 'bound' }
@@ -164,6 +182,11 @@ function endLabels({ group }: { group: PlotGroup; travel: Travel }, frame: Frame
       return joint + lettering(words, { x: right + 11, y: placed[index] + 4 }, { class: className, 'font-size': LABEL_PX })
     })
     .join('')
+}
+
+/** Within a plot of efforts to close a series need not say `close:` again. */
+function nameOf(series: Series): string {
+  return series.title.replace(/^(close|hold): /, '')
 }
 
 /** Stretches where no series has a value. */

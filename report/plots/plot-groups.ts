@@ -31,7 +31,9 @@ const KINDS: readonly Kind[] = [
   { id: 'margin', title: 'Dead-centre margin', question: 'motion', matches: /margin/i },
   { id: 'transmission', title: 'Transmission angles', question: 'motion', matches: /transmission/i },
   { id: 'return', title: 'Return reserve', question: 'hold', matches: /reserve/i },
-  { id: 'effort', title: 'Effort at the drive', question: 'hold', matches: /effort/i },
+  { id: 'close', title: 'Effort to close', question: 'hold', matches: /effortToClose/i },
+  { id: 'hold', title: 'Effort to hold', question: 'hold', matches: /effortToHold/i },
+  { id: 'effort', title: 'Effort', question: 'hold', matches: /effort/i },
 ]
 
 /** Plots of an evaluation in the order they are read. Series of no known kind get a plot by themselves. */

@@ -27,17 +27,24 @@ export interface LoadCell {
 export function loadRows(evaluation: Evaluation): readonly LoadRow[] {
   return evaluation.design.loadCases.map((loadCase) => {
     const cell = (name: string): LoadCell => cellOf(evaluation, `loadCase.${loadCase.id}.${name}`)
+    const effort = (name: string): LoadCell => effortCell(evaluation, `loadCase.${loadCase.id}.${name}`)
     return {
       id: loadCase.id,
       name: loadCase.name,
       load: loadWords(loadCase),
       heldBy: cell('heldBy'),
-      toClose: cell('effortToClose'),
-      toHold: cell('effortToHold'),
-      toLetGo: cell('letGoUnderLoadEffort'),
+      toClose: effort('effortToClose'),
+      toHold: effort('effortToHold'),
+      toLetGo: effort('letGoUnderLoadEffort'),
       keeper: cell('sustainingLoad'),
     }
   })
+}
+
+/** An effort that is nothing or negative is none that the wearer has to give. */
+function effortCell(evaluation: Evaluation, id: string): LoadCell {
+  const value = figureOf(evaluation, id)?.value
+  return typeof value === 'number' && value <= 0 ? { value: { number: 'none needed', unit: '' } } : cellOf(evaluation, id)
 }
 
 function cellOf(evaluation: Evaluation, id: string): LoadCell {
