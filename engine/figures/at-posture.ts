@@ -1,7 +1,7 @@
 /** Any posture of the travel, and the forces there for a question: what a pointer on the scale asks for. */
 import type { Design, Point } from '../design/design.ts'
 import { againstMotion, type Balance, balanceIn, prepare } from '../forces/balance.ts'
-import { type FramePair, framesAt } from '../forces/closing-frames.ts'
+import { type FramePair, framesAt } from '../forces/force-frame.ts'
 import { type Effort, effortToClose, effortToHold, portRow } from '../forces/effort.ts'
 import { type ForceBench, forceBench, standingLoad } from '../forces/force-bench.ts'
 import { addLoadCase } from '../forces/loads.ts'
@@ -69,7 +69,7 @@ export function forcesAt(evaluation: Evaluation, arc_ratio: number, question: Qu
   const ready = readyFor(evaluation.design)
   if (!ready) throw new Error('forcesAt: the finger cannot be moved')
   const node = nodeOf(ready, arc_ratio)
-  const frames = framesAt(ready.path.mechanism, node)
+  const frames = framesAt(ready.bench.room, node)
   const posture = postureOf(ready.path, node)
   if (!frames) return { posture, title: '', pins: [], linkLines: [], loads: [], stops: [], why: 'two ways go on at this posture' }
   return question.kind === 'return' ? returnPicture(ready, frames, posture) : casePicture(ready, frames, posture, question)

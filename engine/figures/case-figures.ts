@@ -2,6 +2,7 @@
 import type { LoadCase } from '../design/design.ts'
 import { effortToHold, portRow } from '../forces/effort.ts'
 import { addWorstWeight, standingLoad } from '../forces/force-bench.ts'
+import { powerIn } from '../forces/force-frame.ts'
 import type { Carrier } from '../forces/holding.ts'
 import { effortToOpen, openingPort } from '../forces/letting-go.ts'
 import { addLoadCase } from '../forces/loads.ts'
@@ -121,7 +122,7 @@ function addKeeper(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded |
     return
   }
   const port = portRow(survey.bench, frames.opening, keeper.port)
-  const closes = port.reduce((power, value, column) => power + value * frames.closing.motion[column], 0) > 0
+  const closes = powerIn(frames.closing, port) > 0
   const effort = effortToHold(survey.bench, frames.opening, { port, addLoads: (row) => addLoadCase(row, loadCase) })
   const needed = closes && effort?.balance ? Math.max(0, effort.balance.amplitude) : undefined
   const load = loadCase.forces.reduce((sum, force) => sum + force.force_N, 0)

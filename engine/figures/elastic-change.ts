@@ -31,7 +31,8 @@ export function elasticChange(survey: Survey, loadCase: LoadCase, loaded: Loaded
     return stated(part) ?? (link && slimmest(survey, link))
   }
   const rigid = underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf: () => undefined })
-  const soft = underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf })
+  const allStated = links.every((link) => stated(link.part) !== undefined)
+  const soft = allStated ? loaded : underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf })
   if (!rigid || !soft) return { why: 'the play does not settle under this load' }
   return {
     value: toggleMargin(toggle, soft.posture) - toggleMargin(toggle, rigid.posture),

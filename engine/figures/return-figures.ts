@@ -1,7 +1,7 @@
 /** Figures of letting go: the return reserve over the way back, the jam angles, play and release. */
 
 import { addWorstWeight, standingLoad } from '../forces/force-bench.ts'
-import { findJam, type Jam } from '../forces/jam.ts'
+import { findJam, type Jam, type SurveyedNode } from '../forces/jam.ts'
 import { effortToOpen, openingPort } from '../forces/letting-go.ts'
 import { atLetGo, framesNear, type LetGo, playBand, statedStiffness } from '../forces/states.ts'
 import { toggleMargin } from '../motion/toggle-margin.ts'
@@ -23,8 +23,10 @@ const NO_STATE = 'no equilibrium was found at every posture'
 
 export function addReturnFigures(sheet: FigureSheet, survey: Survey): ReturnFound {
   const { path, bench } = survey
-  const jam = findJam(bench, path, 'fromRest', [])
-  const runJam = findJam(bench, path, 'moving', [])
+  const surveyed = (kind: 'fromRest' | 'moving'): SurveyedNode[] =>
+    survey.nodes.map((node, index) => ({ node, reserve: survey.reserves[index]?.[kind]?.amplitude }))
+  const jam = findJam(bench, path, 'fromRest', surveyed('fromRest'))
+  const runJam = findJam(bench, path, 'moving', surveyed('moving'))
   const letGo = atLetGo(survey.closed, { clearance: true, stiffnessOf: statedStiffness(path) })
   const reserves = addReserves(sheet, survey, letGo)
   addJamAngles(sheet, survey, jam, 'jamAngle')

@@ -3,7 +3,7 @@
  */
 import type { Design, LoadCase } from '../design/design.ts'
 import { actsInPlane, type CaseEfforts, caseEfforts } from '../forces/case-way.ts'
-import { framesAt } from '../forces/closing-frames.ts'
+import { framesAt } from '../forces/force-frame.ts'
 import { type ForceBench, forceBench } from '../forces/force-bench.ts'
 import { type Reserve, returnReserve } from '../forces/return-reserve.ts'
 import { type ClosedFinger, closedFinger } from '../forces/states.ts'
@@ -43,7 +43,7 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
   const reserves: (Reserve | undefined)[] = []
   const unloaded: (CaseEfforts | undefined)[] = []
   for (const node of nodes) {
-    const frames = framesAt(mechanism, node)
+    const frames = framesAt(bench.room, node)
     reserves.push(frames && returnReserve(bench, frames.opening))
     unloaded.push(frames && caseEfforts(bench, frames, undefined))
     for (const { loadCase, efforts } of cases) {

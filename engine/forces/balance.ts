@@ -11,10 +11,10 @@
  * Slots choose their wall by complementarity: assume one, solve, and accept it only when the pin presses on that wall.
  */
 
-import { dot } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
-import { type ForceFrame, responseTo, type Wall } from './force-frame.ts'
-import { type Magnitudes, makeMagnitudes, solveMagnitudes } from './magnitudes.ts'
+import { type ForceFrame, powerIn, responseTo, rubbingRate, rubbingResponse, type Wall } from './force-frame.ts'
+import type { ForceRoom } from './force-room.ts'
+import { solveMagnitudes } from './magnitudes.ts'
 
 export interface PortAndLoad {
   /** Generalised force of the unit port. */
@@ -42,80 +42,92 @@ export interface Balance {
   readonly rates: Float64Array
 }
 
-/** A port and a load prepared at a posture; friction still open. */
+/** A port and a load prepared at a posture, friction still open. Valid until the next is prepared in the same room. */
 export interface Prepared {
   readonly frame: ForceFrame
+  readonly room: ForceRoom
   readonly portPower: number
-  readonly portResponse: Float64Array
   readonly freeAmplitude: number
-  readonly freeForces: Float64Array
-  readonly room: Magnitudes
   /** Wall that each joint's rubbing is filled in for; pins always +1. */
   readonly walls: Wall[]
-  readonly rates: Float64Array
-  readonly levers: Float64Array
   readonly slots: readonly number[]
+  readonly ticket: number
 }
 
 /** @returns undefined where the port does no work in the motion: its amplitude then has no meaning (a pole) */
 export function prepare(frame: ForceFrame, { port, load }: PortAndLoad): Prepared | undefined {
-  const portPower = dot(port, frame.motion)
-  if (!(Math.abs(portPower) > limits.workless_ratio * Math.sqrt(dot(port, port)))) return undefined
-  const portResponse = responseTo(frame, port)
-  const freeForces = responseTo(frame, load)
-  const freeAmplitude = -dot(load, frame.motion) / portPower
-  for (let row = 0; row < freeForces.length; row++) freeForces[row] = -freeForces[row] - freeAmplitude * portResponse[row]
-  const { joints } = frame.mechanism
-  const slots = joints.flatMap((joint, index) => (joint.kind === 'slot' ? [index] : []))
-  const walls = joints.map((joint): Wall => (joint.kind === 'slot' && freeForces[joint.row] < 0 ? -1 : 1))
-  const rates = new Float64Array(joints.length)
-  const levers = new Float64Array(joints.length)
-  const room = makeMagnitudes(frame.mechanism)
-  const prepared = { frame, portPower, portResponse, freeAmplitude, freeForces, room, walls, rates, levers, slots }
+  const { room, mechanism } = frame
+  const portPower = powerIn(frame, port)
+  let size = 0
+  for (let column = 0; column < port.length; column++) size += port[column] * port[column]
+  if (!(Math.abs(portPower) > limits.workless_ratio * Math.sqrt(size))) return undefined
+  const { column, portResponse, freeForces } = room
+  responseTo(frame, port, portResponse)
+  responseTo(frame, load, column)
+  const freeAmplitude = -powerIn(frame, load) / portPower
+  for (let row = 0; row < freeForces.length; row++) freeForces[row] = -column[row] - freeAmplitude * portResponse[row]
+  const slots: number[] = []
+  const walls = mechanism.joints.map((joint, index): Wall => {
+    if (joint.kind !== 'slot') return 1
+    slots.push(index)
+    return freeForces[joint.row] < 0 ? -1 : 1
+  })
+  const prepared = { frame, room, portPower, freeAmplitude, walls, slots, ticket: ++room.questionTicket }
   fillFree(prepared)
   fillInfluence(prepared)
   return prepared
 }
 
-function fillFree({ frame, freeForces, room }: Prepared): void {
-  frame.mechanism.joints.forEach((joint, i) => {
-    room.free[2 * i] = freeForces[joint.row]
-    room.free[2 * i + 1] = joint.kind === 'pin' ? freeForces[joint.row + 1] : 0
-  })
+function inUse({ room, ticket }: Prepared): ForceRoom {
+  if (ticket !== room.questionTicket) throw new Error('force question: used after the next one was prepared')
+  return room
+}
+
+function fillFree({ frame, room }: Prepared): void {
+  const { joints } = frame.mechanism
+  const { free } = room.magnitudes
+  for (let i = 0; i < joints.length; i++) {
+    const { row, kind } = joints[i]
+    free[2 * i] = room.freeForces[row]
+    free[2 * i + 1] = kind === 'pin' ? room.freeForces[row + 1] : 0
+  }
 }
 
 /** Influence of each joint's friction on every joint force, for the walls as they are set. */
-function fillInfluence(prepared: Prepared): void {
-  const { frame, portPower, portResponse, room, walls, rates } = prepared
+function fillInfluence({ frame, room, portPower, walls }: Prepared): void {
   const { joints } = frame.mechanism
+  const { influence } = room.magnitudes
+  const { portResponse } = room
   const count = joints.length
   for (let k = 0; k < count; k++) {
-    const { response, rate } = frame.rubbing(k, walls[k])
+    const response = rubbingResponse(frame, k, walls[k])
+    const rate = rubbingRate(frame, k, walls[k])
     const share = rate / portPower
-    rates[k] = rate
+    room.questionRates[k] = rate
     for (let i = 0; i < count; i++) {
       const { row, kind } = joints[i]
       const at = 2 * (i * count + k)
-      room.influence[at] = response[row] - share * portResponse[row]
-      room.influence[at + 1] = kind === 'pin' ? response[row + 1] - share * portResponse[row + 1] : 0
+      influence[at] = response[row] - share * portResponse[row]
+      influence[at + 1] = kind === 'pin' ? response[row + 1] - share * portResponse[row + 1] : 0
     }
   }
 }
 
 /**
- * Solves a state of friction; afterwards `prepared.room` holds the joint forces.
+ * Solves a state of friction; afterwards the room holds the joint forces.
  *
  * @param start magnitudes to start from, N; left out, the frictionless ones
  * @returns the amplitude, or undefined when no equilibrium was found
  */
 export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float64Array): number | undefined {
+  const { magnitudes, levers, questionRates } = inUse(prepared)
   if (prepared.slots.length === 0) {
-    fill(prepared.rates, prepared.levers)
-    return solveMagnitudes(prepared.room, prepared.levers, start) ? amplitudeNow(prepared) : undefined
+    fill(questionRates, levers)
+    return solveMagnitudes(magnitudes, levers, start) ? amplitudeNow(prepared) : undefined
   }
   for (let trial = 0; trial < limits.wallTrials; trial++) {
-    fill(prepared.rates, prepared.levers)
-    const solved = solveMagnitudes(prepared.room, prepared.levers, start)
+    fill(questionRates, levers)
+    const solved = solveMagnitudes(magnitudes, levers, start)
     if (solved && !pressWalls(prepared)) return amplitudeNow(prepared)
     if (!solved) nextWalls(prepared)
     fillInfluence(prepared)
@@ -127,7 +139,7 @@ export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float6
 function pressWalls({ slots, room, walls }: Prepared): boolean {
   let changed = false
   for (const slot of slots) {
-    const wall: Wall = room.forces[2 * slot] < 0 ? -1 : 1
+    const wall: Wall = room.magnitudes.forces[2 * slot] < 0 ? -1 : 1
     if (wall !== walls[slot]) changed = true
     walls[slot] = wall
   }
@@ -142,9 +154,10 @@ function nextWalls({ slots, walls }: Prepared): void {
   }
 }
 
-function amplitudeNow({ freeAmplitude, portPower, levers, rates, room }: Prepared): number {
+function amplitudeNow({ freeAmplitude, portPower, room }: Prepared): number {
+  const { levers, questionRates, magnitudes } = room
   let dissipated = 0
-  for (let k = 0; k < rates.length; k++) dissipated += levers[k] * room.values[k] * rates[k]
+  for (let k = 0; k < levers.length; k++) dissipated += levers[k] * magnitudes.values[k] * questionRates[k]
   return freeAmplitude + dissipated / portPower
 }
 
@@ -152,14 +165,14 @@ function amplitudeNow({ freeAmplitude, portPower, levers, rates, room }: Prepare
 export function balanceIn(prepared: Prepared, fill: FillLevers, start?: Float64Array): Balance | undefined {
   const amplitude = amplitudeIn(prepared, fill, start)
   if (amplitude === undefined) return undefined
-  const { frame, room, levers, rates } = prepared
-  const { joints, rows_count } = frame.mechanism
+  const { magnitudes, levers, questionRates } = prepared.room
+  const { joints, rows_count } = prepared.frame.mechanism
   const forces = new Float64Array(rows_count)
   joints.forEach((joint, i) => {
-    forces[joint.row] = room.forces[2 * i]
-    if (joint.kind === 'pin') forces[joint.row + 1] = room.forces[2 * i + 1]
+    forces[joint.row] = magnitudes.forces[2 * i]
+    if (joint.kind === 'pin') forces[joint.row + 1] = magnitudes.forces[2 * i + 1]
   })
-  return { amplitude, forces, magnitudes: room.values.slice(), levers: levers.slice(), rates: rates.slice() }
+  return { amplitude, forces, magnitudes: magnitudes.values.slice(), levers: levers.slice(), rates: questionRates.slice() }
 }
 
 /** Every joint's friction against the motion about to start. */

@@ -1,6 +1,6 @@
 /** Efforts of one load case at one posture: to close against it, to hold it, and without friction. */
 import type { LoadCase } from '../design/design.ts'
-import type { FramePair } from './closing-frames.ts'
+import type { FramePair } from './force-frame.ts'
 import { effortToClose, effortToHold, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import { addLoadCase } from './loads.ts'

@@ -11,7 +11,7 @@ import type { ForceRow } from '../motion/closure.ts'
 import { limits } from '../numbers/limits.ts'
 import { type Balance, prepare } from './balance.ts'
 import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
-import { emptyRow, type ForceFrame } from './force-frame.ts'
+import { emptyRow, type ForceFrame, turnIn } from './force-frame.ts'
 import { addPort } from './loads.ts'
 import { worstRest } from './rest-state.ts'
 
@@ -73,8 +73,9 @@ function effortIn(
 
 /** Joints that turn by less than a share of the fastest: their friction may stand on either side. */
 export function slowJoints(frame: ForceFrame): boolean[] {
-  const fastest = frame.turns.reduce((most, turn) => Math.max(most, Math.abs(turn)), 0)
+  const turns = frame.mechanism.joints.map((_, index) => Math.abs(turnIn(frame, index)))
+  const fastest = Math.max(...turns)
   return frame.mechanism.joints.map(
-    (joint, index) => joint.kind === 'pin' && Math.abs(frame.turns[index]) < limits.slowTurn_ratio * fastest,
+    (joint, index) => joint.kind === 'pin' && turns[index] < limits.slowTurn_ratio * fastest,
   )
 }

@@ -6,7 +6,8 @@ import { partMass } from '../design/mass.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
-import { emptyRow, type ForceFrame, turnPattern } from './force-frame.ts'
+import { emptyRow, type ForceFrame, powerIn, turnIn, turnPattern } from './force-frame.ts'
+import { type ForceRoom, forceRoom } from './force-room.ts'
 import { frictionLever } from './friction-lever.ts'
 import { addSprings, addWeight, type PartMass, type SpringState } from './loads.ts'
 
@@ -15,6 +16,7 @@ export type FrictionLevel = 'least' | 'likely' | 'most'
 
 export interface ForceBench {
   readonly mechanism: Mechanism
+  readonly room: ForceRoom
   /** Assembled drawn posture: springs and strokes are counted from it. */
   readonly drawn: Float64Array
   readonly drive: Condition
@@ -31,7 +33,7 @@ export function forceBench(mechanism: Mechanism, drawn: Float64Array, drive: Con
     return found
   }
   const masses = mechanism.design.weight ? movingMasses(mechanism.design) : []
-  return { mechanism, drawn, drive, masses, leversOf }
+  return { mechanism, room: forceRoom(mechanism), drawn, drive, masses, leversOf }
 }
 
 /** Masses of the moving parts as far as they are known. */
@@ -61,7 +63,7 @@ export function standingLoad(bench: ForceBench, frame: ForceFrame, springs: Spri
 function addDrag(row: ForceRow, frame: ForceFrame): void {
   frame.mechanism.joints.forEach((joint, index) => {
     const drag_Nmm = frame.mechanism.design.pins[joint.pin].drag_Nmm
-    if (drag_Nmm > 0) turnPattern(row, joint, -Math.sign(frame.turns[index]) * drag_Nmm)
+    if (drag_Nmm > 0) turnPattern(row, joint, -Math.sign(turnIn(frame, index)) * drag_Nmm)
   })
 }
 
@@ -80,18 +82,24 @@ export function addWorstWeight(
 ): number | undefined {
   const range = bench.mechanism.design.weight
   if (!range || bench.masses.length === 0) return undefined
-  const powerAt = (towards_rad: number): number => {
-    const weight = emptyRow(frame)
-    addWeight(weight, bench.masses, towards_rad)
-    return weight.out.reduce((sum, value, column) => sum + value * frame.motion[column], 0)
-  }
-  const helping_rad = Math.atan2(powerAt(Math.PI / 2), powerAt(0))
-  const wanted = worst === 'helps' ? helping_rad : helping_rad + Math.PI
-  const turnsOn = Math.ceil((range.from_rad - wanted) / (2 * Math.PI))
-  const inRange = wanted + 2 * Math.PI * turnsOn
+  const forward = emptyRow(frame)
+  addWeight(forward, bench.masses, 0)
+  const upward = emptyRow(frame)
+  addWeight(upward, bench.masses, Math.PI / 2)
+  const c = powerIn(frame, forward.out)
+  const s = powerIn(frame, upward.out)
   const sign = worst === 'helps' ? 1 : -1
-  const ends = powerAt(range.from_rad) * sign >= powerAt(range.to_rad) * sign ? range.from_rad : range.to_rad
-  const towards_rad = inRange <= range.to_rad ? inRange : ends
-  addWeight(row, bench.masses, towards_rad)
+  const towards_rad = mostWithin(range, (angle) => sign * (c * Math.cos(angle) + s * Math.sin(angle)), Math.atan2(sign * s, sign * c))
+  const x = Math.cos(towards_rad)
+  const y = Math.sin(towards_rad)
+  for (let column = 0; column < row.out.length; column++) row.out[column] += x * forward.out[column] + y * upward.out[column]
   return towards_rad
+}
+
+/** The angle in a range at which a sinusoid is largest: its crest, by whole turns into the range, or the better end. */
+function mostWithin(range: { from_rad: number; to_rad: number }, value: (angle: number) => number, crest_rad: number): number {
+  const turnsOn = Math.ceil((range.from_rad - crest_rad) / (2 * Math.PI))
+  const inRange = crest_rad + 2 * Math.PI * turnsOn
+  if (inRange <= range.to_rad) return inRange
+  return value(range.from_rad) >= value(range.to_rad) ? range.from_rad : range.to_rad
 }

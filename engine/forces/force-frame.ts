@@ -12,89 +12,103 @@
  *     λ = (v·g) / (v·p),   R = S(g − λ p),   S(g) = the first rows of B⁻ᵀ g,   g = −Q + Σ κ_j |R_j| d_j
  *
  * so one factoring serves every port and load, and the whole problem shrinks to one unknown |R_j| a joint. The first
- * equation is virtual work; it gives the amplitude without loss even where pin forces are large.
+ * equation is virtual work; it gives the amplitude without loss even where pin forces are large. Turning the motion round changes the
+ * sign of rates and powers only; responses are shared.
  */
-
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
-import { dot } from '../motion/path.ts'
-import { factor, type Lu, makeLu, solveTransposed } from '../numbers/lu.ts'
-import type { Vector } from '../numbers/vector.ts'
+import { dot, type PathNode } from '../motion/path.ts'
+import { factor, solveTransposed } from '../numbers/lu.ts'
+import type { ForceRoom } from './force-room.ts'
 
 /** Which wall of a slot the pin pushes on: +1 when the force on the pin is along the slot's normal. */
 export type Wall = 1 | -1
 
-/** How one joint rubs at this posture. */
-export interface Rubbing {
-  readonly joint: Joint
-  /** Generalised force of unit friction. */
-  readonly pattern: Float64Array
-  /** Its response S(pattern). */
-  readonly response: Float64Array
-  /** Power of the pattern in the motion: relative turn (rad per mm of arc) or slide (mm per mm of arc). */
-  readonly rate: number
-}
-
+/** A posture with the motion about to start. Valid until the next frame is made in the same room. */
 export interface ForceFrame {
+  readonly room: ForceRoom
   readonly mechanism: Mechanism
   readonly posture: Float64Array
-  /** Unit motion about to start, one entry a column. */
-  readonly motion: Float64Array
-  readonly lu: Lu
-  /** Relative turn θ̇_b − θ̇_a of each joint, rad per mm of arc. */
-  readonly turns: Float64Array
-  /** Pins rub alike on both sides; slots once for each wall. */
-  readonly rubbing: (joint: number, wall: Wall) => Rubbing
+  /** Unit closing motion, one entry a column. */
+  readonly tangent: Float64Array
+  /** +1 closing, −1 opening. */
+  readonly sense: 1 | -1
+  readonly ticket: number
+}
+
+export interface FramePair {
+  readonly closing: ForceFrame
+  readonly opening: ForceFrame
 }
 
 /** @returns undefined where the closure equations do not fix the parts (two ways on) */
-export function forceFrame(mechanism: Mechanism, posture: Float64Array, motion: Float64Array): ForceFrame | undefined {
-  const lu = makeLu(mechanism.columns_count)
+export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, 'posture' | 'tangent'>): FramePair | undefined {
+  const { mechanism, lu } = room
   closureDerivative(mechanism, posture, lu.factors)
-  lu.factors.set(motion, mechanism.rows_count * mechanism.columns_count)
+  lu.factors.set(tangent, mechanism.rows_count * mechanism.columns_count)
   if (!factor(lu)) return undefined
-  const turns = Float64Array.from(
-    mechanism.joints,
-    (joint) => turnRate(mechanism, motion, joint.b) - turnRate(mechanism, motion, joint.a),
-  )
-  const known: (Rubbing | undefined)[] = new Array(2 * mechanism.joints.length)
-  const rubbing = (index: number, wall: Wall): Rubbing => {
-    const key = mechanism.joints[index].kind === 'pin' || wall > 0 ? index : mechanism.joints.length + index
-    known[key] ??= rubbingOf({ mechanism, posture, motion, lu }, mechanism.joints[index], wall)
-    return known[key]
-  }
-  return { mechanism, posture, motion, lu, turns, rubbing }
+  room.frameTicket++
+  room.known.fill(0)
+  mechanism.joints.forEach((joint, index) => {
+    room.turns[index] = turnRate(mechanism, tangent, joint.b) - turnRate(mechanism, tangent, joint.a)
+  })
+  const common = { room, mechanism, posture, tangent, ticket: room.frameTicket }
+  return { closing: { ...common, sense: 1 }, opening: { ...common, sense: -1 } }
 }
 
-/** The same posture with the motion turned round: responses are shared, rates change sign. */
-export function oppositeFrame(frame: ForceFrame): ForceFrame {
-  const rubbing = (joint: number, wall: Wall): Rubbing => {
-    const known = frame.rubbing(joint, wall)
-    return { ...known, rate: -known.rate }
-  }
-  const minus = (values: Float64Array): Float64Array => values.map((value) => -value)
-  return { ...frame, motion: minus(frame.motion), turns: minus(frame.turns), rubbing }
+function turnRate(mechanism: Mechanism, tangent: Float64Array, part: number): number {
+  return part === 0 ? 0 : tangent[3 * (part - 1) + 2] / mechanism.scale_mm
 }
 
-function turnRate(mechanism: Mechanism, motion: Float64Array, part: number): number {
-  return part === 0 ? 0 : motion[3 * (part - 1) + 2] / mechanism.scale_mm
+function inUse(frame: ForceFrame): ForceRoom {
+  if (frame.ticket !== frame.room.frameTicket) throw new Error('force frame: used after the next posture was prepared')
+  return frame.room
 }
 
-type Prepared = Pick<ForceFrame, 'mechanism' | 'posture' | 'motion' | 'lu'>
+/** Power of a generalised force in the frame's motion, per unit of arc. */
+export function powerIn(frame: ForceFrame, generalised: Float64Array): number {
+  return frame.sense * dot(generalised, frame.tangent)
+}
 
-function rubbingOf(frame: Prepared, joint: Joint, wall: Wall): Rubbing {
+/** Relative turn θ̇_b − θ̇_a of a joint in the frame's motion, rad per mm of arc. */
+export function turnIn(frame: ForceFrame, joint: number): number {
+  return frame.sense * inUse(frame).turns[joint]
+}
+
+/** Response S(d_j) of unit friction at a joint. Pins rub alike on both sides; slots once for each wall. */
+export function rubbingResponse(frame: ForceFrame, joint: number, wall: Wall): Float64Array {
+  return inUse(frame).responses[rubbingKey(frame, joint, wall)]
+}
+
+/** Power of unit friction of a joint in the frame's motion: relative turn (rad) or slide (mm), per mm of arc. */
+export function rubbingRate(frame: ForceFrame, joint: number, wall: Wall): number {
+  return frame.sense * inUse(frame).rates[rubbingKey(frame, joint, wall)]
+}
+
+function rubbingKey(frame: ForceFrame, index: number, wall: Wall): number {
+  const { room, mechanism } = frame
+  const joint = mechanism.joints[index]
+  const key = joint.kind === 'pin' || wall > 0 ? index : mechanism.joints.length + index
+  if (room.known[key] === 1) return key
   const row = emptyRow(frame)
   if (joint.kind === 'pin') turnPattern(row, joint)
   else slidePattern(row, joint, wall)
-  return { joint, pattern: row.out, response: responseTo(frame, row.out), rate: dot(row.out, frame.motion) }
+  room.rates[key] = dot(row.out, frame.tangent)
+  responseTo(frame, row.out, room.responses[key])
+  room.known[key] = 1
+  return key
 }
 
-/** A generalised force with nothing in it yet. */
-export function emptyRow(frame: Pick<ForceFrame, 'mechanism' | 'posture'>): ForceRow {
-  return { mechanism: frame.mechanism, posture: frame.posture, out: new Float64Array(frame.mechanism.columns_count), start: 0 }
+/** A generalised force with nothing in it yet; overwritten after some twenty more. */
+export function emptyRow(frame: ForceFrame): ForceRow {
+  const { room, mechanism, posture } = frame
+  const out = room.rows[room.nextRow]
+  room.nextRow = (room.nextRow + 1) % room.rows.length
+  out.fill(0)
+  return { mechanism, posture, out, start: 0 }
 }
 
-/** Adds a unit counter-clockwise couple on b and its reaction on a. */
+/** Adds a counter-clockwise couple on b and its reaction on a. */
 export function turnPattern(row: ForceRow, joint: Joint, amount = 1): void {
   addCouple(row, { part: joint.b, couple: amount })
   addCouple(row, { part: joint.a, couple: -amount })
@@ -103,19 +117,16 @@ export function turnPattern(row: ForceRow, joint: Joint, amount = 1): void {
 /** The pin touches the wall behind it: at its centre less its radius along the force on the pin. */
 function slidePattern(row: ForceRow, joint: Joint, wall: Wall): void {
   const along = slotAngle(row.posture, joint)
-  const direction: Vector = { x: Math.cos(along), y: Math.sin(along) }
+  const x = Math.cos(along)
+  const y = Math.sin(along)
   const pin = placed(row.posture, joint.a, joint.atA)
-  const at = {
-    x_mm: pin.x_mm + wall * joint.radius_mm * Math.sin(along),
-    y_mm: pin.y_mm - wall * joint.radius_mm * Math.cos(along),
-  }
-  addForce(row, { part: joint.a, at, force: direction })
-  addForce(row, { part: joint.b, at, force: { x: -direction.x, y: -direction.y } })
+  const at = { x_mm: pin.x_mm + wall * joint.radius_mm * y, y_mm: pin.y_mm - wall * joint.radius_mm * x }
+  addForce(row, { part: joint.a, at, force: { x, y } })
+  addForce(row, { part: joint.b, at, force: { x: -x, y: -y } })
 }
 
-/** S(g): joint forces that carry a generalised force once its working part is taken out. One entry a closure row, N. */
-export function responseTo(frame: Pick<ForceFrame, 'lu' | 'mechanism'>, generalised: Float64Array): Float64Array {
-  const out = Float64Array.from(generalised)
-  solveTransposed(frame.lu, out)
-  return out.subarray(0, frame.mechanism.rows_count)
+/** S(g): joint forces that carry a generalised force once its working part is taken out; into `out`, one entry a closure row, N. */
+export function responseTo(frame: ForceFrame, generalised: Float64Array, out: Float64Array): void {
+  out.set(generalised)
+  solveTransposed(inUse(frame).lu, out)
 }

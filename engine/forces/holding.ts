@@ -14,13 +14,12 @@
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
-import { dot } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
 import { rootBetween } from '../numbers/root.ts'
 import { amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared, prepare, withoutFriction } from './balance.ts'
 import { portRow, slowJoints } from './effort.ts'
 import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
-import { emptyRow, type ForceFrame } from './force-frame.ts'
+import { emptyRow, type ForceFrame, powerIn } from './force-frame.ts'
 import { addSprings } from './loads.ts'
 import { worstRest } from './rest-state.ts'
 import { dragPort } from './return-reserve.ts'
@@ -137,7 +136,7 @@ function openingPowers(bench: ForceBench, frame: ForceFrame, addLoads: (row: For
   addSprings(spring, bench.drawn, 'still')
   const weight = emptyRow(frame)
   addWorstWeight(bench, frame, weight, 'helps')
-  return { load: dot(load.out, frame.motion), spring: dot(spring.out, frame.motion), weight: dot(weight.out, frame.motion) }
+  return { load: powerIn(frame, load.out), spring: powerIn(frame, spring.out), weight: powerIn(frame, weight.out) }
 }
 
 function noShares(): Record<Carrier, number> {

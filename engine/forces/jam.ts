@@ -5,9 +5,9 @@
 import type { PathNode } from '../motion/path.ts'
 import { nodeWhereZero } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
-import { framesAt } from './closing-frames.ts'
+import { framesAt } from './force-frame.ts'
 import type { ForceBench } from './force-bench.ts'
-import { returnReserve } from './return-reserve.ts'
+import { movingReserve, restReserve, returnQuestion } from './return-reserve.ts'
 
 export type JamKind = 'fromRest' | 'moving'
 
@@ -21,26 +21,32 @@ export type Jam =
 
 /** Reserve at a node, N·mm a pin, or undefined when no state was found there. */
 export function reserveAt(bench: ForceBench, node: PathNode, kind: JamKind): number | undefined {
-  const frames = framesAt(bench.mechanism, node)
-  return frames && returnReserve(bench, frames.opening)?.[kind]?.amplitude
+  const frames = framesAt(bench.room, node)
+  const question = frames && returnQuestion(bench, frames.opening)
+  if (!question) return undefined
+  return kind === 'moving' ? movingReserve(bench, question, 'most')?.amplitude : restReserve(bench, question, 'most')?.amplitude
 }
 
 /**
- * @param known reserves at the nodes of the travel, where they have been worked out already
+ * @param surveyed nodes of the travel, open to closed, with their reserves
  */
-export function findJam(bench: ForceBench, path: TravelPath, kind: JamKind, known: readonly (number | undefined)[]): Jam {
-  let last: PathNode | undefined
-  let lastReserve: number | undefined
-  for (const [index, node] of [...path.nodes, ...path.beyond.slice(1)].entries()) {
-    const reserve = known[index] ?? reserveAt(bench, node, kind)
+export function findJam(bench: ForceBench, path: TravelPath, kind: JamKind, surveyed: readonly SurveyedNode[]): Jam {
+  let last: SurveyedNode | undefined
+  for (const next of [...surveyed, ...path.beyond.slice(1).map((node): SurveyedNode => ({ node }))]) {
+    const reserve = next.reserve ?? reserveAt(bench, next.node, kind)
     if (reserve === undefined) return { kind: 'unknown' }
     if (reserve <= 0) {
-      if (!last || lastReserve === undefined) return { kind: 'everywhere' }
-      const jam = nodeWhereZero(path.bench, last, node, (candidate) => reserveAt(bench, candidate, kind))
+      if (!last) return { kind: 'everywhere' }
+      const jam = nodeWhereZero(path.bench, last.node, next.node, (candidate) => reserveAt(bench, candidate, kind))
       return jam ? { kind: 'at', node: jam } : { kind: 'unknown' }
     }
-    last = node
-    lastReserve = reserve
+    last = next
   }
   return { kind: 'never' }
+}
+
+export interface SurveyedNode {
+  readonly node: PathNode
+  /** Absent where it is still to be worked out. */
+  readonly reserve?: number | undefined
 }

@@ -36,14 +36,16 @@ export type LettingGo =
  * @param asked `port` the unit generalised force in the sense that opens; `load` all else that acts
  */
 export function effortToOpen(bench: ForceBench, frame: ForceFrame, asked: { port: Float64Array; load: Float64Array }): LettingGo {
+  const given = asked.load.slice()
+  const port = asked.port.slice()
   const reserveAt = (effort: number): number | undefined => {
-    const load = asked.load.map((value, column) => value + effort * asked.port[column])
-    return reserveUnder(bench, frame, { load, level: 'most' })?.fromRest?.amplitude
+    const load = given.map((value, column) => value + effort * port[column])
+    return reserveUnder(bench, frame, load)
   }
   const atNothing = reserveAt(0)
   if (atNothing === undefined) return { kind: 'unknown' }
   if (atNothing > 0) return { kind: 'effort', effort: 0 }
-  const alone = reserveUnder(bench, frame, { load: asked.port, level: 'most' })?.fromRest?.amplitude
+  const alone = reserveUnder(bench, frame, port)
   if (alone === undefined) return { kind: 'unknown' }
   if (alone <= 0) return { kind: 'jams' }
   return firstOpening(reserveAt, atNothing, -atNothing / alone)

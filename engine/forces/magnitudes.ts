@@ -6,7 +6,6 @@
  * frictionless one. |R| is regularised by 1e-9 of the largest force, so that an unloaded joint has a derivative.
  */
 
-import type { Mechanism } from '../motion/mechanism.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
 
@@ -26,8 +25,7 @@ export interface Magnitudes {
   readonly lu: Lu
 }
 
-export function makeMagnitudes(mechanism: Mechanism): Magnitudes {
-  const count = mechanism.joints.length
+export function makeMagnitudes(count: number): Magnitudes {
   const numbers = (size: number): Float64Array => new Float64Array(size)
   return {
     count,

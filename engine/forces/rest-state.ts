@@ -33,7 +33,7 @@ interface Corner {
 
 /** @returns the worst state found, or undefined when no corner had an equilibrium */
 export function worstRest(search: RestSearch): Balance | undefined {
-  const opening = search.prepared.rates.map((rate) => (rate < 0 ? -1 : 1))
+  const opening = search.prepared.room.questionRates.map((rate) => (rate < 0 ? -1 : 1))
   const start = cornerAt(search, opening) ?? cornerAt(search, new Float64Array(opening.length))
   if (!start) return undefined
   const worst = turnedOver(search, bySlope(search, start))
@@ -53,7 +53,7 @@ function cornerAt(search: RestSearch, sides: Float64Array, near?: Corner): Corne
   const amplitude = amplitudeIn(search.prepared, leversAt(search, sides), near?.magnitudes)
   return amplitude === undefined
     ? undefined
-    : { sides: sides.slice(), amplitude, magnitudes: search.prepared.room.values.slice() }
+    : { sides: sides.slice(), amplitude, magnitudes: search.prepared.room.magnitudes.values.slice() }
 }
 
 function isWorse({ towards }: RestSearch, amplitude: number, than: number): boolean {
@@ -75,10 +75,11 @@ function bySlope(search: RestSearch, start: Corner): Corner {
 
 /** Sides that the slope asks for at the state that was solved last. */
 function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float64Array | undefined {
-  const { portPower, room, rates, levers: now } = prepared
-  const { count, influence, forces, lu, values } = room
+  const { portPower, room } = prepared
+  const { questionRates: rates, levers: now, magnitudes } = room
+  const { count, influence, forces, lu, values } = magnitudes
   const scale = values.reduce((most, value) => Math.max(most, value), 0)
-  fillDerivative(room, now, scale)
+  fillDerivative(magnitudes, now, scale)
   if (!factor(lu)) return undefined
   const adjoint = now.map((lever, joint) => (lever * rates[joint]) / portPower)
   solveTransposed(lu, adjoint)

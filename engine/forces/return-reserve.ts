@@ -12,7 +12,7 @@
 import type { Balance, Prepared } from './balance.ts'
 import { againstMotion, balanceIn, prepare } from './balance.ts'
 import { addWorstWeight, type ForceBench, type FrictionLevel, standingLoad } from './force-bench.ts'
-import { emptyRow, type ForceFrame, turnPattern } from './force-frame.ts'
+import { emptyRow, type ForceFrame, turnIn, turnPattern } from './force-frame.ts'
 import { worstRest } from './rest-state.ts'
 
 export interface Reserve {
@@ -28,37 +28,56 @@ export interface Reserve {
 /** Unit drag at every joint against the frame's motion. */
 export function dragPort(frame: ForceFrame): Float64Array {
   const row = emptyRow(frame)
-  for (const [index, joint] of frame.mechanism.joints.entries()) turnPattern(row, joint, -Math.sign(frame.turns[index]))
+  for (const [index, joint] of frame.mechanism.joints.entries()) turnPattern(row, joint, -Math.sign(turnIn(frame, index)))
   return row.out
 }
 
+/** The springs alone, with weight in its worst attitude, against an equal drag at every pin. */
+export interface ReturnQuestion {
+  readonly prepared: Prepared
+  /** Direction of the weight's pull. */
+  readonly attitude_rad?: number
+}
+
 /**
- * Reserve at a posture with the springs alone (and weight in its worst attitude).
- *
  * @param frame with the motion opening
  * @returns undefined where no joint turns, so that no drag can be asked for
  */
-export function returnReserve(bench: ForceBench, frame: ForceFrame, level: FrictionLevel = 'most'): Reserve | undefined {
+export function returnQuestion(bench: ForceBench, frame: ForceFrame): ReturnQuestion | undefined {
   const row = standingLoad(bench, frame, 'opening')
   const attitude_rad = addWorstWeight(bench, frame, row, 'hinders')
-  const reserve = reserveUnder(bench, frame, { load: row.out, level })
-  return reserve && attitude_rad !== undefined ? { ...reserve, attitude_rad } : reserve
-}
-
-/** Reserve of any given generalised force: what of it is left for drag at the pins. */
-export function reserveUnder(
-  bench: ForceBench,
-  frame: ForceFrame,
-  asked: { readonly load: Float64Array; readonly level: FrictionLevel },
-): Reserve | undefined {
-  const prepared = prepare(frame, { port: dragPort(frame), load: asked.load })
+  const prepared = prepare(frame, { port: dragPort(frame), load: row.out })
   if (!prepared) return undefined
-  const moving = movingState(prepared, bench.leversOf('moving', asked.level))
-  const fromRest = worstRest({ prepared, levers: bench.leversOf('rest', asked.level), towards: -1 })
-  return { free_Nmm: prepared.freeAmplitude, ...(moving && { moving }), ...(fromRest && { fromRest }) }
+  return attitude_rad === undefined ? { prepared } : { prepared, attitude_rad }
 }
 
-/** Every joint's friction against the motion. */
-export function movingState(prepared: Prepared, levers: Float64Array): Balance | undefined {
-  return balanceIn(prepared, againstMotion(levers))
+/** Every joint's friction opposes the motion. */
+export function movingReserve(bench: ForceBench, { prepared }: ReturnQuestion, level: FrictionLevel): Balance | undefined {
+  return balanceIn(prepared, againstMotion(bench.leversOf('moving', level)))
+}
+
+/** The worst state of rest. */
+export function restReserve(bench: ForceBench, { prepared }: ReturnQuestion, level: FrictionLevel): Balance | undefined {
+  return worstRest({ prepared, levers: bench.leversOf('rest', level), towards: -1 })
+}
+
+/** Reserves at a posture in every state. @param frame with the motion opening */
+export function returnReserve(bench: ForceBench, frame: ForceFrame, level: FrictionLevel = 'most'): Reserve | undefined {
+  const question = returnQuestion(bench, frame)
+  if (!question) return undefined
+  const moving = movingReserve(bench, question, level)
+  const fromRest = restReserve(bench, question, level)
+  const { attitude_rad, prepared } = question
+  return {
+    free_Nmm: prepared.freeAmplitude,
+    ...(moving && { moving }),
+    ...(fromRest && { fromRest }),
+    ...(attitude_rad !== undefined && { attitude_rad }),
+  }
+}
+
+/** Reserve from rest of any given generalised force: what of it is left for drag at the pins. */
+export function reserveUnder(bench: ForceBench, frame: ForceFrame, load: Float64Array): number | undefined {
+  const prepared = prepare(frame, { port: dragPort(frame), load })
+  return prepared && restReserve(bench, { prepared }, 'most')?.amplitude
 }

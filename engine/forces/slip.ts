@@ -6,7 +6,7 @@ import type { LoadCase } from '../design/design.ts'
 import type { PathNode } from '../motion/path.ts'
 import { nodeWhereZero } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
-import { framesAt } from './closing-frames.ts'
+import { framesAt } from './force-frame.ts'
 import { effortToHold, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import { addLoadCase } from './loads.ts'
@@ -49,7 +49,7 @@ export function findSlip(bench: ForceBench, path: TravelPath, loadCase: LoadCase
 
 /** Load at the keeper that just keeps the case from opening at a node, 0 when none is needed; the drive gives nothing. */
 export function sustainingAt(bench: ForceBench, node: PathNode, loadCase: LoadCase): number | undefined {
-  const frames = framesAt(bench.mechanism, node)
+  const frames = framesAt(bench.room, node)
   if (!frames || !loadCase.keeper) return undefined
   const port = portRow(bench, frames.opening, loadCase.keeper.port)
   const effort = effortToHold(bench, frames.opening, { port, addLoads: (row) => addLoadCase(row, loadCase) })

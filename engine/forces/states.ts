@@ -14,9 +14,8 @@ import { stopGap } from '../motion/stop-contact.ts'
 import { toggleCouples, toggleMargin } from '../motion/toggle-margin.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
 import { type Balance, balanceIn, prepare, withoutFriction } from './balance.ts'
-import { type FramePair, framesAt } from './closing-frames.ts'
 import type { ForceBench } from './force-bench.ts'
-import { emptyRow } from './force-frame.ts'
+import { emptyRow, type FramePair, framesAt } from './force-frame.ts'
 import { type Holding, holding } from './holding.ts'
 import { addLoadCase } from './loads.ts'
 import { type Reserve, returnReserve } from './return-reserve.ts'
@@ -49,7 +48,7 @@ export function framesNear(closed: ClosedFinger, posture: Float64Array): (FrameP
   const tangent = tangentAt(closed.path.bench, posture, closed.node.tangent)
   if (!tangent) return undefined
   const node = { posture, tangent, arc_mm: closed.node.arc_mm }
-  const frames = framesAt(closed.path.mechanism, node)
+  const frames = framesAt(closed.bench.room, node)
   return frames && { ...frames, node }
 }
 

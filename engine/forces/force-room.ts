@@ -1,0 +1,61 @@
+/**
+ * Memory for the force questions of one mechanism: one posture, and one question, at a time.
+ *
+ * A travel asks some thousand questions a millisecond apart; fresh arrays for each cost more than the arithmetic. So the arrays stand
+ * here, and everything that uses them carries a ticket: a frame or question that is used after the next one was made is a fault of
+ * ours and stops the program instead of giving another posture's forces.
+ */
+import type { Mechanism } from '../motion/mechanism.ts'
+import { type Lu, makeLu } from '../numbers/lu.ts'
+import { type Magnitudes, makeMagnitudes } from './magnitudes.ts'
+
+/** Generalised forces in use at once in one question: load, port, drag and a few parts of them. */
+const ROWS = 24
+
+export interface ForceRoom {
+  readonly mechanism: Mechanism
+  /** Factors of [C; v] at the present posture. */
+  readonly lu: Lu
+  /** Response of each joint's friction, wall +1 first, then wall −1. */
+  readonly responses: readonly Float64Array[]
+  /** Rate of each in the closing motion. */
+  readonly rates: Float64Array
+  /** Which of them are worked out at this posture. */
+  readonly known: Uint8Array
+  /** Relative turn of each joint in the closing motion, rad per mm of arc. */
+  readonly turns: Float64Array
+  readonly rows: readonly Float64Array[]
+  readonly column: Float64Array
+  readonly portResponse: Float64Array
+  readonly freeForces: Float64Array
+  readonly questionRates: Float64Array
+  readonly levers: Float64Array
+  readonly magnitudes: Magnitudes
+  nextRow: number
+  frameTicket: number
+  questionTicket: number
+}
+
+export function forceRoom(mechanism: Mechanism): ForceRoom {
+  const { columns_count: columns, rows_count: rows } = mechanism
+  const joints = mechanism.joints.length
+  const numbers = (size: number): Float64Array => new Float64Array(size)
+  return {
+    mechanism,
+    lu: makeLu(columns),
+    responses: Array.from({ length: 2 * joints }, () => numbers(columns)),
+    rates: numbers(2 * joints),
+    known: new Uint8Array(2 * joints),
+    turns: numbers(joints),
+    rows: Array.from({ length: ROWS }, () => numbers(columns)),
+    column: numbers(columns),
+    portResponse: numbers(columns),
+    freeForces: numbers(rows),
+    questionRates: numbers(joints),
+    levers: numbers(joints),
+    magnitudes: makeMagnitudes(joints),
+    nextRow: 0,
+    frameTicket: 0,
+    questionTicket: 0,
+  }
+}
