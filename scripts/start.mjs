@@ -22,4 +22,20 @@ const server = spawn(process.execPath, [command, 'serve', design], {
   stdio: 'inherit',
 })
 for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM'])) process.on(signal, () => server.kill(signal))
+endWithNpm(() => server.kill('SIGTERM'))
 server.on('exit', (code) => process.exit(code ?? 0))
+
+/**
+ * npm does not hand a signal on to what its shell has started: when that shell goes, so does the server.
+ *
+ * @param {() => void} end
+ */
+function endWithNpm(end) {
+  if (process.env.npm_lifecycle_event !== 'start') return
+  const shell = process.ppid
+  const watch = setInterval(() => {
+    if (process.ppid === shell) return
+    clearInterval(watch)
+    end()
+  }, 500)
+}
