@@ -6,7 +6,7 @@ import { dimension, frictionPair, material, part, pin } from './schema-parts.ts'
 /** Version of the document; a later one gets another name and a reader of its own. */
 export const designFormat = 'fingerwright-design/1'
 
-const dimensionName = z.string().regex(dimensionPattern, { error: dimensionNeeded })
+const dimensionName = z.string({ error: dimensionNeeded }).regex(dimensionPattern, { error: dimensionNeeded })
 
 /**
  * Structure of the design document: the one definition behind the reader and the published JSON Schema.
@@ -14,7 +14,10 @@ const dimensionName = z.string().regex(dimensionPattern, { error: dimensionNeede
  */
 export const documentSchema = z.strictObject(
   {
-    $schema: z.string().optional().describe('Where an editor finds the schema of this document.'),
+    $schema: z
+      .string({ error: 'text in quotation marks' })
+      .optional()
+      .describe('Where an editor finds the schema of this document.'),
     format: z.literal(designFormat, { error: `"${designFormat}"` }),
     title: name('the title'),
     note: note('the note').optional().describe('What a reader of the design should know.'),

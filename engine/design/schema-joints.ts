@@ -1,34 +1,41 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
-import { angle, choice, couple, force, id, length, name, note, partThing, plain, quantity, rowName } from './schema-leaves.ts'
+import {
+  angle,
+  choice,
+  couple,
+  force,
+  id,
+  length,
+  name,
+  note,
+  object,
+  partThing,
+  plain,
+  quantity,
+  rowName,
+} from './schema-leaves.ts'
 
 const partPointNeeded = 'part and hole, part and pad, or part, x and y'
 
 /** A place on a part: one of its holes, one of its pads, or x and y in its own frame. */
 export const partPoint = z
-  .union(
-    [
-      z.strictObject({ part: id, hole: id }),
-      z.strictObject({ part: id, pad: id }),
-      z.strictObject({ part: id, x: length, y: length }),
-    ],
-    {
-      error: partPointNeeded,
-    },
-  )
+  .union([object({ part: id, hole: id }), object({ part: id, pad: id }), object({ part: id, x: length, y: length })], {
+    error: partPointNeeded,
+  })
   .describe('A place on a part: one of its holes, one of its pads, or x and y in its own frame.')
 
 const round = z.union(
   [
-    z.strictObject({ part: id, hole: id, radius: length }),
-    z.strictObject({ part: id, pad: id, radius: length }),
-    z.strictObject({ part: id, x: length, y: length, radius: length }),
+    object({ part: id, hole: id, radius: length }),
+    object({ part: id, pad: id, radius: length }),
+    object({ part: id, x: length, y: length, radius: length }),
   ],
   { error: `${partPointNeeded}; and radius` },
 )
 
 /** One entry of `stops`. */
-export const stop = z.strictObject({
+export const stop = object({
   round: round.describe('The round end or pin that meets the edge; its centre on its part, and its radius.'),
   against: partThing('edge'),
   friction: rowName.describe('A pair of this document’s friction.'),
@@ -37,7 +44,7 @@ export const stop = z.strictObject({
 
 const ownFriction = plain('0.05').optional().describe('Share of its force lost to its own friction. Default: 0.')
 
-const torsionSpring = z.strictObject({
+const torsionSpring = object({
   kind: z.literal('torsion'),
   pin: id.describe('The pin it sits on.'),
   on: id.describe('The part it turns counter-clockwise, towards open.'),
@@ -55,13 +62,13 @@ const straightSpring = {
   ownFriction,
 }
 
-const tensionSpring = z.strictObject({
+const tensionSpring = object({
   kind: z.literal('tension'),
   ...straightSpring,
   initial: force.optional().describe('Force at which a close-wound spring begins to open. Default: 0.'),
 })
 
-const compressionSpring = z.strictObject({ kind: z.literal('compression'), ...straightSpring })
+const compressionSpring = object({ kind: z.literal('compression'), ...straightSpring })
 
 const kinds = (names: string) => ({ error: `kind: one of ${names}` })
 
@@ -85,30 +92,24 @@ export const drive = z
   .discriminatedUnion(
     'kind',
     [
-      z
-        .strictObject({
-          kind: z.literal('turn'),
-          part: id,
-          against: id,
-          pin: id.describe('The pin that joins the two.'),
-          open: angle,
-          closed: angle.describe('Flexion of part against against; larger than open.'),
-          effortMost: effortMost('couple'),
-        })
-        .describe('The wearer turns a part about a pin.'),
-      z
-        .strictObject({ kind: z.literal('pull'), on: partPoint, towards: partPoint, ...stroke })
-        .describe('The wearer pulls on a point.'),
-      z
-        .strictObject({
-          kind: z.literal('wrap'),
-          roller: partPoint.describe('Centre of the roller.'),
-          pitchRadius: length,
-          turns: choice(['clockwise', 'counter-clockwise']).describe('The way a pull turns the roller.'),
-          towards: partPoint,
-          ...stroke,
-        })
-        .describe('The wearer pulls on a chain or cable that wraps a roller.'),
+      object({
+        kind: z.literal('turn'),
+        part: id,
+        against: id,
+        pin: id.describe('The pin that joins the two.'),
+        open: angle,
+        closed: angle.describe('Flexion of part against against; larger than open.'),
+        effortMost: effortMost('couple'),
+      }).describe('The wearer turns a part about a pin.'),
+      object({ kind: z.literal('pull'), on: partPoint, towards: partPoint, ...stroke }).describe('The wearer pulls on a point.'),
+      object({
+        kind: z.literal('wrap'),
+        roller: partPoint.describe('Centre of the roller.'),
+        pitchRadius: length,
+        turns: choice(['clockwise', 'counter-clockwise']).describe('The way a pull turns the roller.'),
+        towards: partPoint,
+        ...stroke,
+      }).describe('The wearer pulls on a chain or cable that wraps a roller.'),
     ],
     kinds('turn, pull, wrap'),
   )
@@ -125,9 +126,9 @@ export const port = z
   .discriminatedUnion(
     'kind',
     [
-      z.strictObject({ kind: z.literal('drive') }),
-      z.strictObject({ kind: z.literal('couple'), part: id, against: id }).describe('A clockwise (flexing) couple on part.'),
-      z.strictObject({ kind: z.literal('force'), at: partThing('pad'), ...direction }),
+      object({ kind: z.literal('drive') }),
+      object({ kind: z.literal('couple'), part: id, against: id }).describe('A clockwise (flexing) couple on part.'),
+      object({ kind: z.literal('force'), at: partThing('pad'), ...direction }),
     ],
     kinds('drive, couple, force'),
   )
@@ -136,9 +137,10 @@ export const port = z
 const amount = z.string({ error: 'a force such as "20 N", or a couple such as "300 N*mm"' })
 
 /** `release`. */
-export const release = z
-  .strictObject({ port, most: amount.optional().describe('What can be given there: a force, or a couple.') })
-  .describe('Where and how the wearer forces a finger open that has gone past dead centre.')
+export const release = object({
+  port,
+  most: amount.optional().describe('What can be given there: a force, or a couple.'),
+}).describe('Where and how the wearer forces a finger open that has gone past dead centre.')
 
 const list = <T extends z.ZodType>(thing: T, what: string) =>
   z
@@ -146,34 +148,31 @@ const list = <T extends z.ZodType>(thing: T, what: string) =>
     .max(limits.forcesOfLoadCase, { error: `at most ${limits.forcesOfLoadCase} ${what}` })
 
 /** One entry of `loadCases`. */
-export const loadCase = z.strictObject({
+export const loadCase = object({
   title: name('the title of the load case').optional().describe('In words. Default: the id.'),
-  forces: list(z.strictObject({ at: partThing('pad'), force, ...direction }), 'forces').optional(),
-  couples: list(z.strictObject({ part: id, against: id, couple }), 'couples')
+  forces: list(object({ at: partThing('pad'), force, ...direction }), 'forces').optional(),
+  couples: list(object({ part: id, against: id, couple }), 'couples')
     .optional()
     .describe('Counter-clockwise couples on part, their reaction on against.'),
-  sideways: list(z.strictObject({ at: partThing('pad'), force }), 'sideways forces')
+  sideways: list(object({ at: partThing('pad'), force }), 'sideways forces')
     .optional()
     .describe('Forces out of the plane, carried by the hinges; they take no part in motion.'),
   acts: choice(['closed', 'travel']).optional().describe('Only closed, or all the way. Default: closed.'),
-  keeper: z
-    .strictObject({ port, allowed: amount.describe('The most that may be needed to keep the finger closed.') })
+  keeper: object({ port, allowed: amount.describe('The most that may be needed to keep the finger closed.') })
     .optional()
     .describe('The small load that keeps the finger closed.'),
 })
 
 /** One entry of `toggles`. */
-export const toggle = z
-  .strictObject({
-    pins: z.tuple([id, id, id], { error: 'three pins by their ids, in the order of the chain' }),
-    folded: z.boolean({ error: 'true or false' }).optional().describe('Counted from the folded-back position. Default: false.'),
-  })
-  .describe('Three pins A-B-C whose dead-centre margin is watched.')
+export const toggle = object({
+  pins: z.tuple([id, id, id], { error: 'three pins by their ids, in the order of the chain' }),
+  folded: z.boolean({ error: 'true or false' }).optional().describe('Counted from the folded-back position. Default: false.'),
+}).describe('Three pins A-B-C whose dead-centre margin is watched.')
 
 /** `weight`. */
-export const weight = z
-  .strictObject({ from: angle, to: angle })
-  .describe('Range of the directions of gravity in the mount frame, counter-clockwise from x. Left out: weight is left out.')
+export const weight = object({ from: angle, to: angle }).describe(
+  'Range of the directions of gravity in the mount frame, counter-clockwise from x. Left out: weight is left out.',
+)
 
 const reasons = {
   reason: note('the reason').describe('Why this is asked for.'),
@@ -188,9 +187,9 @@ const bound = z.union([z.string(), z.number()], { error: 'a quantity with its un
 export const requirement = z
   .union(
     [
-      z.strictObject({ figure, atLeast: bound, ...reasons }),
-      z.strictObject({ figure, atMost: bound, ...reasons }),
-      z.strictObject({ figure, is: z.boolean({ error: 'true or false' }), ...reasons }),
+      object({ figure, atLeast: bound, ...reasons }),
+      object({ figure, atMost: bound, ...reasons }),
+      object({ figure, is: z.boolean({ error: 'true or false' }), ...reasons }),
     ],
     { error: 'figure, reason, source and one of atLeast, atMost, is' },
   )

@@ -39,6 +39,10 @@ export const name = (what: string) => text(limits.nameLength, what)
 /** A longer text; `what` says of what kind. */
 export const note = (what: string) => text(limits.noteLength, what)
 
+/** An object with these keys and no others. */
+export const object = <const Shape extends z.core.$ZodLooseShape>(shape: Shape) =>
+  z.strictObject(shape, { error: `an object with ${Object.keys(shape).join(', ')}` })
+
 /** A typed quantity with its unit; whether it can be read is found later, by the reader of quantities. */
 export const quantity = (kind: Exclude<QuantityKind, 'number'>) =>
   z

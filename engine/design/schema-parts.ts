@@ -1,6 +1,23 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
-import { angle, byId, choice, id, length, name, note, pair, partThing, plain, quantity, rowName } from './schema-leaves.ts'
+import {
+  angle,
+  byId,
+  choice,
+  id,
+  length,
+  name,
+  note,
+  object,
+  pair,
+  partThing,
+  plain,
+  quantity,
+  rowName,
+} from './schema-leaves.ts'
+
+const size = z.string({ error: 'a quantity with its unit, in quotation marks' })
+const value = z.union([z.string(), z.number()], { error: 'a quantity such as "44 mm", an expression or a plain number' })
 
 const zone = z
   .string({ error: 'an ISO 286 zone such as "H7", or an object with plus and minus, or with from and to' })
@@ -11,15 +28,11 @@ export const tolerance = z
   .union(
     [
       zone,
-      z
-        .strictObject({
-          plus: z.string().describe('Upper deviation from the value, typed with its unit.'),
-          minus: z.string().describe('Lower deviation, typed without sign, with its unit.'),
-        })
-        .describe('The value may be larger by plus and smaller by minus.'),
-      z
-        .strictObject({ from: z.string().describe('Least size.'), to: z.string().describe('Largest size.') })
-        .describe('Least and largest size.'),
+      object({
+        plus: size.describe('Upper deviation from the value, typed with its unit.'),
+        minus: size.describe('Lower deviation, typed without sign, with its unit.'),
+      }).describe('The value may be larger by plus and smaller by minus.'),
+      object({ from: size.describe('Least size.'), to: size.describe('Largest size.') }).describe('Least and largest size.'),
     ],
     { error: 'an ISO 286 zone such as "H7", or an object with plus and minus, or with from and to' },
   )
@@ -31,8 +44,8 @@ export const dimension = z
     [
       z.string().describe('A quantity with its unit, or an expression over other dimensions.'),
       z.number().describe('A plain number.'),
-      z.strictObject({
-        value: z.union([z.string(), z.number()]).describe('A quantity with its unit, or an expression over other dimensions.'),
+      object({
+        value: value.describe('A quantity with its unit, or an expression over other dimensions.'),
         tolerance: tolerance.optional(),
       }),
     ],
@@ -41,57 +54,52 @@ export const dimension = z
   .describe('A named size that other places may use in expressions.')
 
 /** One entry of `materials`. */
-export const material = z.strictObject({
+export const material = object({
   density: quantity('density'),
   modulus: quantity('pressure').describe('Modulus of elasticity, such as 71 GPa.'),
   source: note('the source of these values').describe('Where the values come from.'),
 })
 
-const spreadOfFriction = z.strictObject({
+const spreadOfFriction = object({
   least: plain('0.08').describe('Hold is judged at this.'),
   likely: plain('0.12'),
   most: plain('0.18').describe('Letting go is judged at this.'),
 })
 
 /** One entry of `friction`. */
-export const frictionPair = z.strictObject({
+export const frictionPair = object({
   moving: spreadOfFriction.describe('Coefficients of friction while the surfaces slide.'),
   rest: spreadOfFriction.describe('Coefficients of friction from rest; none below that of moving.'),
   source: note('the source of these values').describe('Where the values come from.'),
 })
 
-const hole = z.strictObject({
+const hole = object({
   x: length,
   y: length,
   diameter: length,
   tolerance: tolerance.optional(),
   position: length.optional().describe('Diameter of the round zone in which the true centre lies.'),
-  slot: z
-    .strictObject({
-      length: length.describe('How far the pin may run, from end to end of its centre line.'),
-      along: angle.describe('Direction of the slot in the part’s own frame, counter-clockwise from x.'),
-    })
+  slot: object({
+    length: length.describe('How far the pin may run, from end to end of its centre line.'),
+    along: angle.describe('Direction of the slot in the part’s own frame, counter-clockwise from x.'),
+  })
     .optional()
     .describe('Makes the hole an obround whose middle is x, y.'),
 })
 
-const straightEdge = z
-  .strictObject({ from: pair, to: pair })
-  .describe('A straight edge; the solid lies to the right of from → to.')
-const arcEdge = z
-  .strictObject({
-    centre: pair,
-    radius: length,
-    from: angle,
-    to: angle.describe('Counter-clockwise after from, by less than a turn.'),
-    solid: choice(['inside', 'outside']),
-  })
-  .describe('A round edge, counter-clockwise from one angle to the other.')
+const straightEdge = object({ from: pair, to: pair }).describe('A straight edge; the solid lies to the right of from → to.')
+const arcEdge = object({
+  centre: pair,
+  radius: length,
+  from: angle,
+  to: angle.describe('Counter-clockwise after from, by less than a turn.'),
+  solid: choice(['inside', 'outside']),
+}).describe('A round edge, counter-clockwise from one angle to the other.')
 
-const place = z.strictObject({ x: length, y: length })
+const place = object({ x: length, y: length })
 
 /** One entry of `parts`. */
-export const part = z.strictObject({
+export const part = object({
   name: name('the name of the part').optional().describe('In words. Default: the id.'),
   role: choice(['mount', 'proximal', 'middle', 'distal', 'link', 'roller', 'other']).describe(
     'Exactly one part is the mount; it stands still.',
@@ -111,8 +119,7 @@ export const part = z.strictObject({
     .describe('Boundaries that a stop may touch.'),
   pads: byId(pair, 'pads').optional().describe('Points that touch the world.'),
   stiffness: quantity('springRate').optional().describe('Of a two-pin link along its pins.'),
-  drawn: z
-    .strictObject({ x: length, y: length, turn: angle })
+  drawn: object({ x: length, y: length, turn: angle })
     .optional()
     .describe(
       'Place of the part’s own frame in the mount frame, as drawn. Default for the mount: 0, 0, 0. A link between two parts that are drawn may leave it out.',
@@ -120,7 +127,7 @@ export const part = z.strictObject({
 })
 
 /** One entry of `pins`. */
-export const pin = z.strictObject({
+export const pin = object({
   joins: z
     .array(partThing('hole'), { error: 'a list of holes, such as ["mount.mcp", "proximal.mcp"]' })
     .min(2, { error: 'at least two holes of different parts' })
