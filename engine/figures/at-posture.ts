@@ -1,9 +1,9 @@
 /** Any posture of the travel, and the forces there for a question: what a pointer on the scale asks for. */
 import type { Design, Point } from '../design/design.ts'
 import { againstMotion, type Balance, balanceIn, prepare } from '../forces/balance.ts'
-import { type FramePair, framesAt } from '../forces/force-frame.ts'
 import { type Effort, effortToClose, effortToHold, portRow } from '../forces/effort.ts'
 import { type ForceBench, forceBench, standingLoad } from '../forces/force-bench.ts'
+import { type FramePair, framesAt } from '../forces/force-frame.ts'
 import { addLoadCase } from '../forces/loads.ts'
 import { returnReserve } from '../forces/return-reserve.ts'
 import { holdingPort } from '../forces/states.ts'

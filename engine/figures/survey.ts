@@ -3,8 +3,8 @@
  */
 import type { Design, LoadCase } from '../design/design.ts'
 import { actsInPlane, type CaseEfforts, caseEfforts } from '../forces/case-way.ts'
-import { framesAt } from '../forces/force-frame.ts'
 import { type ForceBench, forceBench } from '../forces/force-bench.ts'
+import { framesAt } from '../forces/force-frame.ts'
 import { type Reserve, returnReserve } from '../forces/return-reserve.ts'
 import { type ClosedFinger, closedFinger } from '../forces/states.ts'
 import type { PathNode } from '../motion/path.ts'

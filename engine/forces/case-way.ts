@@ -1,8 +1,8 @@
 /** Efforts of one load case at one posture: to close against it, to hold it, and without friction. */
 import type { LoadCase } from '../design/design.ts'
-import type { FramePair } from './force-frame.ts'
 import { effortToClose, effortToHold, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
+import type { FramePair } from './force-frame.ts'
 import { addLoadCase } from './loads.ts'
 
 export interface CaseEfforts {

@@ -8,10 +8,9 @@
  */
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { limits } from '../numbers/limits.ts'
 import { type Balance, prepare } from './balance.ts'
 import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
-import { emptyRow, type ForceFrame, turnIn } from './force-frame.ts'
+import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
 import { addPort } from './loads.ts'
 import { worstRest } from './rest-state.ts'
 
@@ -69,13 +68,4 @@ function effortIn(
   if (!prepared) return undefined
   const balance = worstRest({ prepared, levers, either: slowJoints(frame), towards: 1 })
   return { free: prepared.freeAmplitude, ...(balance && { balance }) }
-}
-
-/** Joints that turn by less than a share of the fastest: their friction may stand on either side. */
-export function slowJoints(frame: ForceFrame): boolean[] {
-  const turns = frame.mechanism.joints.map((_, index) => Math.abs(turnIn(frame, index)))
-  const fastest = Math.max(...turns)
-  return frame.mechanism.joints.map(
-    (joint, index) => joint.kind === 'pin' && turns[index] < limits.slowTurn_ratio * fastest,
-  )
 }

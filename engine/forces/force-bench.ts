@@ -89,7 +89,11 @@ export function addWorstWeight(
   const c = powerIn(frame, forward.out)
   const s = powerIn(frame, upward.out)
   const sign = worst === 'helps' ? 1 : -1
-  const towards_rad = mostWithin(range, (angle) => sign * (c * Math.cos(angle) + s * Math.sin(angle)), Math.atan2(sign * s, sign * c))
+  const towards_rad = mostWithin(
+    range,
+    (angle) => sign * (c * Math.cos(angle) + s * Math.sin(angle)),
+    Math.atan2(sign * s, sign * c),
+  )
   const x = Math.cos(towards_rad)
   const y = Math.sin(towards_rad)
   for (let column = 0; column < row.out.length; column++) row.out[column] += x * forward.out[column] + y * upward.out[column]

@@ -18,6 +18,7 @@
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
 import { dot, type PathNode } from '../motion/path.ts'
+import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
 import type { ForceRoom } from './force-room.ts'
 
@@ -49,11 +50,21 @@ export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, '
   if (!factor(lu)) return undefined
   room.frameTicket++
   room.known.fill(0)
-  mechanism.joints.forEach((joint, index) => {
-    room.turns[index] = turnRate(mechanism, tangent, joint.b) - turnRate(mechanism, tangent, joint.a)
-  })
+  fillTurns(room, tangent)
   const common = { room, mechanism, posture, tangent, ticket: room.frameTicket }
   return { closing: { ...common, sense: 1 }, opening: { ...common, sense: -1 } }
+}
+
+function fillTurns({ mechanism, turns, slow }: ForceRoom, tangent: Float64Array): void {
+  const { joints } = mechanism
+  let fastest = 0
+  for (let index = 0; index < joints.length; index++) {
+    turns[index] = turnRate(mechanism, tangent, joints[index].b) - turnRate(mechanism, tangent, joints[index].a)
+    fastest = Math.max(fastest, Math.abs(turns[index]))
+  }
+  for (let index = 0; index < joints.length; index++) {
+    slow[index] = joints[index].kind === 'pin' && Math.abs(turns[index]) < limits.slowTurn_ratio * fastest ? 1 : 0
+  }
 }
 
 function turnRate(mechanism: Mechanism, tangent: Float64Array, part: number): number {
@@ -73,6 +84,11 @@ export function powerIn(frame: ForceFrame, generalised: Float64Array): number {
 /** Relative turn θ̇_b − θ̇_a of a joint in the frame's motion, rad per mm of arc. */
 export function turnIn(frame: ForceFrame, joint: number): number {
   return frame.sense * inUse(frame).turns[joint]
+}
+
+/** 1 for each joint that turns by less than a share of the fastest: its friction may stand on either side. */
+export function slowJoints(frame: ForceFrame): Uint8Array {
+  return inUse(frame).slow
 }
 
 /** Response S(d_j) of unit friction at a joint. Pins rub alike on both sides; slots once for each wall. */

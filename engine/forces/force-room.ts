@@ -24,6 +24,8 @@ export interface ForceRoom {
   readonly known: Uint8Array
   /** Relative turn of each joint in the closing motion, rad per mm of arc. */
   readonly turns: Float64Array
+  /** 1 for joints that turn by less than `limits.slowTurn_ratio` of the fastest. */
+  readonly slow: Uint8Array
   readonly rows: readonly Float64Array[]
   readonly column: Float64Array
   readonly portResponse: Float64Array
@@ -47,6 +49,7 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
     rates: numbers(2 * joints),
     known: new Uint8Array(2 * joints),
     turns: numbers(joints),
+    slow: new Uint8Array(joints),
     rows: Array.from({ length: ROWS }, () => numbers(columns)),
     column: numbers(columns),
     portResponse: numbers(columns),

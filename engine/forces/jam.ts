@@ -5,8 +5,8 @@
 import type { PathNode } from '../motion/path.ts'
 import { nodeWhereZero } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
-import { framesAt } from './force-frame.ts'
 import type { ForceBench } from './force-bench.ts'
+import { framesAt } from './force-frame.ts'
 import { movingReserve, restReserve, returnQuestion } from './return-reserve.ts'
 
 export type JamKind = 'fromRest' | 'moving'

@@ -7,12 +7,13 @@
  *
  *     dλ/dκ_k = s_k (ℓ_k − w · (R·Y_k)/|R|),   Jᵀ w = κ ℓ,   J = ∂F/∂s
  *
- * and says which joints to turn over; then single joints are turned over until none helps. Corners without an equilibrium are
- * passed over. Tested against all 2^n corners for mechanisms of up to ten joints.
+ * and says which joints to turn over. Where friction changes the amplitude by more than `limits.mildFriction_ratio` of its
+ * frictionless value (near a jam), single joints are then turned over until none helps; where it is milder the slope decides.
+ * Corners without an equilibrium are passed over. Tested against all 2^n corners of random mechanisms.
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
-import { amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared } from './balance.ts'
+import { againstMotion, amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared } from './balance.ts'
 import { fillDerivative } from './magnitudes.ts'
 
 export interface RestSearch {
@@ -20,7 +21,7 @@ export interface RestSearch {
   /** |κ| of each joint at rest. */
   readonly levers: Float64Array
   /** Joints whose friction may stand either way; the others oppose the motion about to start. All, when left out. */
-  readonly either?: readonly boolean[]
+  readonly either?: Uint8Array
   /** +1 looks for the largest amplitude, −1 for the least. */
   readonly towards: 1 | -1
 }
@@ -33,17 +34,25 @@ interface Corner {
 
 /** @returns the worst state found, or undefined when no corner had an equilibrium */
 export function worstRest(search: RestSearch): Balance | undefined {
-  const opening = search.prepared.room.questionRates.map((rate) => (rate < 0 ? -1 : 1))
+  const { prepared, either } = search
+  if (either && !either.includes(1)) return balanceIn(prepared, againstMotion(search.levers))
+  const opening = prepared.room.questionRates.map((rate) => (rate < 0 ? -1 : 1))
   const start = cornerAt(search, opening) ?? cornerAt(search, new Float64Array(opening.length))
   if (!start) return undefined
-  const worst = turnedOver(search, bySlope(search, start))
-  return balanceIn(search.prepared, leversAt(search, worst.sides), worst.magnitudes)
+  const steepest = bySlope(search, start)
+  const worst = isMild(prepared, steepest) ? steepest : turnedOver(search, steepest)
+  return balanceIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
+}
+
+/** Friction that takes less than a share of the frictionless amplitude bends it too little for the slope to mislead. */
+function isMild({ freeAmplitude }: Prepared, { amplitude }: Corner): boolean {
+  return Math.abs(amplitude - freeAmplitude) < limits.mildFriction_ratio * Math.abs(freeAmplitude)
 }
 
 function leversAt({ levers, either }: RestSearch, sides: Float64Array): FillLevers {
   return (rates, out) => {
     for (let joint = 0; joint < out.length; joint++) {
-      const side = either && !either[joint] ? Math.sign(rates[joint]) : sides[joint]
+      const side = either?.[joint] === 0 ? Math.sign(rates[joint]) : sides[joint]
       out[joint] = side * levers[joint]
     }
   }
@@ -84,7 +93,7 @@ function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float6
   const adjoint = now.map((lever, joint) => (lever * rates[joint]) / portPower)
   solveTransposed(lu, adjoint)
   return levers.map((_, k) => {
-    if (either && !either[k]) return now[k] < 0 ? -1 : 1
+    if (either?.[k] === 0) return now[k] < 0 ? -1 : 1
     let pull = rates[k] / portPower
     for (let j = 0; j < count; j++) {
       const size = Math.max(Math.hypot(forces[2 * j], forces[2 * j + 1]), limits.unloaded_ratio * scale)
@@ -100,7 +109,7 @@ function turnedOver(search: RestSearch, start: Corner): Corner {
   let best = start
   let untried = best.sides.length
   for (let joint = 0; untried > 0; joint = (joint + 1) % best.sides.length, untried--) {
-    if (search.levers[joint] === 0 || (search.either && !search.either[joint])) continue
+    if (search.levers[joint] === 0 || search.either?.[joint] === 0) continue
     const sides = best.sides.slice()
     sides[joint] = sides[joint] > 0 ? -1 : 1
     const next = cornerAt(search, sides, best)

@@ -6,9 +6,9 @@ import type { LoadCase } from '../design/design.ts'
 import type { PathNode } from '../motion/path.ts'
 import { nodeWhereZero } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
-import { framesAt } from './force-frame.ts'
 import { effortToHold, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
+import { framesAt } from './force-frame.ts'
 import { addLoadCase } from './loads.ts'
 
 export type Slip =

@@ -100,8 +100,8 @@ export const limits = {
   marchCorrection_ratio: 0.2,
   /** Cosine of the largest turn of the tangent in one step: about 20°. */
   marchStraightness_ratio: 0.94,
-  /** A step is halved at most so often before the march is given up: 2^-20 of 4° is 4e-6 of a degree. */
-  marchHalvings: 20,
+  /** Steps shorter than this share of 4° are not tried: 2^-20, or 4e-6 of a degree. The march is given up there. */
+  marchLeast_ratio: 2 ** -20,
   /** Marched postures of one travel: three whole turns at 4°, four times over for halved steps. */
   marchSteps: 1000,
 
@@ -121,6 +121,8 @@ export const limits = {
   frictionRounding_ratio: 1e-10,
   /** Joints that carry less than this share of the largest force are smoothed, so that their direction has a derivative. */
   unloaded_ratio: 1e-9,
+  /** Share of the frictionless amplitude that friction may take before single joints are tried one by one as well. */
+  mildFriction_ratio: 0.5,
   /** Rounds of turning joints over in search of the worst rest: each joint settles in one or two. */
   restRounds: 20,
   /** A change of the amplitude below this share is rounding, not a worse state. */
