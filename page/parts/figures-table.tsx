@@ -52,9 +52,7 @@ function Row({ row }: { readonly row: FigureRow }) {
         <th scope="row">
           <Opener words={row.title} isOpen={isOpen} toggle={() => setOpen(!isOpen)} />
         </th>
-        <td className={row.value?.unit === '' ? 'words' : 'number'}>
-          {row.value === undefined ? <span className="none">none</span> : <Value value={row.value} />}
-        </td>
+        <td className="number">{row.value === undefined ? <span className="none">none</span> : <Value value={row.value} />}</td>
         <td className={styles.required}>
           {row.finding === undefined ? null : (
             <>

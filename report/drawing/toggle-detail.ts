@@ -6,6 +6,7 @@
 import type { Design, ForcePicture, Point, Posture } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arcArrow, arcLine, arrow, arrowHead, onArc } from './arrows.ts'
+import { type ForceLine, forceLine, leverOf } from './force-line.ts'
 import { boxAt, boxesAlong, drawLabel, type Label, placeLabels } from './labels.ts'
 import { drawParts } from './parts.ts'
 import { drawPin } from './pins.ts'
@@ -15,8 +16,8 @@ import { onSheet, type View } from './view.ts'
 /** Metal shown around the two pins of the toggle. */
 const AROUND_MM = 2.3
 const LABEL_PX = 12.5
-/** A link force below this is nothing a workshop could measure, N. */
-const SMALLEST_N = 1e-3
+/** Half of the square that fits into the circle: labels stay in it. */
+const INSIDE_RATIO = 0.76
 /** A margin arc shorter than this gets its arrows from outside. */
 const ARC_ROOM_PX = 34
 
@@ -81,14 +82,14 @@ function detailView(detail: Detail): { readonly ratio: number; readonly view: Vi
 }
 
 function insideOf(detail: Detail, view: View): readonly string[] {
-  const { design, posture, forces, toggle, centre, radius } = detail
+  const { design, posture, toggle, centre, radius } = detail
   const { a, b, c } = design.toggles[toggle]
   const [atA, atB, atC] = [a, b, c].map((pin) => onSheet(view, posture.pinsAt[pin]))
   const pins = [b, c].map((pin) => drawPin(view, posture.pinsAt[pin], design.pins[pin].diameter_mm))
   const named = (pin: number) => ({ id: design.pins[pin].id, radius: (design.pins[pin].diameter_mm / 2) * view.scale_px_mm })
   const margin = drawMargin({ atA, atB, atC, margin_rad: posture.margins_rad[toggle] })
-  const action = forces === undefined ? undefined : lineOfForce({ ...detail, forces }, view)
-  const sheet = boxAt(centre, radius * 0.9)
+  const action = drawForceLine(detail, view)
+  const sheet = boxAt(centre, radius * INSIDE_RATIO)
   const labels = placeLabels(
     [
       margin.label,
@@ -129,7 +130,7 @@ function drawMargin(toggle: { atA: Place; atB: Place; atC: Place; margin_rad: nu
   const turn = Math.atan2(Math.sin(bent - straight), Math.cos(bent - straight))
   const beyond = { x: atB.x + 1.5 * reach * Math.cos(straight), y: atB.y + 1.5 * reach * Math.sin(straight) }
   const farC = { x: atB.x + 1.5 * reach * Math.cos(bent), y: atB.y + 1.5 * reach * Math.sin(bent) }
-  const arc = { centre: atB, radius: 1.32 * reach, from_rad: straight, to_rad: straight + turn }
+  const arc = { centre: atB, radius: 1.2 * reach, from_rad: straight, to_rad: straight + turn }
   const anchor = onArc(arc, straight + turn / 2)
   const label = {
     words: say(margin_rad, 'rad'),
@@ -170,54 +171,43 @@ function frictionCircles({ design, forces, toggle, posture }: Detail, view: View
     .join('')
 }
 
-function leverOf(forces: ForcePicture | undefined, pin: number): number | undefined {
-  const levers = forces?.pins.filter((force) => force.pin === pin).map((force) => force.frictionCircle_mm) ?? []
-  return levers.length === 0 ? undefined : Math.max(...levers)
+/** The line of the link's force across the whole circle; with a head that shows which way the link pushes where there is a force. */
+function drawForceLine(detail: Detail, view: View) {
+  const found = detail.forces === undefined ? undefined : forceLine({ ...detail, forces: detail.forces })
+  if (found === undefined) return undefined
+  const { entry, exit } = crossing(detail, { view, line: found })
+  const atB = onSheet(view, detail.posture.pinsAt[detail.design.toggles[detail.toggle].b])
+  const isEntryNear = Math.hypot(entry.x - atB.x, entry.y - atB.y) < Math.hypot(exit.x - atB.x, exit.y - atB.y)
+  const [near, far] = isEntryNear ? [entry, exit] : [exit, entry]
+  const between = (share: number): Place => ({ x: near.x + share * (far.x - near.x), y: near.y + share * (far.y - near.y) })
+  const { tension_N } = found
+  const words = tension_N === undefined ? 'nearest line' : say(Math.abs(tension_N), 'N')
+  const [outer, inner] = [between(0.06), between(0.36)]
+  const pushed =
+    tension_N === undefined ? '' : tension_N > 0 ? arrow(inner, outer, 'force link') : arrow(outer, inner, 'force link')
+  const side = Math.atan2(far.x - near.x, near.y - far.y)
+  const label = { words, anchor: between(0.12), clear_px: 8, prefers_rad: side, className: 'value link', size_px: LABEL_PX }
+  return { svg: line(entry, exit, 'action') + pushed, labels: [label], obstacles: boxesAlong(entry, exit, 3) }
 }
 
-/** The line of the force in the toggle's link, across the whole circle, with a head that shows which way the link pushes. */
-function lineOfForce(detail: Detail & { readonly forces: ForcePicture }, view: View) {
-  const found = toggleLink(detail)
-  if (found === undefined) return undefined
-  const { through, direction_rad, tension_N } = found
+/** Where a line enters and leaves the detail's circle. */
+function crossing(detail: Detail, { view, line: { through, direction_rad } }: { view: View; line: ForceLine }) {
   const start = onSheet(view, through)
   const along = { x: Math.cos(direction_rad), y: -Math.sin(direction_rad) }
   const mid = (detail.centre.x - start.x) * along.x + (detail.centre.y - start.y) * along.y
   const at = (reach: number): Place => ({ x: start.x + (mid + reach) * along.x, y: start.y + (mid + reach) * along.y })
-  const [entry, exit] = [at(-detail.radius), at(detail.radius)]
-  const { b } = detail.design.toggles[detail.toggle]
-  const atB = onSheet(view, detail.posture.pinsAt[b])
-  const linkSide = Math.hypot(entry.x - atB.x, entry.y - atB.y) < Math.hypot(exit.x - atB.x, exit.y - atB.y) ? entry : exit
-  const other = linkSide === entry ? exit : entry
-  const toB = { x: linkSide.x + 0.36 * (other.x - linkSide.x), y: linkSide.y + 0.36 * (other.y - linkSide.y) }
-  const edge = { x: linkSide.x + 0.06 * (other.x - linkSide.x), y: linkSide.y + 0.06 * (other.y - linkSide.y) }
-  const shown = tension_N > 0 ? arrow(toB, edge, 'force link') : arrow(edge, toB, 'force link')
-  const words = `${say(Math.abs(tension_N), 'N')}`
-  const side = Math.atan2(-along.x, along.y)
-  const label = { words, anchor: edge, clear_px: 8, prefers_rad: side, className: 'value link', size_px: LABEL_PX }
-  return { svg: line(entry, exit, 'action') + shown, labels: [label], obstacles: boxesAlong(entry, exit, 3) }
-}
-
-function toggleLink({ design, forces, toggle }: Detail): ForcePicture['linkLines'][number] | undefined {
-  const { a, b, c } = design.toggles[toggle]
-  const joins = (part: number, pin: number): boolean => design.pins[pin].joins.some((join) => join.part === part)
-  const lines = forces?.linkLines.filter(({ tension_N }) => Math.abs(tension_N) > SMALLEST_N) ?? []
-  return lines.find(({ part }) => design.parts[part].role === 'link' && joins(part, b) && (joins(part, a) || joins(part, c)))
+  return { entry: at(-detail.radius), exit: at(detail.radius) }
 }
 
 /** What the eye should see, in words: the distance of the force's line from pin C against its friction circle. */
 function captionOf(detail: Detail): readonly string[] {
-  const link = toggleLink(detail)
-  const { c } = detail.design.toggles[detail.toggle]
-  const lever_mm = leverOf(detail.forces, c)
-  if (link === undefined || lever_mm === undefined) return []
-  const at = detail.posture.pinsAt[c]
-  const distance_mm = Math.abs(
-    (at.x_mm - link.through.x_mm) * Math.sin(link.direction_rad) - (at.y_mm - link.through.y_mm) * Math.cos(link.direction_rad),
-  )
-  const name = detail.design.pins[c].id
-  const passes = `The link’s force passes pin ${name} at ${say(distance_mm, 'mm')},`
-  return distance_mm > lever_mm
-    ? [passes, `outside its friction circle of ${say(lever_mm, 'mm')}.`]
-    : [passes, `through its friction circle of ${say(lever_mm, 'mm')}.`]
+  const found = detail.forces === undefined ? undefined : forceLine({ ...detail, forces: detail.forces })
+  if (found === undefined) return []
+  const { distance_mm, frictionCircle_mm, tension_N } = found
+  const name = detail.design.pins[detail.design.toggles[detail.toggle].c].id
+  const misses = distance_mm > frictionCircle_mm
+  const circle = `${misses ? 'outside' : 'through'} its friction circle of ${say(frictionCircle_mm, 'mm')}`
+  if (tension_N !== undefined) return [`The link’s force passes pin ${name} at ${say(distance_mm, 'mm')},`, `${circle}.`]
+  const rests = misses ? 'it cannot rest here' : 'it can rest here'
+  return [`The nearest line that friction allows passes`, `pin ${name} at ${say(distance_mm, 'mm')}, ${circle}: ${rests}.`]
 }

@@ -7,8 +7,8 @@ import { figureOf, numberOf, wordsOf } from '../tables/figure-lookup.ts'
 import { say } from '../tables/value-text.ts'
 import { inside, listed, withArticle } from './words.ts'
 
-/** More names than this in one clause are not read; the rest is counted. */
-const NAMES_MOST = 3
+/** More names than this in one clause are not read; they are counted, and the table names them. */
+const NAMES_MOST = 2
 
 interface Carried {
   readonly by: string
@@ -20,7 +20,8 @@ export function holdClause(evaluation: Evaluation): string {
   const cases = evaluation.design.loadCases
   if (cases.length === 0) return 'no load is asked for'
   const kept = cases.filter((loadCase) => loadCase.keeper !== undefined)
-  const others = cases.filter((loadCase) => loadCase.keeper === undefined)
+  // A push out of the plane is carried by the hinges whatever the finger does; the table says so.
+  const others = cases.filter((loadCase) => loadCase.keeper === undefined && actsInPlane(loadCase))
   const unknown = others.filter((loadCase) => wordsOf(evaluation, `loadCase.${loadCase.id}.heldBy`) === undefined)
   return [
     ...kept.map((loadCase) => keeperClause(evaluation, loadCase)),
@@ -61,10 +62,8 @@ function carriedBy(evaluation: Evaluation, cases: readonly LoadCase[]): readonly
 }
 
 function carriedClause(evaluation: Evaluation, { by, cases }: Carried): string {
-  const all = cases.length === evaluation.design.loadCases.length && cases.length > 1
-  const names = all ? `all ${cases.length} loads` : namesOf(cases)
   const verb = cases.length === 1 ? 'is' : 'are'
-  return `${names} ${verb} carried by ${withArticle(by)}${isWearer(by) ? wearerEffort(evaluation, cases) : ''}`
+  return `${namesOf(evaluation, cases)} ${verb} carried by ${withArticle(by)}${isWearer(by) ? wearerEffort(evaluation, cases) : ''}`
 }
 
 function wearerEffort(evaluation: Evaluation, cases: readonly LoadCase[]): string {
@@ -76,13 +75,16 @@ function wearerEffort(evaluation: Evaluation, cases: readonly LoadCase[]): strin
   return most === undefined || most.value <= 0 ? '' : `, with up to ${say(most.value, most.unit)} at the drive`
 }
 
-function namesOf(cases: readonly LoadCase[]): string {
-  const names = cases.map((loadCase) => {
-    const load = loadWords(loadCase)
-    return load === '' ? inside(loadCase.name) : `${inside(loadCase.name)} (${load})`
-  })
-  if (names.length <= NAMES_MOST + 1) return listed(names)
-  return `${names.slice(0, NAMES_MOST).join(', ')} and ${names.length - NAMES_MOST} more loads`
+function namesOf(evaluation: Evaluation, cases: readonly LoadCase[]): string {
+  if (cases.length > NAMES_MOST) {
+    const all = cases.length === evaluation.design.loadCases.filter(actsInPlane).length
+    return all ? `all ${cases.length} loads` : `the other ${cases.length} loads`
+  }
+  return listed(cases.map((loadCase) => `${inside(loadCase.name)} (${loadWords(loadCase)})`))
+}
+
+function actsInPlane(loadCase: LoadCase): boolean {
+  return loadCase.forces.length + loadCase.couples.length > 0
 }
 
 function unknownClause(evaluation: Evaluation, loadCase: LoadCase): string {

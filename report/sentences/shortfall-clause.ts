@@ -10,13 +10,23 @@ export function shortfallClause(findings: readonly Finding[]): string | undefine
   const undecided = findings.filter((finding) => finding.verdict === 'undecided')
   const governing = governingFinding(findings)
   if (governing === undefined || short.length + undecided.length === 0) return undefined
-  const name = inside(governing.figure?.title ?? governing.requirement.figure)
+  const name = nameOf(governing)
   if (short.length > 0) {
     const verb = short.length === 1 ? 'falls' : 'fall'
-    return `${short.length} of ${findings.length} requirements ${verb} short, ${name}${byHowMuch(governing)}`
+    return `${short.length} of ${findings.length} requirements ${verb} short: ${name}${byHowMuch(governing)}`
   }
   const verb = undecided.length === 1 ? 'is' : 'are'
-  return `${undecided.length} of ${findings.length} requirements ${verb} undecided, ${name}`
+  return `${undecided.length} of ${findings.length} requirements ${verb} undecided: ${name}`
+}
+
+/** The figure's title, small; the load it belongs to in brackets behind it. */
+function nameOf({ figure, requirement }: Finding): string {
+  const [title, ...rest] = (figure?.title ?? requirement.figure).split(', ')
+  const load =
+    requirement.figure.startsWith('loadCase.') && rest.length > 0
+      ? ` (${inside(rest.join(', '))})`
+      : rest.map((word) => `, ${word}`).join('')
+  return `${inside(title)}${load}`
 }
 
 function byHowMuch(finding: Finding): string {

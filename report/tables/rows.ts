@@ -54,11 +54,11 @@ export function figureRows(evaluation: Evaluation, question: QuestionName): read
     })
 }
 
-/** `at least 7 deg`, `at most 40 N`, `yes`. */
+/** `at least 7 deg`, `at most 3 N·m`, `yes`. */
 export function neededWords({ requirement }: Finding): string {
   const { bound } = requirement
   if (bound.kind === 'is') return bound.value ? 'yes' : 'no'
-  return `${bound.kind === 'atLeast' ? 'at least' : 'at most'} ${bound.typed}`
+  return `${bound.kind === 'atLeast' ? 'at least' : 'at most'} ${bound.typed.replaceAll('*', '·')}`
 }
 
 function findingRow(finding: Finding): FindingRow {
@@ -82,11 +82,19 @@ function setOf(figure: Figure): { readonly value?: ValueText } {
   return figure.value === undefined ? {} : { value: setValue(figure.value, figure.unit) }
 }
 
+/** The margin with its sign, in the unit in which the found value stands beside it. */
 function signed(margin: number, figure: Figure): ValueText {
-  const text = setValue(margin, figure.unit)
+  const text = setLike(margin, figure)
   return margin > 0 ? { number: `+${text.number}`, unit: text.unit } : text
 }
 
+function setLike(margin: number, figure: Figure): ValueText {
+  const found = figure.value === undefined ? undefined : setValue(figure.value, figure.unit)
+  if (figure.unit !== 'N·mm' || found?.unit !== 'N·m') return setValue(margin, figure.unit)
+  return { number: setValue(margin / N_MM_PER_N_M, '1').number, unit: found.unit }
+}
+
+const N_MM_PER_N_M = 1000
 const HEADINGS: Readonly<Record<string, string>> = {
   motion: 'The mechanism',
   open: 'Open',
