@@ -18,27 +18,43 @@ export const documentSchema = z.strictObject(
       .string({ error: 'text in quotation marks' })
       .optional()
       .describe('Where an editor finds the schema of this document.'),
-    format: z.literal(designFormat, { error: `"${designFormat}"` }),
+    format: z.literal(designFormat, { error: `"${designFormat}"` }).describe('Name and version of this format.'),
     title: name('the title'),
     note: note('the note').optional().describe('What a reader of the design should know.'),
-    dimensions: z.record(dimensionName, dimension, { error: 'an object of dimensions, each under its name' }).optional(),
-    materials: z.record(rowName, material, { error: 'an object of materials, each under its name' }).optional(),
+    dimensions: z
+      .record(dimensionName, dimension, { error: 'an object of dimensions, each under its name' })
+      .optional()
+      .describe('Named sizes for expressions. Each under its name.'),
+    materials: z
+      .record(rowName, material, { error: 'an object of materials, each under its name' })
+      .optional()
+      .describe('Materials that the table does not have. Each under its name.'),
     friction: z
       .record(rowName, frictionPair, { error: 'an object of friction pairs, each under its name' })
       .describe('Pairs of surfaces with their coefficients of friction.'),
-    parts: byId(part, 'parts').describe(
-      'Rigid bodies. x towards the fingertip with the finger straight, y towards the back of the hand.',
-    ),
-    pins: byId(pin, 'pins'),
-    stops: byId(stop, 'stops').optional().describe('One-sided contacts: a round end of one part against an edge of another.'),
-    springs: byId(spring, 'springs').optional(),
+    parts: byId(part, {
+      what: 'parts',
+      description: 'Rigid bodies. x towards the fingertip with the finger straight, y towards the back of the hand.',
+    }),
+    pins: byId(pin, { what: 'pins', description: 'Round pins, each through holes of different parts.' }),
+    stops: byId(stop, {
+      what: 'stops',
+      description: 'One-sided contacts: a round end of one part against an edge of another.',
+    }).optional(),
+    springs: byId(spring, { what: 'springs', description: 'Springs that open the finger, or help to close it.' }).optional(),
     drive,
     release: release.optional(),
-    loadCases: byId(loadCase, 'load cases').optional(),
-    toggles: byId(toggle, 'toggles').optional(),
+    loadCases: byId(loadCase, { what: 'load cases', description: 'Loads that act together.' }).optional(),
+    toggles: byId(toggle, {
+      what: 'toggles',
+      description: 'Chains of three pins whose dead-centre margin is watched.',
+    }).optional(),
     weight: weight.optional(),
     tip: partThing('pad').optional().describe('The pad that is watched as the tip of the finger.'),
-    requirements: byId(requirement, 'requirements').optional(),
+    requirements: byId(requirement, {
+      what: 'requirements',
+      description: 'What the finger has to do, each with its reason.',
+    }).optional(),
   },
   { error: 'an object' },
 )

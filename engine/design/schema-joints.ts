@@ -6,6 +6,8 @@ import {
   couple,
   force,
   id,
+  idOf,
+  kind,
   length,
   name,
   note,
@@ -20,16 +22,23 @@ const partPointNeeded = 'part and hole, part and pad, or part, x and y'
 
 /** A place on a part: one of its holes, one of its pads, or x and y in its own frame. */
 export const partPoint = z
-  .union([object({ part: id, hole: id }), object({ part: id, pad: id }), object({ part: id, x: length, y: length })], {
-    error: partPointNeeded,
-  })
+  .union(
+    [
+      object({ part: idOf('part'), hole: idOf('hole') }),
+      object({ part: idOf('part'), pad: idOf('pad') }),
+      object({ part: idOf('part'), x: length, y: length }),
+    ],
+    {
+      error: partPointNeeded,
+    },
+  )
   .describe('A place on a part: one of its holes, one of its pads, or x and y in its own frame.')
 
 const round = z.union(
   [
-    object({ part: id, hole: id, radius: length }),
-    object({ part: id, pad: id, radius: length }),
-    object({ part: id, x: length, y: length, radius: length }),
+    object({ part: idOf('part'), hole: idOf('hole'), radius: length }),
+    object({ part: idOf('part'), pad: idOf('pad'), radius: length }),
+    object({ part: idOf('part'), x: length, y: length, radius: length }),
   ],
   { error: `${partPointNeeded}; and radius` },
 )
@@ -45,10 +54,10 @@ export const stop = object({
 const ownFriction = plain('0.05').optional().describe('Share of its force lost to its own friction. Default: 0.')
 
 const torsionSpring = object({
-  kind: z.literal('torsion'),
+  kind: kind('torsion'),
   pin: id.describe('The pin it sits on.'),
   on: id.describe('The part it turns counter-clockwise, towards open.'),
-  against: id,
+  against: idOf('part'),
   rate: quantity('torsionRate'),
   preload: couple.describe('Torque at the drawn posture; it grows with the flexion.'),
   ownFriction,
@@ -63,12 +72,12 @@ const straightSpring = {
 }
 
 const tensionSpring = object({
-  kind: z.literal('tension'),
+  kind: kind('tension'),
   ...straightSpring,
   initial: force.optional().describe('Force at which a close-wound spring begins to open. Default: 0.'),
 })
 
-const compressionSpring = object({ kind: z.literal('compression'), ...straightSpring })
+const compressionSpring = object({ kind: kind('compression'), ...straightSpring })
 
 const kinds = (names: string) => ({ error: `kind: one of ${names}` })
 
@@ -93,20 +102,20 @@ export const drive = z
     'kind',
     [
       object({
-        kind: z.literal('turn'),
-        part: id,
-        against: id,
+        kind: kind('turn'),
+        part: idOf('part'),
+        against: idOf('part'),
         pin: id.describe('The pin that joins the two.'),
         open: angle,
         closed: angle.describe('Flexion of part against against; larger than open.'),
         effortMost: effortMost('couple'),
       }).describe('The wearer turns a part about a pin.'),
-      object({ kind: z.literal('pull'), on: partPoint, towards: partPoint, ...stroke }).describe('The wearer pulls on a point.'),
+      object({ kind: kind('pull'), on: partPoint, towards: partPoint, ...stroke }).describe('The wearer pulls on a point.'),
       object({
-        kind: z.literal('wrap'),
+        kind: kind('wrap'),
         roller: partPoint.describe('Centre of the roller.'),
         pitchRadius: length,
-        turns: choice(['clockwise', 'counter-clockwise']).describe('The way a pull turns the roller.'),
+        turns: choice(['clockwise', 'counter-clockwise'], 'The way a pull turns the roller.'),
         towards: partPoint,
         ...stroke,
       }).describe('The wearer pulls on a chain or cable that wraps a roller.'),
@@ -126,9 +135,11 @@ export const port = z
   .discriminatedUnion(
     'kind',
     [
-      object({ kind: z.literal('drive') }),
-      object({ kind: z.literal('couple'), part: id, against: id }).describe('A clockwise (flexing) couple on part.'),
-      object({ kind: z.literal('force'), at: partThing('pad'), ...direction }),
+      object({ kind: kind('drive') }),
+      object({ kind: kind('couple'), part: idOf('part'), against: idOf('part') }).describe(
+        'A clockwise (flexing) couple on part.',
+      ),
+      object({ kind: kind('force'), at: partThing('pad'), ...direction }),
     ],
     kinds('drive, couple, force'),
   )
@@ -150,14 +161,16 @@ const list = <T extends z.ZodType>(thing: T, what: string) =>
 /** One entry of `loadCases`. */
 export const loadCase = object({
   title: name('the title of the load case').optional().describe('In words. Default: the id.'),
-  forces: list(object({ at: partThing('pad'), force, ...direction }), 'forces').optional(),
-  couples: list(object({ part: id, against: id, couple }), 'couples')
+  forces: list(object({ at: partThing('pad'), force, ...direction }), 'forces')
+    .optional()
+    .describe('Forces at pads.'),
+  couples: list(object({ part: idOf('part'), against: idOf('part'), couple }), 'couples')
     .optional()
     .describe('Counter-clockwise couples on part, their reaction on against.'),
   sideways: list(object({ at: partThing('pad'), force }), 'sideways forces')
     .optional()
     .describe('Forces out of the plane, carried by the hinges; they take no part in motion.'),
-  acts: choice(['closed', 'travel']).optional().describe('Only closed, or all the way. Default: closed.'),
+  acts: choice(['closed', 'travel'], 'Only closed, or all the way. Default: closed.').optional(),
   keeper: object({ port, allowed: amount.describe('The most that may be needed to keep the finger closed.') })
     .optional()
     .describe('The small load that keeps the finger closed.'),
@@ -165,7 +178,9 @@ export const loadCase = object({
 
 /** One entry of `toggles`. */
 export const toggle = object({
-  pins: z.tuple([id, id, id], { error: 'three pins by their ids, in the order of the chain' }),
+  pins: z
+    .tuple([id, id, id], { error: 'three pins by their ids, in the order of the chain' })
+    .describe('A, B, C: A and B sit in one part, B and C in another.'),
   folded: z.boolean({ error: 'true or false' }).optional().describe('Counted from the folded-back position. Default: false.'),
 }).describe('Three pins A-B-C whose dead-centre margin is watched.')
 
@@ -187,9 +202,9 @@ const bound = z.union([z.string(), z.number()], { error: 'a quantity with its un
 export const requirement = z
   .union(
     [
-      object({ figure, atLeast: bound, ...reasons }),
-      object({ figure, atMost: bound, ...reasons }),
-      object({ figure, is: z.boolean({ error: 'true or false' }), ...reasons }),
+      object({ figure, atLeast: bound.describe('The least value that will do.'), ...reasons }),
+      object({ figure, atMost: bound.describe('The largest value that will do.'), ...reasons }),
+      object({ figure, is: z.boolean({ error: 'true or false' }).describe('What a yes-or-no figure must be.'), ...reasons }),
     ],
     { error: 'figure, reason, source and one of atLeast, atMost, is' },
   )

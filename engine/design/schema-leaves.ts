@@ -26,12 +26,22 @@ const pattern = (form: RegExp, needed: string) => z.string({ error: needed }).re
 
 /** The id of a part, pin, hole, load case and so on. */
 export const id = pattern(idPattern, idNeeded)
+/** The id of something by its word, as `part` or `pin`. */
+export const idOf = (thing: string) => id.describe(`Id of a ${thing}.`)
+
+/** The key that tells alternatives apart. */
+export const kind = <const Word extends string>(word: Word) => z.literal(word).describe(`What it is: ${word}.`)
+
 /** The name of a material or of a friction pair, as in a table. */
 export const rowName = pattern(rowPattern, rowNeeded)
 
 const text = (most: number, what: string) => {
   const needed = `${what}: text in quotation marks, 1 to ${most} characters`
-  return z.string({ error: needed }).min(1, { error: needed }).max(most, { error: needed })
+  return z
+    .string({ error: needed })
+    .min(1, { error: needed })
+    .max(most, { error: needed })
+    .describe(`${what[0].toUpperCase()}${what.slice(1)}, in words.`)
 }
 
 /** A title or a name, of one line; `what` says whose. */
@@ -61,13 +71,15 @@ export const partThing = (thing: string) =>
     `Part and ${thing} by their ids, with a point between.`,
   )
 
-/** One of a few words. */
-export const choice = <const T extends readonly [string, ...string[]]>(choices: T) =>
-  z.enum(choices, { error: `one of ${choices.join(', ')}` })
+/** One of a few words; `description` says what for. */
+export const choice = <const T extends readonly [string, ...string[]]>(choices: T, description: string) =>
+  z.enum(choices, { error: `one of ${choices.join(', ')}` }).describe(description)
 
-/** Things by id. The bound on their number is checked when they are read. */
-export const byId = <T extends z.ZodType>(thing: T, what: string) =>
-  z.record(id, thing, { error: `an object of ${what}, each under its id` })
+/** Things by id. How many there may be is checked by `tooManyThings`. */
+export const byId = <T extends z.ZodType>(
+  thing: T,
+  { what, description }: { readonly what: string; readonly description: string },
+) => z.record(id, thing, { error: `an object of ${what}, each under its id` }).describe(`${description} Each under its id.`)
 
 /** An angle with its unit. */
 export const angle = quantity('angle')

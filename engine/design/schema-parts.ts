@@ -93,7 +93,7 @@ const arcEdge = object({
   radius: length,
   from: angle,
   to: angle.describe('Counter-clockwise after from, by less than a turn.'),
-  solid: choice(['inside', 'outside']),
+  solid: choice(['inside', 'outside'], 'On which side of the arc the part is solid.'),
 }).describe('A round edge, counter-clockwise from one angle to the other.')
 
 const place = object({ x: length, y: length })
@@ -101,23 +101,25 @@ const place = object({ x: length, y: length })
 /** One entry of `parts`. */
 export const part = object({
   name: name('the name of the part').optional().describe('In words. Default: the id.'),
-  role: choice(['mount', 'proximal', 'middle', 'distal', 'link', 'roller', 'other']).describe(
+  role: choice(
+    ['mount', 'proximal', 'middle', 'distal', 'link', 'roller', 'other'],
     'Exactly one part is the mount; it stands still.',
   ),
   material: rowName.optional().describe('A row of the table of materials, or of materials of this document.'),
   coating: name('the coating').optional(),
   thickness: length.optional(),
-  mass: quantity('mass').optional(),
-  centreOfMass: place.optional(),
+  mass: quantity('mass').optional().describe('Default: that of a plate with this outline, thickness and material.'),
+  centreOfMass: place.optional().describe('In the part’s own frame. Default: the centre of the outline.'),
   outline: z
     .array(pair, { error: 'a list of pairs of lengths' })
     .optional()
     .describe(`Corners of a closed polygon, at most ${limits.outlinePoints}. Default: the drawing makes its own.`),
-  holes: byId(hole, 'holes').optional(),
-  edges: byId(z.union([straightEdge, arcEdge], { error: 'from and to, or centre, radius, from, to and solid' }), 'edges')
-    .optional()
-    .describe('Boundaries that a stop may touch.'),
-  pads: byId(pair, 'pads').optional().describe('Points that touch the world.'),
+  holes: byId(hole, { what: 'holes', description: 'Openings that pins sit in.' }).optional(),
+  edges: byId(z.union([straightEdge, arcEdge], { error: 'from and to, or centre, radius, from, to and solid' }), {
+    what: 'edges',
+    description: 'Boundaries that a stop may touch.',
+  }).optional(),
+  pads: byId(pair, { what: 'pads', description: 'Points that touch the world.' }).optional(),
   stiffness: quantity('springRate').optional().describe('Of a two-pin link along its pins.'),
   drawn: object({ x: length, y: length, turn: angle })
     .optional()
@@ -135,13 +137,13 @@ export const pin = object({
     .describe('Two or more holes of different parts.'),
   diameter: length,
   tolerance: tolerance.optional(),
-  material: rowName.optional(),
+  material: rowName.optional().describe('A row of the table of materials, or of materials of this document.'),
   fixedIn: id
     .optional()
     .describe(
       'The part the pin does not turn in. Default when it joins two parts: the first; with three or more it must be given.',
     ),
   friction: rowName.describe('A pair of this document’s friction.'),
-  shear: choice(['single', 'double']).optional().describe('Default: double.'),
+  shear: choice(['single', 'double'], 'In how many sections the pin is sheared. Default: double.').optional(),
   drag: quantity('couple').optional().describe('Torque that resists any turn of this pin, whatever the load. Default: 0.'),
 })
