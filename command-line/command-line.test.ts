@@ -50,6 +50,17 @@ describe('the exit status', () => {
     expect(output).toContain('▼ short')
   })
 
+  it('is 2 when none falls short and one is undecided, and the text says why', async () => {
+    const cases: [string, { keeper?: object }][] = Object.entries(heron.loadCases)
+    const keeperless = cases.find(([, loadCase]) => loadCase.keeper === undefined)?.[0]
+    const figure = `loadCase.${keeperless}.slipAngle`
+    const undecided = { figure, atLeast: '1 deg', reason: 'to be tried', source: 'invented' }
+    const { status, output } = await tryCommand(['verdict', withRequirements('undecided', { undecided })])
+    expect(status).toBe(2)
+    expect(output).toContain('◐ undecided')
+    expect(output).toContain('no keeper')
+  })
+
   it('belongs to the question that is asked', async () => {
     const path = withRequirements('motionShort', { two: margin({ atLeast: '80 deg' }) })
     expect((await tryCommand(['motion', path])).status).toBe(1)

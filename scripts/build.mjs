@@ -61,5 +61,6 @@ async function buildCommand(root) {
 async function buildPage(root) {
   const vite = await import('vite')
   // The page comes from the same machine, so the size of its files costs no waiting.
-  await vite.build({ root: join(root, 'page'), logLevel: 'warn', build: { chunkSizeWarningLimit: 4000 } })
+  const quiet = { chunkSizeWarningLimit: 4000, rolldownOptions: { checks: { pluginTimings: false } } }
+  await vite.build({ root: join(root, 'page'), logLevel: 'warn', build: quiet })
 }
