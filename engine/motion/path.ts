@@ -8,9 +8,9 @@
  *              ● next posture                     sense kept by t_next · t > 0
  *
  * (Keller's pseudo-arclength continuation, from memory.) The arc is counted in mm with angles times the mechanism's scale.
- * The branch is never jumped: a step is halved when Newton needs more than four rounds, when its first correction is large
- * against the step, or when the tangent turns by more than about 20°. At a place where two ways go on the factors become
- * singular, and the march ends there and says so.
+ * The branch is never jumped: a step is halved when Newton needs more than a few rounds, when its first correction is large
+ * against the step, when the tangent turns by more than about 20°, or when the orientation of the path changes over it. Where
+ * two ways go on, halving runs into that place and the march ends there and says so.
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
@@ -18,6 +18,7 @@ import { closedAhead } from './closed-ahead.ts'
 import { closureDerivative, type ForceRow } from './closure.ts'
 import type { Condition } from './condition.ts'
 import type { Mechanism } from './mechanism.ts'
+import { sameOrientation } from './orientation.ts'
 import { makePlanRoom, type PlanRoom, readParts } from './place-parts.ts'
 import { makePlan } from './plan.ts'
 import { ratesOf } from './plan-rates.ts'
@@ -152,13 +153,15 @@ function planeThrough(mechanism: Mechanism, point: Float64Array, normal: Float64
 
 /** The next node, at most `step_mm` further, halving as needed; undefined where the march cannot go on. */
 export function march(bench: PathBench, node: PathNode, step_mm: number): PathNode | undefined {
-  let step = step_mm
-  for (let halving = 0; halving < limits.marchHalvings; halving++, step /= 2) {
+  const least_mm = marchLength(bench.mechanism, node.tangent) * limits.marchLeast_ratio
+  for (let step = step_mm; Math.abs(step) >= least_mm; step /= 2) {
     const next = postureAhead(bench, node, step)
     if (!next || next.firstStep_mm > limits.marchCorrection_ratio * Math.abs(step)) continue
     const tangent = tangentAt(bench, next.posture, node.tangent)
     if (!tangent || dot(tangent, node.tangent) < limits.marchStraightness_ratio) continue
-    return { posture: next.posture, tangent, arc_mm: node.arc_mm + step }
+    if (sameOrientation(bench, node, { posture: next.posture, tangent })) {
+      return { posture: next.posture, tangent, arc_mm: node.arc_mm + step }
+    }
   }
   return undefined
 }

@@ -72,6 +72,13 @@ function eliminateBelow(a: Float64Array, size: number, k: number, inversePivot: 
   }
 }
 
+/** +1 or −1: the sign of the determinant of the matrix that was factored. */
+export function determinantSign({ size, factors, exchanges }: Lu): 1 | -1 {
+  let negative = false
+  for (let k = 0; k < size; k++) if ((exchanges[k] !== k) !== factors[k * size + k] < 0) negative = !negative
+  return negative ? -1 : 1
+}
+
 /** Solves A x = b; `b` becomes x. */
 export function solve(lu: Lu, b: Float64Array): void {
   const { size, factors: a, exchanges } = lu

@@ -1,6 +1,6 @@
 /** Test support: mechanisms of every kind that the plan knows, with random sizes, each drawn closed. */
 import type { Design } from '../design/design.ts'
-import { type LaidPin, laidOut } from './laid-out.ts'
+import { type LaidOut, type LaidPin, laidOut } from './laid-out.ts'
 import { type Seeded, seeded } from './seeded.ts'
 
 export const KINDS = [
@@ -23,12 +23,17 @@ export type Kind = (typeof KINDS)[number]
 
 /** The same kind and seed give the same design. */
 export function randomMechanism(kind: Kind, seed: number): Design {
+  return laidOut(randomLayout(kind, seed))
+}
+
+/** Where the pins of `randomMechanism` stand. */
+export function randomLayout(kind: Kind, seed: number): LaidOut {
   const dice = seeded(seed)
   const pins = pinsOf(kind, dice)
   const names = [...new Set(['mount', ...pins.flatMap((pin) => pin.joins)])]
   const frame = (): [number, number, number] => [dice.between(-20, 80), dice.between(-20, 60), dice.between(-3, 3)]
   const frames = Object.fromEntries(names.map((name) => [name, name === 'mount' ? ([0, 0, 0] as const) : frame()]))
-  return laidOut({ frames, pins, drive: { part: 'crank', pin: 'o', open: -9, closed: 9 } })
+  return { frames, pins, drive: { part: 'crank', pin: 'o', open: -9, closed: 9 } }
 }
 
 function near(dice: Seeded, x: number, y: number): readonly [number, number] {
