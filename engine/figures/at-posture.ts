@@ -86,7 +86,7 @@ function returnPicture(ready: Ready, frames: FramePair, posture: Posture): Force
   // The drawing shows the pins under the springs alone: without the probe's drag.
   const shown = prepare(frames.opening, {
     port: portRow(bench, frames.opening, { kind: 'drive' }),
-    load: standingLoad(bench, frames.opening, 'opening').out,
+    load: standingLoad(bench, frames.opening, 'letting go').out,
   })
   const balance = (shown && balanceIn(shown, againstMotion(bench.leversOf('rest', 'most')))) ?? state
   return {

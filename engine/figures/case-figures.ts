@@ -1,7 +1,7 @@
 /** Figures of one load case at the closed posture: efforts, who carries it, keeper, slip, letting go under it. */
 import type { LoadCase } from '../design/design.ts'
 import { effortToHold, portRow } from '../forces/effort.ts'
-import { addWorstWeight, standingLoad } from '../forces/force-bench.ts'
+import { standingLoad } from '../forces/force-bench.ts'
 import { powerIn } from '../forces/force-frame.ts'
 import type { Carrier } from '../forces/holding.ts'
 import { effortToOpen, openingPort } from '../forces/letting-go.ts'
@@ -74,7 +74,7 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   if (loadCase.keeper) addKeeper(at, survey, loadCase, loaded)
   const slip = addSlip(at, survey, loadCase, found)
   addLetGoUnderLoad(at, survey, loadCase, loaded)
-  addLoadedMargin(at, survey, loadCase, loaded)
+  addLoadedMargin(at, survey, loaded)
   addStopBand(at, survey, loadCase, loaded)
   return { loadCase, ...(loaded && { loaded }), ...(slip && { slip }) }
 }
@@ -181,8 +181,7 @@ function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, loaded: 
     return
   }
   const { bench } = survey
-  const load = standingLoad(bench, frames.opening, 'opening')
-  addWorstWeight(bench, frames.opening, load, 'hinders')
+  const load = standingLoad(bench, frames.opening, 'letting go')
   addLoadCase(load, loadCase)
   const port = openingPort(bench, frames.opening, { kind: 'drive' })
   const found = effortToOpen(bench, frames.opening, { port: port ?? new Float64Array(load.out.length), load: load.out })
@@ -193,7 +192,7 @@ function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, loaded: 
   else at('letGoUnderLoadEffort', { value: found.kind === 'effort' ? found.effort : undefined, why: NO_STATE })
 }
 
-function addLoadedMargin(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
+function addLoadedMargin(at: Add, survey: Survey, loaded: Loaded | undefined): void {
   const { path } = survey
   const toggle = path.toggles[0]
   const why = toggle ? 'the play does not settle under this load' : 'the design watches no toggle'
@@ -202,7 +201,7 @@ function addLoadedMargin(at: Add, survey: Survey, loadCase: LoadCase, loaded: Lo
     why,
     steps: loaded ? [line('rounds of posture and forces', loaded.rounds, '1')] : [],
   })
-  at('elasticMarginChange', elasticChange(survey, loadCase, loaded))
+  at('elasticMarginChange', elasticChange(survey, loaded))
 }
 
 function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
@@ -215,8 +214,7 @@ function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded
     at('stopForceMost', { why })
     return
   }
-  const load = standingLoad(bench, frames.opening, 'still')
-  addWorstWeight(bench, frames.opening, load, 'hinders')
+  const load = standingLoad(bench, frames.opening, 'stopped')
   addLoadCase(load, loadCase)
   const band = stopBand(bench, frames.opening, { stop, load: load.out })
   const inputs = [line(`at rest, most: ${stop.friction.name}`, stop.friction.rest.most, '1', `stops.${stop.id}.friction`)]

@@ -5,14 +5,14 @@
  * diameter wide, E t d / L. If even that moves the margin by less than a tenth of its distance from the jam, nothing is at
  * stake; if not, the change is not known and what depends on it is undecided.
  */
-import type { LoadCase } from '../design/design.ts'
-import { type Loaded, statedStiffness, underLoad } from '../forces/states.ts'
+import { type Loaded, statedStiffness } from '../forces/states.ts'
+import { postureUnder } from '../forces/take-up.ts'
 import { toggleMargin } from '../motion/toggle-margin.ts'
 import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
 import { type FigureEntry, line } from './figure-sheet.ts'
 import type { Survey } from './survey.ts'
 
-export function elasticChange(survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): FigureEntry {
+export function elasticChange(survey: Survey, loaded: Loaded | undefined): FigureEntry {
   const { path, design } = survey
   const toggle = path.toggles[0]
   if (!toggle) return { why: 'the design watches no toggle' }
@@ -30,12 +30,16 @@ export function elasticChange(survey: Survey, loadCase: LoadCase, loaded: Loaded
     const link = links.find((candidate) => candidate.part === part)
     return stated(part) ?? (link && slimmest(survey, link))
   }
-  const rigid = underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf: () => undefined })
-  const allStated = links.every((link) => stated(link.part) !== undefined)
-  const soft = allStated ? loaded : underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf })
-  if (!rigid || !soft) return { why: 'the play does not settle under this load' }
+  const marginWith = (stiffness: (part: number) => number | undefined): number | undefined => {
+    const asked = { bench: path.bench, held: survey.closed.held, clearance: true, stiffnessOf: stiffness }
+    const posture = postureUnder(asked, loaded.balance, loaded.posture)
+    return posture && toggleMargin(toggle, posture)
+  }
+  const soft = marginWith(stiffnessOf)
+  const rigid = marginWith(() => undefined)
+  if (soft === undefined || rigid === undefined) return { why: 'the play does not settle under this load' }
   return {
-    value: toggleMargin(toggle, soft.posture) - toggleMargin(toggle, rigid.posture),
+    value: soft - rigid,
     inputs: links.map((link) => stiffnessLine(survey, link)),
   }
 }

@@ -1,6 +1,6 @@
 /** Figures of letting go: the return reserve over the way back, the jam angles, play and release. */
 
-import { addWorstWeight, standingLoad } from '../forces/force-bench.ts'
+import { standingLoad } from '../forces/force-bench.ts'
 import { findJam, type Jam, type SurveyedNode } from '../forces/jam.ts'
 import { effortToOpen, openingPort } from '../forces/letting-go.ts'
 import { atLetGo, framesNear, type LetGo, playBand, statedStiffness } from '../forces/states.ts'
@@ -170,8 +170,7 @@ function addRelease(sheet: FigureSheet, survey: Survey): void {
     sheet.add('release.effort', { why: 'a cable or chain cannot push: it releases nothing' })
     return
   }
-  const load = standingLoad(bench, frames.opening, 'opening')
-  addWorstWeight(bench, frames.opening, load, 'hinders')
+  const load = standingLoad(bench, frames.opening, 'letting go')
   const found = effortToOpen(bench, frames.opening, { port, load: load.out })
   sheet.add('release.effort', {
     value: found.kind === 'effort' ? found.effort : undefined,

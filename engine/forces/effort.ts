@@ -9,7 +9,7 @@
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import { type Balance, prepare } from './balance.ts'
-import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
+import { type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
 import { addPort } from './loads.ts'
 import { worstRest } from './rest-state.ts'
@@ -41,8 +41,7 @@ export interface Effort {
  * @returns undefined where the port does no work (its amplitude is a pole there)
  */
 export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
-  const row = standingLoad(bench, frame, 'still')
-  addWorstWeight(bench, frame, row, 'helps')
+  const row = standingLoad(bench, frame, 'held')
   asked.addLoads(row)
   return effortIn(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'least'))
 }
@@ -54,7 +53,6 @@ export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: Effort
  */
 export function effortToClose(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
   const row = standingLoad(bench, frame, 'closing')
-  addWorstWeight(bench, frame, row, 'hinders')
   asked.addLoads(row)
   return effortIn(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'most'))
 }

@@ -21,6 +21,8 @@ export interface ForceBench {
   readonly drawn: Float64Array
   readonly drive: Condition
   readonly masses: readonly PartMass[]
+  /** Standing loads of the posture that was asked last. */
+  readonly standing: Record<Standing, StandingRow>
   readonly leversOf: (state: 'moving' | 'rest', level: FrictionLevel) => Float64Array
 }
 
@@ -33,7 +35,8 @@ export function forceBench(mechanism: Mechanism, drawn: Float64Array, drive: Con
     return found
   }
   const masses = mechanism.design.weight ? movingMasses(mechanism.design) : []
-  return { mechanism, room: forceRoom(mechanism), drawn, drive, masses, leversOf }
+  const standing = standingRows(mechanism.columns_count)
+  return { mechanism, room: forceRoom(mechanism), drawn, drive, masses, standing, leversOf }
 }
 
 /** Masses of the moving parts as far as they are known. */
@@ -52,12 +55,59 @@ export function jointLevers(mechanism: Mechanism, coefficientOf: (pair: Friction
   })
 }
 
-/** Springs, and declared drag against the frame's motion: what acts at a posture whatever the load. */
-export function standingLoad(bench: ForceBench, frame: ForceFrame, springs: SpringState): ForceRow {
+/**
+ * What acts at a posture whatever the load case: springs with their own friction, declared drag against the motion, and weight in
+ * the attitude that is worst for what is asked.
+ *
+ *   letting go   springs weakened by their own friction, weight pulling closed          (frame opening)
+ *   held         springs whole, weight pulling open                                     (frame opening)
+ *   stopped      springs whole, weight pulling closed, onto the stop                    (frame opening)
+ *   closing      springs stiffened by their own friction, weight pulling open           (frame closing)
+ */
+export type Standing = 'letting go' | 'held' | 'stopped' | 'closing'
+
+const STANDING: Record<Standing, { readonly springs: SpringState; readonly weight: 'hinders' | 'helps' }> = {
+  'letting go': { springs: 'opening', weight: 'hinders' },
+  held: { springs: 'still', weight: 'helps' },
+  stopped: { springs: 'still', weight: 'hinders' },
+  closing: { springs: 'closing', weight: 'hinders' },
+}
+
+interface StandingRow {
+  readonly out: Float64Array
+  ticket: number
+  attitude_rad: number | undefined
+}
+
+/** A fresh row with the standing load of a state, to which a load case can be added. */
+export function standingLoad(bench: ForceBench, frame: ForceFrame, state: Standing): ForceRow {
   const row = emptyRow(frame)
+  row.out.set(standingRow(bench, frame, state).out)
+  return row
+}
+
+/** Direction in which the weight pulls in a state, mount frame, rad; undefined when weight is left out. */
+export function standingAttitude(bench: ForceBench, frame: ForceFrame, state: Standing): number | undefined {
+  return standingRow(bench, frame, state).attitude_rad
+}
+
+/** Worked out once a posture and state. */
+function standingRow(bench: ForceBench, frame: ForceFrame, state: Standing): StandingRow {
+  const known = bench.standing[state]
+  if (known.ticket === frame.ticket) return known
+  const { springs, weight } = STANDING[state]
+  known.ticket = frame.ticket
+  known.out.fill(0)
+  const row = { mechanism: frame.mechanism, posture: frame.posture, out: known.out, start: 0 }
   addSprings(row, bench.drawn, springs)
   addDrag(row, frame)
-  return row
+  known.attitude_rad = addWorstWeight(bench, frame, row, weight)
+  return known
+}
+
+function standingRows(columns_count: number): Record<Standing, StandingRow> {
+  const row = (): StandingRow => ({ out: new Float64Array(columns_count), ticket: -1, attitude_rad: undefined })
+  return { 'letting go': row(), held: row(), stopped: row(), closing: row() }
 }
 
 function addDrag(row: ForceRow, frame: ForceFrame): void {

@@ -67,8 +67,7 @@ export function holding(bench: ForceBench, frame: ForceFrame, asked: HoldingAske
 
 /** Springs, weight in the attitude that opens most, drag, and the load case. */
 function actingLoad(bench: ForceBench, frame: ForceFrame, addLoads: (row: ForceRow) => void): Float64Array {
-  const row = standingLoad(bench, frame, 'still')
-  addWorstWeight(bench, frame, row, 'helps')
+  const row = standingLoad(bench, frame, 'held')
   addLoads(row)
   return row.out
 }

@@ -11,7 +11,7 @@
  */
 import type { Balance, Prepared } from './balance.ts'
 import { againstMotion, balanceIn, prepare } from './balance.ts'
-import { addWorstWeight, type ForceBench, type FrictionLevel, standingLoad } from './force-bench.ts'
+import { type ForceBench, type FrictionLevel, standingAttitude, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, turnIn, turnPattern } from './force-frame.ts'
 import { worstRest } from './rest-state.ts'
 
@@ -44,8 +44,8 @@ export interface ReturnQuestion {
  * @returns undefined where no joint turns, so that no drag can be asked for
  */
 export function returnQuestion(bench: ForceBench, frame: ForceFrame): ReturnQuestion | undefined {
-  const row = standingLoad(bench, frame, 'opening')
-  const attitude_rad = addWorstWeight(bench, frame, row, 'hinders')
+  const row = standingLoad(bench, frame, 'letting go')
+  const attitude_rad = standingAttitude(bench, frame, 'letting go')
   const prepared = prepare(frame, { port: dragPort(frame), load: row.out })
   if (!prepared) return undefined
   return attitude_rad === undefined ? { prepared } : { prepared, attitude_rad }

@@ -42,24 +42,37 @@ export interface TakenUp {
 
 /** @param start the posture without clearance. @returns undefined when it does not settle or has no equilibrium on the way */
 export function takeUp(asked: TakeUpAsked, start: Float64Array): TakenUp | undefined {
-  const { mechanism } = asked.bench
   let posture = start
   let last = asked.marginsAt(posture)
   for (let round = 1; round <= limits.takeUpRounds; round++) {
     const balance = asked.forcesAt(posture)
     if (!balance) return undefined
-    const offsets = new Float64Array(mechanism.rows_count)
-    if (asked.clearance) addClearance(mechanism, balance, offsets)
-    addStretch(mechanism, posture, balance, asked.stiffnessOf, offsets)
-    const settled = settle(asked.bench, posture, asked.held, offsets)
+    const settled = postureUnder(asked, balance, posture)
     if (!settled) return undefined
-    posture = settled.posture
+    posture = settled
     const margins = asked.marginsAt(posture)
     if (margins.every((margin, index) => Math.abs(margin - last[index]) <= limits.takeUpTolerance_rad))
       return { posture, balance, rounds: round }
     last = margins
   }
   return undefined
+}
+
+/**
+ * Posture that a known set of forces leaves, with the forces not worked out again.
+ *
+ * @param start a posture nearby. @returns undefined when it does not settle
+ */
+export function postureUnder(
+  asked: Pick<TakeUpAsked, 'bench' | 'held' | 'clearance' | 'stiffnessOf'>,
+  balance: Balance,
+  start: Float64Array,
+): Float64Array | undefined {
+  const { mechanism } = asked.bench
+  const offsets = new Float64Array(mechanism.rows_count)
+  if (asked.clearance) addClearance(mechanism, balance, offsets)
+  addStretch(mechanism, start, balance, asked.stiffnessOf, offsets)
+  return settle(asked.bench, start, asked.held, offsets)?.posture
 }
 
 function addClearance(mechanism: Mechanism, balance: Balance, offsets: Float64Array): void {
