@@ -1,3 +1,4 @@
+import { printablePlace } from '../numbers/quote.ts'
 import type { Problem } from './problem.ts'
 
 const withStop = (text: string): string => (/[.?!]$/.test(text) ? text : `${text}.`)
@@ -10,7 +11,7 @@ const withStop = (text: string): string => (/[.?!]$/.test(text) ? text : `${text
  * @param file as the reader knows it, or empty
  */
 export function sentence(file: string, { place, found, needed, wayOut }: Problem): string {
-  const where = [file, place].filter((step) => step !== '').join(' › ')
+  const where = [file, printablePlace(place)].filter((step) => step !== '').join(' › ')
   const said = [withStop(found), withStop(`Needed: ${needed}`), ...(wayOut ? [withStop(wayOut)] : [])].join(' ')
   return where === '' ? said : `${where}: ${said}`
 }

@@ -1,31 +1,35 @@
 /** Shown characters of a typed text; a whole paste would bury the message. */
-const shownLength = 60
+const quotedLength = 60
+/** Shown characters of a place; the deepest of the format is shorter. */
+const placeLength = 160
 
-/** Control characters and those that change the direction of writing could make a terminal show what is not there. */
-function isUnprintable(code: number): boolean {
-  return (
-    code < 0x20 ||
-    (code >= 0x7f && code < 0xa0) ||
-    (code >= 0x200b && code <= 0x200f) ||
-    (code >= 0x2028 && code <= 0x202e) ||
-    (code >= 0x2060 && code <= 0x206f) ||
-    (code >= 0xd800 && code <= 0xdfff) ||
-    code === 0xfeff
-  )
+/**
+ * Controls, lone surrogates, line separators and invisible marks, such as those that change the direction of writing: they
+ * could make a terminal show what is not there. The two joiners that Persian and Indic spelling needs are let through.
+ */
+const unprintable = /(?![\u200c\u200d])[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]/u
+
+/** True when a text holds a character that no title, note or name needs; line ends count too. */
+export function hasUnprintable(text: string): boolean {
+  return unprintable.test(text)
 }
 
-/** True when a text holds a character that no title, note or name needs; line ends count unless they are allowed. */
-export function hasUnprintable(text: string): boolean {
-  for (const letter of text) if (isUnprintable(letter.codePointAt(0) ?? 0)) return true
-  return false
+/** A text shortened to `length` characters, with unprintable ones written out. */
+function printable(text: string, length: number): string {
+  // No character is longer than two units, so that a huge text is not taken apart as a whole.
+  const letters = [...text.slice(0, 2 * (length + 1))]
+  const shown = letters
+    .slice(0, length)
+    .map((letter) => (unprintable.test(letter) ? `\\u${(letter.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}` : letter))
+  return shown.join('') + (letters.length > length ? '…' : '')
 }
 
 /** Typed text in quotation marks, shortened, with unprintable characters written out. */
 export function quoted(text: string): string {
-  const letters = [...text.slice(0, 2 * shownLength)]
-  const shown = letters.slice(0, shownLength).map((letter) => {
-    const code = letter.codePointAt(0) ?? 0
-    return isUnprintable(code) ? `\\u${code.toString(16).padStart(4, '0')}` : letter
-  })
-  return `“${shown.join('')}${letters.length > shownLength ? '…' : ''}”`
+  return `“${printable(text, quotedLength)}”`
+}
+
+/** A place in a document as it may be shown: keys are typed text too. */
+export function printablePlace(place: string): string {
+  return printable(place, placeLength)
 }

@@ -1,0 +1,47 @@
+import { expect, it } from 'vitest'
+import type { Part } from './design.ts'
+import { partMass } from './mass.ts'
+import { polygon } from './polygon.ts'
+import { tableMaterials } from './read-materials.ts'
+
+const point = (x_mm: number, y_mm: number) => ({ x_mm, y_mm })
+const square = [point(0, 0), point(10, 0), point(10, 10), point(0, 10)]
+const bare: Part = { id: 'plate', name: 'plate', role: 'link', outline: [], holes: [], edges: [], pads: [] }
+const material = { name: 'x', density_kg_mm3: 2.7e-6, modulus_MPa: 70_000, source: 'x' }
+
+it('finds area and centre of a polygon, whichever way around and wherever it lies', () => {
+  // SOURCE hand (10 · 10 = 100, centre 5, 5; triangle 0-0, 6-0, 0-3: area 9, centre 2, 1; moved by 100, −50)
+  expect(polygon(square)).toEqual({ area_mm2: 100, centre: point(5, 5) })
+  expect(polygon(square.toReversed())).toEqual({ area_mm2: 100, centre: point(5, 5) })
+  const triangle = [point(0, 0), point(6, 0), point(0, 3)]
+  expect(polygon(triangle)).toEqual({ area_mm2: 9, centre: point(2, 1) })
+  const moved = polygon(triangle.map(({ x_mm, y_mm }) => point(x_mm + 100, y_mm - 50)))
+  expect(moved.centre.x_mm).toBeCloseTo(102, 12)
+  expect(moved.centre.y_mm).toBeCloseTo(-49, 12)
+})
+
+it('takes the mass as declared, else that of the plate', () => {
+  // SOURCE hand (100 mm² · 5 mm · 2.7e-6 kg/mm³ = 1.35e-3 kg)
+  const plate = { ...bare, outline: square, thickness_mm: 5, material }
+  expect(partMass(plate)).toEqual({ mass_kg: expect.closeTo(1.35e-3, 15), centreOfMass: point(5, 5) })
+  expect(partMass({ ...plate, mass_kg: 0.002 })).toEqual({ mass_kg: 0.002, centreOfMass: point(5, 5) })
+  expect(partMass({ ...plate, centreOfMass: point(1, 2) })?.centreOfMass).toEqual(point(1, 2))
+  expect(partMass({ ...bare, mass_kg: 0 })).toEqual({ mass_kg: 0, centreOfMass: point(0, 0) })
+})
+
+it('says that it is not known when too little is declared', () => {
+  expect(partMass(bare)).toBeUndefined()
+  expect(partMass({ ...bare, mass_kg: 0.001 })).toBeUndefined()
+  expect(partMass({ ...bare, outline: square, thickness_mm: 5 })).toBeUndefined()
+  expect(partMass({ ...bare, outline: square, material })).toBeUndefined()
+  expect(partMass({ ...bare, thickness_mm: 5, material })).toBeUndefined()
+})
+
+it('has a table of materials in inside units, each with its source', () => {
+  // SOURCE book (MIL-HDBK-5J, 2003: 6061 density 0.098 lb/in³ = 2713 kg/m³, table 3.6.2.0(b1); Ti-6Al-4V bar 16.9e3 ksi =
+  // 116.5 GPa, table 5.4.1.0(b); both as transcribed with page numbers; 17-4PH 28.5e3 ksi = 196.5 GPa from memory)
+  expect((tableMaterials.get('6061-T6')?.density_kg_mm3 ?? 0) * 1e9).toBeCloseTo(2713, 0)
+  expect((tableMaterials.get('Ti-6Al-4V')?.modulus_MPa ?? 0) / 1000).toBeCloseTo(116.5, 1)
+  expect((tableMaterials.get('17-4PH H900')?.modulus_MPa ?? 0) / 1000).toBeCloseTo(196.5, 1)
+  expect([...tableMaterials.values()].filter(({ source }) => source.length < 20)).toEqual([])
+})
