@@ -16,6 +16,8 @@ const evaluation = evaluate(design)
 const travel = evaluation.travel
 if (travel === undefined) throw new Error('the example does not move')
 
+/** The piece of work that the target is stated for: three load cases. */
+const three = { ...design, loadCases: design.loadCases.slice(0, 3), requirements: [] }
 const loadCase = design.loadCases[0].id
 const sheet = layoutSheet({ design, travel, width_px: 900 })
 let scrubbed = 0
@@ -25,7 +27,8 @@ const nextPlace = () => {
 }
 
 const rates = compare([
-  { name: 'evaluate the example', run: () => evaluate(design) },
+  { name: 'evaluate, three load cases', run: () => evaluate(three) },
+  { name: `evaluate, all ${design.loadCases.length}`, run: () => evaluate(design) },
   { name: 'read the example', run: () => readDesign(text, 'heron') },
   { name: 'one posture', run: () => postureAt(evaluation, nextPlace()) },
   { name: 'forces at one posture', run: () => forcesAt(evaluation, nextPlace(), { kind: 'hold', loadCase }) },
@@ -38,7 +41,9 @@ const rates = compare([
 ])
 
 console.log(machineLine())
-console.log(`${travel.postures.length} postures, ${design.loadCases.length} load cases, both directions\n`)
+console.log(`${travel.postures.length} postures, both directions\n`)
 for (const line of rateLines(rates)) console.log(line)
 const verdict = rates[0].time_ms <= TARGET_ms ? 'within' : 'over'
-console.log(`\nEvaluating takes ${rates[0].time_ms.toFixed(2)} ms: ${verdict} the target of ${TARGET_ms} ms.`)
+console.log(
+  `\nEvaluating with three load cases takes ${rates[0].time_ms.toFixed(2)} ms: ${verdict} the target of ${TARGET_ms} ms.`,
+)

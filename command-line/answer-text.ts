@@ -34,6 +34,10 @@ const QUESTIONS: Readonly<Record<Scope, readonly QuestionName[]>> = {
   hold: ['hold'],
 }
 
+/** Room for a title and for a reason, so that a row stays within a line of readable length. */
+const TITLE_columns = 42
+const REASON_columns = 40
+
 /**
  * The answer as a person reads it in a terminal: title, sentence, requirements, figures, caution. The verdict leaves the figures
  * out unless their working is asked for. Ends with a line break.
@@ -57,7 +61,7 @@ function requirementsBlock(rows: readonly FindingRow[], paint: Paint): string {
   const lines = aligned(
     rows.map((row) => [
       { text: `${marks[row.verdict].character} ${marks[row.verdict].word}`, side: 'left', paint: colours[row.verdict] },
-      { text: row.title, side: 'left' },
+      titleCell(row.title),
       ...valueCells(row.found),
       { text: row.needed, side: 'left' },
       { text: row.margin === undefined ? '' : `margin ${joined(row.margin)}`, side: 'left' },
@@ -78,7 +82,11 @@ interface FiguresShown {
 /** One block a heading; all of them share their columns. */
 function figureBlocks({ rows, working }: FiguresShown, paint: Paint): readonly string[] {
   const lines = aligned(
-    rows.map((row) => [{ text: row.title, side: 'left' }, ...valueCells(row.value), { text: row.why ?? '', side: 'left' }]),
+    rows.map((row) => [
+      titleCell(row.title),
+      ...valueCells(row.value),
+      { text: row.why ?? '', side: 'left', most_columns: REASON_columns },
+    ]),
   )
   const groups = [...new Set(rows.map((row) => row.group))]
   return groups.map((group) => {
@@ -88,6 +96,10 @@ function figureBlocks({ rows, working }: FiguresShown, paint: Paint): readonly s
     })
     return [paint.underline(group), ...own].join('\n').trimEnd()
   })
+}
+
+function titleCell(text: string): Cell {
+  return { text, side: 'left', most_columns: TITLE_columns }
 }
 
 /** Number to the right, unit to the left of one line; words go left; a dash where there is no value. */

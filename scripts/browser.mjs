@@ -43,16 +43,11 @@ function mayInstall() {
 function packagedBrowser() {
   console.log('Installing Debian’s chromium for the page’s tests …')
   const environment = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' }
-  for (const words of [
-    ['update', '-qq'],
-    ['install', '-y', '-qq', '--no-install-recommends', 'chromium'],
-  ]) {
-    const ended = spawnSync('apt-get', words, { stdio: ['ignore', 'ignore', 'inherit'], env: environment })
-    if (ended.status !== 0) {
-      console.error(`apt-get ${words.join(' ')} failed.`)
-      return explainMissing()
-    }
-  }
+  const apt = (/** @type {string[]} */ ...words) =>
+    spawnSync('apt-get', words, { stdio: ['ignore', 'ignore', 'inherit'], env: environment }).status === 0
+  // Lists that are only partly fresh are often fresh enough, so that only the install itself decides.
+  if (!apt('update', '-qq')) console.error('apt-get update failed; the package may still be found.')
+  if (!apt('install', '-y', '-qq', '--no-install-recommends', 'chromium')) console.error('apt-get install chromium failed.')
   return installedBrowser() ?? explainMissing()
 }
 

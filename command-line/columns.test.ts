@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest'
+import { aligned, joined, wrapped } from './columns.ts'
+
+it('text is broken between words within a hundred columns, the indent included', () => {
+  const text = Array.from({ length: 60 }, () => 'word').join(' ')
+  const lines = wrapped(text, '    ').split('\n')
+  expect(lines.length).toBeGreaterThan(1)
+  expect(lines.filter((line) => line.length > 100 || !line.startsWith('    word'))).toEqual([]) // SOURCE hand (100 is the width stated in columns.ts)
+  expect(wrapped(text).split('\n').join(' ')).toBe(text)
+})
+
+it('a word longer than a line stands alone and whole', () => {
+  const long = 'x'.repeat(120)
+  expect(wrapped(`a ${long} b`)).toBe(`a\n${long}\nb`)
+})
+
+it('numbers line up on the right, words on the left, and long cells go on below', () => {
+  const cell = (text: string) => ({ text, side: 'left' as const, most_columns: 10 })
+  const number = (text: string) => ({ text, side: 'right' as const })
+  const rows = [
+    [cell('a short'), number('12.5')],
+    [cell('a longer title'), number('8.72')],
+  ]
+  expect(aligned(rows)).toEqual(['  a short   12.5', '  a longer  8.72\n  title'])
+  expect(aligned([])).toEqual([])
+})
+
+it('a degree sign stands at its number, other units a space apart', () => {
+  expect(joined({ number: '8.7', unit: '°' })).toBe('8.7°')
+  expect(joined({ number: '12', unit: 'N' })).toBe('12 N')
+  expect(joined({ number: 'yes', unit: '' })).toBe('yes')
+})
