@@ -1,6 +1,6 @@
 import { useCallback, useDeferredValue, useMemo, useState } from 'react'
 import { type Evaluation, forcesAt, type Point, type Question } from '../engine/index.ts'
-import { axisRange, caution, holdSentence, motionSentence, type QuestionName } from '../report/index.ts'
+import { caution, holdSentence, motionSentence, type QuestionName, travelEnd } from '../report/index.ts'
 import styles from './notebook.module.css'
 import { DesignShelf } from './parts/design-shelf.tsx'
 import { FiguresTable } from './parts/figures-table.tsx'
@@ -74,8 +74,7 @@ function OpenQuestion({ store, state, shown, question }: OpenQuestionProps) {
 /** Everything that stands on a travel: drawing, tables, plots and the scale. */
 function Moving({ store, state, shown, question, drawn }: OpenQuestionProps & { readonly drawn: Evaluation }) {
   const [pointed, setPointed] = useState(1)
-  const range = drawn.travel === undefined ? [0, 1] : axisRange(drawn.travel)
-  const arc_ratio = Math.min(pointed, range[1])
+  const arc_ratio = Math.min(pointed, drawn.travel === undefined ? 1 : travelEnd(drawn.travel))
   const point = useCallback((ratio: number) => setPointed(ratio), [])
   const calm = useDeferredValue(shown.evaluation)
   const isStale = drawn !== shown.evaluation

@@ -47,7 +47,8 @@ const PlotView = memo(function PlotView(about: {
   const set = (event: PointerEvent<HTMLDivElement>): void => {
     if (event.buttons === 0) return
     const at = event.clientX - event.currentTarget.getBoundingClientRect().left
-    point(from + Math.min(1, Math.max(0, (at - plot.left) / (plot.right - plot.left))) * (to - from))
+    const share = Math.min(1, Math.max(0, (at - plot.left) / (plot.right - plot.left)))
+    point(from + share * (to - from))
   }
   return (
     <div className={styles.plot} style={{ width }} onPointerDown={set} onPointerMove={set}>

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useMemo } from 'react'
 import type { Design, Travel } from '../../engine/index.ts'
-import { drawTravelScale, driveMarks, readTravel } from '../../report/index.ts'
+import { drawTravelScale, driveMarks, readTravel, travelEnd } from '../../report/index.ts'
 import { useWidth } from '../work/use-width.ts'
 import styles from './travel-pointer.module.css'
 
@@ -19,15 +19,16 @@ export function TravelPointer(about: {
   const scale = useMemo(() => (width > 0 ? drawTravelScale(travel, { width_px: width }) : undefined), [travel, width])
   const stops = useMemo(() => strokesOf(travel), [travel])
   const range = scale?.range ?? [0, 1]
+  const end = travelEnd(travel)
   const x = scale === undefined ? 0 : scale.left + ((arc_ratio - range[0]) / (range[1] - range[0])) * (scale.right - scale.left)
   const set = (event: PointerEvent<HTMLDivElement>): void => {
     if (scale === undefined || event.buttons === 0) return
     const at = event.clientX - event.currentTarget.getBoundingClientRect().left
     const share = Math.min(1, Math.max(0, (at - scale.left) / (scale.right - scale.left)))
-    point(caught(range[0] + share * (range[1] - range[0]), travel))
+    point(Math.min(end, caught(range[0] + share * (range[1] - range[0]), travel)))
   }
   const step = (event: KeyboardEvent): void => {
-    const next = nextPlace(event.key, { arc_ratio, stops, travel, range })
+    const next = nextPlace(event.key, { arc_ratio, stops, travel, range: [range[0], end] })
     if (next === undefined) return
     event.preventDefault()
     point(next)
@@ -46,7 +47,7 @@ export function TravelPointer(about: {
           style={{ transform: `translateX(${x}px)` }}
           aria-label="Posture: share of the travel"
           aria-valuemin={Math.round(range[0] * 100)}
-          aria-valuemax={Math.round(range[1] * 100)}
+          aria-valuemax={Math.round(end * 100)}
           aria-valuenow={Math.round(arc_ratio * 100)}
           aria-valuetext={`${driveName(design)} ${readTravel(travel, arc_ratio)}`}
           onKeyDown={step}
@@ -80,7 +81,7 @@ interface Standing {
   readonly arc_ratio: number
   readonly stops: readonly number[]
   readonly travel: Travel
-  readonly range: readonly [number, number] | readonly number[]
+  readonly range: readonly [number, number]
 }
 
 function nextPlace(key: string, { arc_ratio, stops, travel, range }: Standing): number | undefined {

@@ -33,6 +33,7 @@ export const drawingStyle = `
 .drawing text.caption, .drawing text.axis, .drawing text.unit { fill: var(--ink-soft, #56606b); }
 .drawing text.detail-title, .drawing text.plot-title { font-weight: 600; }
 .drawing .axis-line, .drawing .tick { stroke: var(--ink, #1d2733); stroke-width: 0.9; }
+.drawing .beyond { stroke: var(--ink, #1d2733); stroke-width: 0.9; stroke-dasharray: 2 3; }
 .drawing .grid { stroke: var(--rule, #ded8c9); stroke-width: 0.8; }
 .drawing .zero { stroke: var(--ink-soft, #56606b); stroke-width: 0.8; }
 .drawing .curve { stroke: var(--ink, #1d2733); stroke-width: 1.6; stroke-linejoin: round; stroke-linecap: round; }

@@ -11,8 +11,8 @@ const ROOM_MM = 9
 const GAP_PX = 20
 /** Narrower than this the detail stands below the finger. */
 const BESIDE_FROM_PX = 620
-/** Title and two lines of caption under the detail. */
-const CAPTION_PX = 66
+/** Title and three lines of caption under the detail. */
+const CAPTION_PX = 82
 const POSTURES_LOOKED_AT = 16
 
 /** A sheet with its two places. */

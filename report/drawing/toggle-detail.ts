@@ -3,10 +3,11 @@
  * hands its force to the part B-C along a line that touches the friction circles of its two pins; where that line passes pin C
  * outside of its friction circle the link can turn the part, where it runs through the circle friction alone can stop it.
  */
-import type { Design, ForcePicture, Point, Posture } from '../../engine/index.ts'
+import type { Point } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
-import { arcArrow, arcLine, arrow, arrowHead, onArc } from './arrows.ts'
-import { type ForceLine, forceLine, leverOf } from './force-line.ts'
+import { arcArrow, arcLine, arrowHead, onArc } from './arrows.ts'
+import { captionOf, drawForceLine, type ForceDetail } from './detail-force.ts'
+import { leverOf } from './force-line.ts'
 import { boxAt, boxesAlong, drawLabel, type Label, placeLabels } from './labels.ts'
 import { drawParts } from './parts.ts'
 import { drawPin } from './pins.ts'
@@ -22,13 +23,7 @@ const INSIDE_RATIO = 0.76
 const ARC_ROOM_PX = 34
 
 /** What the detail shows and where it stands on the sheet. */
-export interface Detail {
-  readonly design: Design
-  readonly posture: Posture
-  readonly forces?: ForcePicture
-  readonly toggle: number
-  readonly centre: Place
-  readonly radius: number
+export interface Detail extends ForceDetail {
   readonly mainScale_px_mm: number
   readonly idPrefix: string
 }
@@ -169,45 +164,4 @@ function frictionCircles({ design, forces, toggle, posture }: Detail, view: View
       return [element('circle', { cx: at.x, cy: at.y, r: lever_mm * view.scale_px_mm, class: 'friction' })]
     })
     .join('')
-}
-
-/** The line of the link's force across the whole circle; with a head that shows which way the link pushes where there is a force. */
-function drawForceLine(detail: Detail, view: View) {
-  const found = detail.forces === undefined ? undefined : forceLine({ ...detail, forces: detail.forces })
-  if (found === undefined) return undefined
-  const { entry, exit } = crossing(detail, { view, line: found })
-  const atB = onSheet(view, detail.posture.pinsAt[detail.design.toggles[detail.toggle].b])
-  const isEntryNear = Math.hypot(entry.x - atB.x, entry.y - atB.y) < Math.hypot(exit.x - atB.x, exit.y - atB.y)
-  const [near, far] = isEntryNear ? [entry, exit] : [exit, entry]
-  const between = (share: number): Place => ({ x: near.x + share * (far.x - near.x), y: near.y + share * (far.y - near.y) })
-  const { tension_N } = found
-  const words = tension_N === undefined ? 'nearest line' : say(Math.abs(tension_N), 'N')
-  const [outer, inner] = [between(0.06), between(0.36)]
-  const pushed =
-    tension_N === undefined ? '' : tension_N > 0 ? arrow(inner, outer, 'force link') : arrow(outer, inner, 'force link')
-  const side = Math.atan2(far.x - near.x, near.y - far.y)
-  const label = { words, anchor: between(0.12), clear_px: 8, prefers_rad: side, className: 'value link', size_px: LABEL_PX }
-  return { svg: line(entry, exit, 'action') + pushed, labels: [label], obstacles: boxesAlong(entry, exit, 3) }
-}
-
-/** Where a line enters and leaves the detail's circle. */
-function crossing(detail: Detail, { view, line: { through, direction_rad } }: { view: View; line: ForceLine }) {
-  const start = onSheet(view, through)
-  const along = { x: Math.cos(direction_rad), y: -Math.sin(direction_rad) }
-  const mid = (detail.centre.x - start.x) * along.x + (detail.centre.y - start.y) * along.y
-  const at = (reach: number): Place => ({ x: start.x + (mid + reach) * along.x, y: start.y + (mid + reach) * along.y })
-  return { entry: at(-detail.radius), exit: at(detail.radius) }
-}
-
-/** What the eye should see, in words: the distance of the force's line from pin C against its friction circle. */
-function captionOf(detail: Detail): readonly string[] {
-  const found = detail.forces === undefined ? undefined : forceLine({ ...detail, forces: detail.forces })
-  if (found === undefined) return []
-  const { distance_mm, frictionCircle_mm, tension_N } = found
-  const name = detail.design.pins[detail.design.toggles[detail.toggle].c].id
-  const misses = distance_mm > frictionCircle_mm
-  const circle = `${misses ? 'outside' : 'through'} its friction circle of ${say(frictionCircle_mm, 'mm')}`
-  if (tension_N !== undefined) return [`The link’s force passes pin ${name} at ${say(distance_mm, 'mm')},`, `${circle}.`]
-  const rests = misses ? 'it cannot rest here' : 'it can rest here'
-  return [`The nearest line that friction allows passes`, `pin ${name} at ${say(distance_mm, 'mm')}, ${circle}: ${rests}.`]
 }

@@ -52,17 +52,20 @@ export function driveStep(travel: Travel, room: { readonly width_px: number; rea
   return STEPS.find((step) => (span / step) * room.apart_px <= room.width_px) ?? STEPS[STEPS.length - 1]
 }
 
-/** Drive at a share of the travel, linear between postures, in its inside unit. */
+/** Drive at a share of the travel, linear between postures, in its inside unit; that of the last posture beyond it. */
 export function driveAt(travel: Travel, arc_ratio: number): number {
   const { postures } = travel
-  const after = Math.max(
-    1,
-    postures.findIndex((posture) => posture.arc_ratio >= arc_ratio),
-  )
-  const [from, to] = [postures[after - 1], postures[after] ?? postures[after - 1]]
+  const found = postures.findIndex((posture) => posture.arc_ratio >= arc_ratio)
+  const after = found < 0 ? postures.length - 1 : Math.max(1, found)
+  const [from, to] = [postures[after - 1], postures[after]]
   const span = to.arc_ratio - from.arc_ratio
   const share = span > 0 ? Math.min(1, Math.max(0, (arc_ratio - from.arc_ratio) / span)) : 0
   return from.drive + share * (to.drive - from.drive)
+}
+
+/** Where the travel ends, as arc ratio: what lies on the axis beyond it is past the stop and can only be read, not reached. */
+export function travelEnd(travel: Travel): number {
+  return travel.postures.at(-1)?.arc_ratio ?? 1
 }
 
 function marksBetween(stretch: { travel: Travel; index: number; step: number; drives: readonly number[] }): readonly DriveMark[] {

@@ -6,7 +6,7 @@ import type { Travel, TravelEvent } from '../../engine/index.ts'
 import { textSize } from '../drawing/labels.ts'
 import { element, lettering, line, type Place, px } from '../drawing/svg.ts'
 import { spread } from './spread-labels.ts'
-import { axisRange, driveAt, driveMarks, driveSign, driveStep, readDrive } from './travel-axis.ts'
+import { axisRange, driveAt, driveMarks, driveSign, driveStep, readDrive, travelEnd } from './travel-axis.ts'
 
 const HEIGHT_PX = 78
 const SIDE_PX = 26
@@ -36,7 +36,8 @@ export function drawTravelScale(
   const range = axisRange(travel)
   const x = (ratio: number): number => left + ((ratio - range[0]) / (range[1] - range[0])) * (right - left)
   const content = [
-    line({ x: left, y: BEAM_PX }, { x: right, y: BEAM_PX }, 'axis-line'),
+    line({ x: left, y: BEAM_PX }, { x: x(travelEnd(travel)), y: BEAM_PX }, 'axis-line'),
+    line({ x: x(travelEnd(travel)), y: BEAM_PX }, { x: right, y: BEAM_PX }, 'beyond'),
     strokes(travel, x, right - left),
     eventMarks(travel, x, { left, right }),
     options.pointer_ratio === undefined ? '' : pointer({ x: x(options.pointer_ratio), y: BEAM_PX }),

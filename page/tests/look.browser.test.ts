@@ -1,0 +1,120 @@
+import AxeBuilder from '@axe-core/playwright'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type Bench, startBench } from './opened-page.ts'
+
+let bench: Bench
+beforeAll(async () => {
+  bench = await startBench()
+})
+afterAll(() => bench.end())
+
+const QUESTIONS = ['motion', 'hold'] as const
+const PAPERS = ['light', 'dark'] as const
+
+describe('axe finds nothing to object to', () => {
+  for (const question of QUESTIONS) {
+    for (const colorScheme of PAPERS) {
+      it(`on ${question}, ${colorScheme}, with a working open`, async () => {
+        const page = await bench.open(question, { colorScheme })
+        await page.locator('[aria-expanded=false]').first().click()
+        const { violations } = await new AxeBuilder({ page })
+          .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+          .analyze()
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).toEqual([])
+      })
+    }
+  }
+})
+
+describe('the paper', () => {
+  it('follows the system, and the reader’s choice outlives a visit', async () => {
+    const page = await bench.open('motion', { colorScheme: 'dark' })
+    const paper = (): Promise<string> => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)
+    const dark = await paper()
+    await page.getByRole('button', { name: 'Light paper' }).click()
+    const light = await paper()
+    expect(light).not.toBe(dark)
+    await page.reload()
+    await page.locator('.finger-drawing').waitFor()
+    expect(await paper()).toBe(light)
+    await page.getByRole('button', { name: 'Dark paper' }).click()
+    expect(await paper()).toBe(dark)
+  })
+})
+
+describe('a narrow page', () => {
+  const SIZES = [
+    { name: 'a tablet of 1024 px', width: 1024, height: 768 },
+    { name: '1280 px at 200 %', width: 640, height: 450 },
+    { name: 'a phone of 390 px', width: 390, height: 800 },
+  ]
+  for (const question of QUESTIONS) {
+    for (const { name, width, height } of SIZES) {
+      it(`shows ${question} on ${name} without scrolling sideways`, async () => {
+        const page = await bench.open(question, { viewport: { width, height } })
+        const wider = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+        expect(wider).toBe(0)
+      })
+    }
+  }
+
+  it('gives a touch 44 px', async () => {
+    const page = await bench.open('hold', { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true })
+    for (const target of await page.locator('nav a, button:not([data-pin]), fieldset label, [role=slider], summary').all()) {
+      const box = await target.boundingBox()
+      // SOURCE trade (44 px, the touch target this page was designed for)
+      if (box !== null) expect(box.height, (await target.textContent()) ?? '').toBeGreaterThanOrEqual(44)
+    }
+  })
+})
+
+describe('in print', () => {
+  for (const question of QUESTIONS) {
+    for (const format of ['A4', 'Letter'] as const) {
+      it(`${question} is one ${format} sheet`, async () => {
+        const page = await bench.open(question)
+        const pdf = (await page.pdf({ format, preferCSSPageSize: false })).toString('latin1')
+        // SOURCE standard PDF 32000-1, 7.7.3.3: every page is an object of type Page (from memory)
+        expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1)
+        expect(pdf.length).toBeGreaterThan(20_000)
+      })
+    }
+  }
+})
+
+describe('labels of the drawing', () => {
+  for (const question of QUESTIONS) {
+    it(`never cover each other on ${question}, from open to closed`, async () => {
+      const page = await bench.open(question)
+      if (question === 'hold') await page.getByRole('radio', { name: 'Carry a bag on the hooked finger' }).check()
+      const slider = page.getByRole('slider')
+      await slider.press('Home')
+      for (let step = 0; step <= 75; step += 5) {
+        expect(await coveringLabels(page), `at step ${step}`).toEqual([])
+        for (let stroke = 0; stroke < 5; stroke += 1) await slider.press('ArrowRight')
+      }
+    })
+  }
+})
+
+/** Pairs of texts in the drawing whose boxes share more than a hair. */
+function coveringLabels(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const texts = [...document.querySelectorAll('.finger-drawing text')].map((text) => ({
+      words: text.textContent,
+      box: text.getBoundingClientRect(),
+    }))
+    const pairs = texts.flatMap((one, index) => texts.slice(index + 1).map((other) => [one, other] as const))
+    const covering = pairs.filter(([{ box: a }, { box: b }]) => {
+      const width = Math.min(a.right, b.right) - Math.max(a.left, b.left)
+      const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top)
+      return width > 1 && height > 3
+    })
+    return covering.map(([one, other]) => `${one.words} / ${other.words}`)
+  })
+}
+
+it('complains about nothing and asks nobody else', () => {
+  expect(bench.complaints).toEqual([])
+})

@@ -1,0 +1,78 @@
+/** TEST SUPPORT. The built page in a real browser, served by the real server with the example design. */
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
+import { build } from 'vite'
+import { loadPage, shelve, startServer } from '../../server/index.ts'
+
+const root = join(import.meta.dirname, '../..')
+const EXAMPLE = join(root, 'designs/heron.json')
+const QUIET = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking']
+const QUIETER = ['--disable-component-update', '--disable-sync']
+
+/** Text of the example design. */
+export const exampleText = readFileSync(EXAMPLE, 'utf8')
+
+/** A page server and a browser, kept for the tests of one file. */
+export interface Bench {
+  /** Opens the page at a question and waits for its drawing. */
+  readonly open: (question: 'motion' | 'hold', options?: BrowserContextOptions) => Promise<Page>
+  /** Everything the browser complained about, and every address outside of the server that it asked for. */
+  readonly complaints: readonly string[]
+  readonly end: () => Promise<void>
+}
+
+/** Builds the page into a folder of its own, serves it and starts the browser. */
+export async function startBench(): Promise<Bench> {
+  const folder = mkdtempSync(join(tmpdir(), 'fingerwright-page-'))
+  await build({ root: join(root, 'page'), logLevel: 'error', build: { outDir: folder, emptyOutDir: true } })
+  const served = await startServer({ shelf: shelve([EXAMPLE]), page: loadPage(folder) }, { port: 0, orNext: false })
+  const browser = await startBrowser()
+  const complaints: string[] = []
+  return {
+    open: (question, options = {}) => openPage({ browser, address: served.address, complaints }, { question, options }),
+    complaints,
+    end: async () => {
+      await browser.close()
+      await served.close()
+      rmSync(folder, { recursive: true, force: true })
+    },
+  }
+}
+
+/** The sentence of the open question. */
+export async function sentenceOf(page: Page): Promise<string> {
+  return (await page.getByTestId('sentence').textContent()) ?? ''
+}
+
+function startBrowser(): Promise<Browser> {
+  const named = process.env.FINGERWRIGHT_CHROMIUM
+  const executablePath = named === undefined || named === '' ? '/usr/bin/chromium' : named
+  return chromium.launch({ executablePath, args: [...QUIET, ...QUIETER] })
+}
+
+interface Opening {
+  readonly browser: Browser
+  readonly address: string
+  readonly complaints: string[]
+}
+
+async function openPage(
+  { browser, address, complaints }: Opening,
+  { question, options }: { readonly question: string; readonly options: BrowserContextOptions },
+): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options })
+  const page = await context.newPage()
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
+  })
+  page.on('pageerror', (error) => complaints.push(error.message))
+  page.on('request', (request) => {
+    if (!request.url().startsWith(address) && !request.url().startsWith('blob:')) complaints.push(`asked for ${request.url()}`)
+  })
+  await page.goto(`${address}#${question}`)
+  await page.locator('.finger-drawing').waitFor()
+  await page.evaluate(() => document.fonts.ready)
+  return page
+}
