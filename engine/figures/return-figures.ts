@@ -24,7 +24,7 @@ const NO_STATE = 'no equilibrium was found at every posture'
 export function addReturnFigures(sheet: FigureSheet, survey: Survey): ReturnFound {
   const { path, bench } = survey
   const surveyed = (kind: 'fromRest' | 'moving'): SurveyedNode[] =>
-    survey.nodes.map((node, index) => ({ node, reserve: survey.reserves[index]?.[kind]?.amplitude }))
+    survey.nodes.map((node, index) => ({ node, reserve: survey.reserves[index]?.[kind] }))
   const jam = findJam(bench, path, 'fromRest', surveyed('fromRest'))
   const runJam = findJam(bench, path, 'moving', surveyed('moving'))
   const letGo = atLetGo(survey.closed, { clearance: true, stiffnessOf: statedStiffness(path) })
@@ -63,14 +63,8 @@ function leastOf(values: readonly (number | undefined)[]): { readonly index: num
 function addReserves(sheet: FigureSheet, survey: Survey, letGo: LetGo | undefined): Pick<ReturnFound, 'worst' | 'letsGo'> {
   const { reserves, drive } = survey
   const unit = driveUnit(survey)
-  const rest = leastOf([
-    ...reserves.map((reserve) => reserve?.fromRest?.amplitude),
-    ...(letGo ? [letGo.reserve.fromRest?.amplitude] : []),
-  ])
-  const moving = leastOf([
-    ...reserves.map((reserve) => reserve?.moving?.amplitude),
-    ...(letGo ? [letGo.reserve.moving?.amplitude] : []),
-  ])
+  const rest = leastOf([...reserves.map((reserve) => reserve?.fromRest), ...(letGo ? [letGo.reserve.fromRest?.amplitude] : [])])
+  const moving = leastOf([...reserves.map((reserve) => reserve?.moving), ...(letGo ? [letGo.reserve.moving?.amplitude] : [])])
   const place = (index: number): number => drive[Math.min(index, drive.length - 1)]
   const base = [...springLines(survey), line('postures looked at', reserves.length, '1')]
   sheet.add('return.reserveFromRest', {
@@ -105,8 +99,8 @@ function addMarginAndEfficiency(sheet: FigureSheet, { reserves, design }: Survey
   })
   const efficiency = leastOf(
     reserves
-      .filter((reserve) => !reserve || reserve.free_Nmm > 0)
-      .map((reserve) => reserve?.moving && reserve.moving.amplitude / reserve.free_Nmm),
+      .filter((reserve) => !reserve || reserve.free > 0)
+      .map((reserve) => (reserve?.moving === undefined ? undefined : reserve.moving / reserve.free)),
   )
   sheet.add('return.efficiency', {
     value: efficiency?.value,

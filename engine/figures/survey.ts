@@ -5,7 +5,7 @@ import type { Design, LoadCase } from '../design/design.ts'
 import { actsInPlane, type CaseEfforts, caseEfforts } from '../forces/case-way.ts'
 import { type ForceBench, forceBench } from '../forces/force-bench.ts'
 import { framesAt } from '../forces/force-frame.ts'
-import { type Reserve, returnReserve } from '../forces/return-reserve.ts'
+import { type ReserveAmplitudes, reserveAmplitudes } from '../forces/return-reserve.ts'
 import { type ClosedFinger, closedFinger } from '../forces/states.ts'
 import type { PathNode } from '../motion/path.ts'
 import { nodeAt } from '../motion/trace.ts'
@@ -27,7 +27,7 @@ export interface Survey {
   /** Equally spaced along the arc, open to closed. */
   readonly nodes: readonly PathNode[]
   readonly drive: readonly number[]
-  readonly reserves: readonly (Reserve | undefined)[]
+  readonly reserves: readonly (ReserveAmplitudes | undefined)[]
   /** Springs, weight and drag alone. */
   readonly unloaded: readonly (CaseEfforts | undefined)[]
   /** Load cases that act in the plane; those that act when closed only have efforts at the last posture only. */
@@ -40,11 +40,11 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
   const bench = forceBench(mechanism, drawn, drive)
   const nodes = evenNodes(path)
   const cases = design.loadCases.filter(actsInPlane).map((loadCase) => ({ loadCase, efforts: [] as (CaseEfforts | undefined)[] }))
-  const reserves: (Reserve | undefined)[] = []
+  const reserves: (ReserveAmplitudes | undefined)[] = []
   const unloaded: (CaseEfforts | undefined)[] = []
   for (const node of nodes) {
     const frames = framesAt(bench.room, node)
-    reserves.push(frames && returnReserve(bench, frames.opening))
+    reserves.push(frames && reserveAmplitudes(bench, frames.opening))
     unloaded.push(frames && caseEfforts(bench, frames, undefined))
     for (const { loadCase, efforts } of cases) {
       const acts = loadCase.acts === 'travel' || node === nodes[nodes.length - 1]

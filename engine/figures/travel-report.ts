@@ -98,13 +98,13 @@ function seriesOf(survey: Survey): Series[] {
       id: 'return.reserveMoving',
       title: 'moving',
       unit: 'N·mm per pin',
-      values: reserves.map((reserve) => reserve?.moving?.amplitude),
+      values: reserves.map((reserve) => reserve?.moving),
     },
     {
       id: 'return.reserveFromRest',
       title: 'from rest',
       unit: 'N·mm per pin',
-      values: reserves.map((reserve) => reserve?.fromRest?.amplitude),
+      values: reserves.map((reserve) => reserve?.fromRest),
     },
     ...efforts.flatMap(({ id, title, efforts: run }): Series[] => [
       { id: `${id}.effortToClose`, title: `close: ${title}`, unit: effortUnit, values: run.map((effort) => effort?.close) },

@@ -164,8 +164,12 @@ function amplitudeNow({ freeAmplitude, portPower, room }: Prepared): number {
 /** Equilibrium in a state of friction with all its forces, or undefined when none was found. */
 export function balanceIn(prepared: Prepared, fill: FillLevers, start?: Float64Array): Balance | undefined {
   const amplitude = amplitudeIn(prepared, fill, start)
-  if (amplitude === undefined) return undefined
-  const { magnitudes, levers, questionRates } = prepared.room
+  return amplitude === undefined ? undefined : balanceNow(prepared, amplitude)
+}
+
+/** The state that was solved last, taken out of the room. */
+export function balanceNow(prepared: Prepared, amplitude: number): Balance {
+  const { magnitudes, levers, questionRates } = inUse(prepared)
   const { joints, rows_count } = prepared.frame.mechanism
   const forces = new Float64Array(rows_count)
   joints.forEach((joint, i) => {
@@ -173,6 +177,14 @@ export function balanceIn(prepared: Prepared, fill: FillLevers, start?: Float64A
     if (joint.kind === 'pin') forces[joint.row + 1] = magnitudes.forces[2 * i + 1]
   })
   return { amplitude, forces, magnitudes: magnitudes.values.slice(), levers: levers.slice(), rates: questionRates.slice() }
+}
+
+/** Largest joint force of the state that was solved last, N. */
+export function largestForceNow(prepared: Prepared): number {
+  const { values } = inUse(prepared).magnitudes
+  let most = 0
+  for (let joint = 0; joint < values.length; joint++) most = Math.max(most, values[joint])
+  return most
 }
 
 /** Every joint's friction against the motion about to start. */

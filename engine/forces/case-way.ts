@@ -1,9 +1,12 @@
 /** Efforts of one load case at one posture: to close against it, to hold it, and without friction. */
 import type { LoadCase } from '../design/design.ts'
-import { effortToClose, effortToHold, portRow } from './effort.ts'
+import type { ForceRow } from '../motion/closure.ts'
+import { largestForceNow } from './balance.ts'
+import { closeSearch, holdSearch, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import type { FramePair } from './force-frame.ts'
 import { addLoadCase } from './loads.ts'
+import { worstAmplitude } from './rest-state.ts'
 
 export interface CaseEfforts {
   /** Absent where the drive does no work (at dead centre) or no equilibrium was found. */
@@ -16,19 +19,25 @@ export interface CaseEfforts {
 
 /** @param loadCase undefined for the finger with springs and weight alone */
 export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: LoadCase | undefined): CaseEfforts {
-  const addLoads = (row: Parameters<typeof addLoadCase>[0]): void => {
+  const addLoads = (row: ForceRow): void => {
     if (loadCase) addLoadCase(row, loadCase)
   }
+  const found: { close?: number; hold?: number; free?: number; pinForceMost_N: number } = { pinForceMost_N: 0 }
   const port = portRow(bench, frames.closing, { kind: 'drive' })
-  const close = effortToClose(bench, frames.closing, { port, addLoads })
-  const hold = effortToHold(bench, frames.opening, { port, addLoads })
-  const forces = [close?.balance, hold?.balance].flatMap((balance) => (balance ? [...balance.magnitudes] : []))
-  return {
-    ...(close?.balance && { close: close.balance.amplitude }),
-    ...(hold?.balance && { hold: hold.balance.amplitude }),
-    ...(hold && { free: hold.free }),
-    pinForceMost_N: Math.max(0, ...forces),
+  const closing = closeSearch(bench, frames.closing, { port, addLoads })
+  const close = closing && worstAmplitude(closing)
+  if (closing && close !== undefined) {
+    found.close = close
+    found.pinForceMost_N = largestForceNow(closing.prepared)
   }
+  const holding = holdSearch(bench, frames.opening, { port, addLoads })
+  const hold = holding && worstAmplitude(holding)
+  if (holding) found.free = holding.prepared.freeAmplitude
+  if (holding && hold !== undefined) {
+    found.hold = hold
+    found.pinForceMost_N = Math.max(found.pinForceMost_N, largestForceNow(holding.prepared))
+  }
+  return found
 }
 
 /** Whether a load case has anything that acts in the plane of motion. */

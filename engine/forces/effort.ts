@@ -8,11 +8,11 @@
  */
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { type Balance, prepare } from './balance.ts'
+import { type Balance, type PortAndLoad, prepare } from './balance.ts'
 import { type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
 import { addPort } from './loads.ts'
-import { worstRest } from './rest-state.ts'
+import { type RestSearch, worstRest } from './rest-state.ts'
 
 /** Unit pattern of a port at the frame's posture. */
 export function portRow(bench: ForceBench, frame: ForceFrame, port: Port): Float64Array {
@@ -41,9 +41,7 @@ export interface Effort {
  * @returns undefined where the port does no work (its amplitude is a pole there)
  */
 export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
-  const row = standingLoad(bench, frame, 'held')
-  asked.addLoads(row)
-  return effortIn(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'least'))
+  return effortOf(holdSearch(bench, frame, asked))
 }
 
 /**
@@ -52,18 +50,30 @@ export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: Effort
  * @param frame with the motion closing
  */
 export function effortToClose(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
-  const row = standingLoad(bench, frame, 'closing')
-  asked.addLoads(row)
-  return effortIn(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'most'))
+  return effortOf(closeSearch(bench, frame, asked))
 }
 
-function effortIn(
-  frame: ForceFrame,
-  given: { port: Float64Array; load: Float64Array },
-  levers: Float64Array,
-): Effort | undefined {
+/** The question behind `effortToHold`, for a caller who needs the amplitude only. */
+export function holdSearch(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): RestSearch | undefined {
+  const row = standingLoad(bench, frame, 'held')
+  asked.addLoads(row)
+  return searchFor(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'least'))
+}
+
+/** The question behind `effortToClose`. */
+export function closeSearch(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): RestSearch | undefined {
+  const row = standingLoad(bench, frame, 'closing')
+  asked.addLoads(row)
+  return searchFor(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'most'))
+}
+
+function searchFor(frame: ForceFrame, given: PortAndLoad, levers: Float64Array): RestSearch | undefined {
   const prepared = prepare(frame, given)
-  if (!prepared) return undefined
-  const balance = worstRest({ prepared, levers, either: slowJoints(frame), towards: 1 })
-  return { free: prepared.freeAmplitude, ...(balance && { balance }) }
+  return prepared && { prepared, levers, either: slowJoints(frame), towards: 1 }
+}
+
+function effortOf(search: RestSearch | undefined): Effort | undefined {
+  if (!search) return undefined
+  const balance = worstRest(search)
+  return { free: search.prepared.freeAmplitude, ...(balance && { balance }) }
 }

@@ -5,9 +5,11 @@
 import type { PathNode } from '../motion/path.ts'
 import { nodeWhereZero } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
+import { againstMotion, amplitudeIn } from './balance.ts'
 import type { ForceBench } from './force-bench.ts'
 import { framesAt } from './force-frame.ts'
-import { movingReserve, restReserve, returnQuestion } from './return-reserve.ts'
+import { worstAmplitude } from './rest-state.ts'
+import { returnQuestion } from './return-reserve.ts'
 
 export type JamKind = 'fromRest' | 'moving'
 
@@ -24,7 +26,10 @@ export function reserveAt(bench: ForceBench, node: PathNode, kind: JamKind): num
   const frames = framesAt(bench.room, node)
   const question = frames && returnQuestion(bench, frames.opening)
   if (!question) return undefined
-  return kind === 'moving' ? movingReserve(bench, question, 'most')?.amplitude : restReserve(bench, question, 'most')?.amplitude
+  const { prepared } = question
+  return kind === 'moving'
+    ? amplitudeIn(prepared, againstMotion(bench.leversOf('moving', 'most')))
+    : worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1 })
 }
 
 /**

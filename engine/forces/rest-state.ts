@@ -13,7 +13,7 @@
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
-import { againstMotion, amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared } from './balance.ts'
+import { againstMotion, amplitudeIn, type Balance, balanceNow, type FillLevers, type Prepared } from './balance.ts'
 import { fillDerivative } from './magnitudes.ts'
 
 export interface RestSearch {
@@ -34,14 +34,20 @@ interface Corner {
 
 /** @returns the worst state found, or undefined when no corner had an equilibrium */
 export function worstRest(search: RestSearch): Balance | undefined {
+  const amplitude = worstAmplitude(search)
+  return amplitude === undefined ? undefined : balanceNow(search.prepared, amplitude)
+}
+
+/** Amplitude of the worst state, which is left in the room. */
+export function worstAmplitude(search: RestSearch): number | undefined {
   const { prepared, either } = search
-  if (either && !either.includes(1)) return balanceIn(prepared, againstMotion(search.levers))
+  if (either && !either.includes(1)) return amplitudeIn(prepared, againstMotion(search.levers))
   const opening = prepared.room.questionRates.map((rate) => (rate < 0 ? -1 : 1))
   const start = cornerAt(search, opening) ?? cornerAt(search, new Float64Array(opening.length))
   if (!start) return undefined
   const steepest = bySlope(search, start)
   const worst = isMild(prepared, steepest) ? steepest : turnedOver(search, steepest)
-  return balanceIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
+  return amplitudeIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
 }
 
 /** Friction that takes less than a share of the frictionless amplitude bends it too little for the slope to mislead. */

@@ -10,10 +10,10 @@
  *   free:      without friction. Efficiency is moving / free.
  */
 import type { Balance, Prepared } from './balance.ts'
-import { againstMotion, balanceIn, prepare } from './balance.ts'
+import { againstMotion, amplitudeIn, balanceIn, prepare } from './balance.ts'
 import { type ForceBench, type FrictionLevel, standingAttitude, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, turnIn, turnPattern } from './force-frame.ts'
-import { worstRest } from './rest-state.ts'
+import { worstAmplitude, worstRest } from './rest-state.ts'
 
 export interface Reserve {
   /** N·mm a pin. */
@@ -76,8 +76,25 @@ export function returnReserve(bench: ForceBench, frame: ForceFrame, level: Frict
   }
 }
 
+/** Amplitudes alone, N·mm a pin: what a sweep over the travel needs. */
+export interface ReserveAmplitudes {
+  readonly free: number
+  readonly moving?: number | undefined
+  readonly fromRest?: number | undefined
+}
+
+/** @param frame with the motion opening */
+export function reserveAmplitudes(bench: ForceBench, frame: ForceFrame): ReserveAmplitudes | undefined {
+  const question = returnQuestion(bench, frame)
+  if (!question) return undefined
+  const { prepared } = question
+  const moving = amplitudeIn(prepared, againstMotion(bench.leversOf('moving', 'most')))
+  const fromRest = worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1 })
+  return { free: prepared.freeAmplitude, moving, fromRest }
+}
+
 /** Reserve from rest of any given generalised force: what of it is left for drag at the pins. */
 export function reserveUnder(bench: ForceBench, frame: ForceFrame, load: Float64Array): number | undefined {
   const prepared = prepare(frame, { port: dragPort(frame), load })
-  return prepared && restReserve(bench, { prepared }, 'most')?.amplitude
+  return prepared && worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1 })
 }
