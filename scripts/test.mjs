@@ -1,12 +1,13 @@
 // Installs what is missing, then runs every check of the project and says in one line how many passed.
 // `npm test -- unit property` runs only the named stages. Uses Node's own modules only until the packages are there.
 import { spawn } from 'node:child_process'
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { browserForTests } from './browser.mjs'
 import { buildOrEnd } from './build.mjs'
 import { installPackages } from './packages.mjs'
+import { stagesOf, summaryOf } from './stages.mjs'
 
 const root = join(import.meta.dirname, '..')
 const PROJECTS = ['unit', 'property', 'cases', 'house', 'browser']
@@ -16,7 +17,7 @@ const TOOLS = {
   'format and lint': ['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'],
 }
 
-/** @typedef {{ name: string, passed: number, failed: number }} Stage */
+/** @typedef {import('./stages.mjs').Stage} Stage */
 
 const asked = process.argv.slice(2)
 const unknown = asked.filter((name) => !PROJECTS.includes(name))
@@ -33,7 +34,9 @@ const stages = await runTools()
 for (const group of [projects.filter((name) => name !== 'browser'), projects.filter((name) => name === 'browser')]) {
   if (group.length > 0) stages.push(...(await runTests(group)))
 }
-report(stages)
+const summary = summaryOf(stages, Math.round((performance.now() - begun_ms) / 1000))
+console.log(`\n${summary.text}`)
+process.exitCode = summary.passed ? 0 : 1
 
 /** @returns {Promise<Stage[]>} */
 async function runTools() {
@@ -62,27 +65,11 @@ async function runTests(group) {
     ]
     const environment = { FINGERWRIGHT_COUNTS: counts, ...(browser === undefined ? {} : { FINGERWRIGHT_CHROMIUM: browser }) }
     const status = await run(['node_modules/vitest/vitest.mjs', ...words], environment)
-    return stagesOf({ group, counts: JSON.parse(readFileSync(counts, 'utf8')), status })
+    const counted = existsSync(counts) ? JSON.parse(readFileSync(counts, 'utf8')) : { projects: {}, unhandled: 1 }
+    return stagesOf({ group, counts: counted, status })
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }
-}
-
-/**
- * @param {{ group: string[], counts: { projects: Record<string, { passed: number, failed: number, left: number }>, unhandled: number }, status: number }} ended
- * @returns {Stage[]}
- */
-function stagesOf({ group, counts, status }) {
-  const stages = group.map((name) => {
-    const { passed, failed, left } = counts.projects[name] ?? { passed: 0, failed: 0, left: 0 }
-    if (left > 0) console.error(`Failed: ${left} tests of ${name} were left out.`)
-    if (passed + failed === 0) console.error(`Failed: ${name} has no tests.`)
-    return { name, passed, failed: failed + left + Number(passed + failed + left === 0) }
-  })
-  const unseen = status !== 0 && stages.every((stage) => stage.failed === 0)
-  if (unseen || counts.unhandled > 0)
-    stages.push({ name: 'errors outside of any test', passed: 0, failed: Math.max(1, counts.unhandled) })
-  return stages
 }
 
 /**
@@ -95,17 +82,6 @@ function run(words, environment) {
     const child = spawn(process.execPath, words, { cwd: root, stdio: 'inherit', env: { ...process.env, ...environment } })
     child.on('exit', (code) => resolve(code ?? 1))
   })
-}
-
-/** @param {Stage[]} stages */
-function report(stages) {
-  const sum = (/** @type {'passed' | 'failed'} */ key) => stages.reduce((total, stage) => total + stage[key], 0)
-  const parts = stages.map((stage) => `${stage.name} ${stage.passed}${stage.failed > 0 ? ` (${stage.failed} failed)` : ''}`)
-  const time_s = Math.round((performance.now() - begun_ms) / 1000)
-  const failed = sum('failed')
-  console.log(`\n${parts.join(' · ')} · ${time_s} s`)
-  console.log(failed > 0 ? `${failed} failed, ${sum('passed')} passed.` : `All ${sum('passed')} passed.`)
-  process.exitCode = failed > 0 ? 1 : 0
 }
 
 /**
