@@ -2,8 +2,9 @@
 import type { Design } from '../design/design.ts'
 import type { Problem } from '../design/problem.ts'
 import type { Mobility } from '../motion/mobility.ts'
-import { makePlan } from '../motion/plan.ts'
-import { type PlanGap, planPosture } from '../motion/plan-posture.ts'
+import { gapMend, gapWords, spanGap } from '../motion/span-gap.ts'
+import { stopContact } from '../motion/stop-contact.ts'
+import { limits } from '../numbers/limits.ts'
 import type { Survey } from './survey.ts'
 
 /** The count in words, with what it would mean for parts made to a tolerance. */
@@ -52,7 +53,7 @@ export const cannotClose = {
 
   /** Travels that end before the drive's range or a stop. */
   onTheWay(survey: Survey): Problem[] {
-    const { path, design, drive } = survey
+    const { path, design, drive, nodes } = survey
     const { end } = path
     if (end.by !== 'fold' && end.by !== 'breaks') return []
     const unit = design.drive.kind === 'turn' ? '°' : ' mm'
@@ -60,7 +61,7 @@ export const cannotClose = {
       `${(design.drive.kind === 'turn' ? (value * 180) / Math.PI : value).toFixed(1)}${unit}`
     const at = shown(drive[drive.length - 1])
     const wanted = shown(design.drive.travel.closed)
-    const gap = gapAt(survey)
+    const gap = spanGap(path.mechanism, nodes[nodes.length - 1].posture, design.drive.travel.closed)
     const found =
       end.by === 'fold'
         ? `it cannot close further than ${at}: the drive turns back there (dead centre) before ${wanted} and before any stop`
@@ -71,29 +72,33 @@ export const cannotClose = {
         place: 'drive.closed',
         found: gap ? `${found}; at ${wanted} ${gapWords(design, gap)}` : found,
         needed: `a travel that reaches a stop or ${wanted}`,
-        wayOut: gap ? gapMend(gap, at) : `end the range at ${at} or before, or place a stop before it`,
+        wayOut: gap
+          ? `${gapMend(gap)}, end the range at ${at}, or place a stop before it`
+          : `end the range at ${at} or before, or place a stop before it`,
       },
     ]
   },
 }
 
-/** The two pins that cannot be spanned with the drive at the end of its range. */
-function gapAt({ path, design, nodes }: Survey): PlanGap | undefined {
-  if (design.drive.kind !== 'turn' || design.drive.against !== 0) return undefined
-  const plan = makePlan(path.mechanism)
-  if (plan.lead?.part !== design.drive.part) return undefined
-  const posture = planPosture(plan, nodes[nodes.length - 1].posture, design.drive.travel.closed)
-  return posture instanceof Float64Array || posture.kind === 'unsettled' ? undefined : posture
-}
-
-function gapWords({ pins }: Design, { pins: [one, other], distance_mm, least_mm, most_mm }: PlanGap): string {
-  const apart = `pins ${pins[one].id} and ${pins[other].id} are ${distance_mm.toFixed(2)} mm apart`
-  return distance_mm > most_mm
-    ? `${apart}, but the parts between them reach at most ${most_mm.toFixed(2)} mm: ${(distance_mm - most_mm).toFixed(2)} mm too far`
-    : `${apart}, but the parts between them need at least ${least_mm.toFixed(2)} mm: ${(least_mm - distance_mm).toFixed(2)} mm too near`
-}
-
-function gapMend({ distance_mm, least_mm, most_mm }: PlanGap, at: string): string {
-  const amount = distance_mm > most_mm ? distance_mm - most_mm : least_mm - distance_mm
-  return `change a link by at least ${amount.toFixed(2)} mm, end the range at ${at}, or place a stop before it`
+/**
+ * Two stops that touch at one posture share the load in a way that only their stiffness decides: the finger has one freedom
+ * and one contact is enough to end it.
+ */
+export function stopsTogether({ path, design, nodes }: Survey): Problem[] {
+  const { end, mechanism } = path
+  if (end.by !== 'stop') return []
+  const ending = design.stops[end.stop].id
+  const { posture } = nodes[nodes.length - 1]
+  return design.stops.flatMap((stop, index): Problem[] => {
+    if (index === end.stop || Math.abs(stopContact(mechanism, stop, posture).gap_mm) > limits.touching_mm) return []
+    return [
+      {
+        code: 'two stops at once',
+        place: `stops.${stop.id}`,
+        found: `stops ${ending} and ${stop.id} both touch at the closed posture: how they share the force cannot be told`,
+        needed: 'one stop that ends the travel',
+        wayOut: `give ${stop.id} a gap of at least 0.05 mm, or leave it out`,
+      },
+    ]
+  })
 }

@@ -8,8 +8,11 @@ import { closureGap } from './closure.ts'
 import { driveCoordinate } from './condition.ts'
 import { type Mechanism, pinCentre, placed } from './mechanism.ts'
 import { makeBench, settle } from './settle.ts'
+import { gapMend, gapWords, spanGap } from './span-gap.ts'
 
-export type Assembled = { readonly posture: Float64Array; readonly problem?: never } | { readonly problem: Problem; readonly posture?: never }
+export type Assembled =
+  | { readonly posture: Float64Array; readonly problem?: never }
+  | { readonly problem: Problem; readonly posture?: never }
 
 /** The drawn posture as it stands in the document, not yet closed. */
 export function drawnPosture(design: Design): Float64Array {
@@ -59,10 +62,23 @@ export function assemble(mechanism: Mechanism): Assembled {
 }
 
 function cannotAssemble(mechanism: Mechanism, drawn: Float64Array): Problem {
+  const { design } = mechanism
+  const span = spanGap(mechanism, drawn, driveCoordinate(mechanism, drawn).value(drawn))
+  if (span) {
+    return {
+      code: 'cannot assemble',
+      place: `pins.${design.pins[span.pins[0]].id}`,
+      found: `with the drive where it is drawn ${gapWords(design, span)}`,
+      needed: 'parts that reach from pin to pin at the drawn posture',
+      wayOut: gapMend(span),
+    }
+  }
   const gap = new Float64Array(mechanism.columns_count)
   closureGap(mechanism, drawn, undefined, gap)
   const width = (row: number, kind: string): number => (kind === 'pin' ? Math.hypot(gap[row], gap[row + 1]) : Math.abs(gap[row]))
-  const widest = mechanism.joints.reduce((most, joint) => (width(joint.row, joint.kind) > width(most.row, most.kind) ? joint : most))
+  const widest = mechanism.joints.reduce((most, joint) =>
+    width(joint.row, joint.kind) > width(most.row, most.kind) ? joint : most,
+  )
   const pin = mechanism.design.pins[widest.pin].id
   const at = pinCentre(mechanism, drawn, widest.pin)
   const gap_mm = width(widest.row, widest.kind).toFixed(2)

@@ -16,8 +16,16 @@ interface LinkEnd {
   readonly at: Point
 }
 
-/** Parts (not the mount) that take part in just two pin joints. */
-export function twoPinLinks(mechanism: Mechanism): TwoPinLink[] {
+/** Parts (not the mount) that take part in just two pin joints. Looked for once a mechanism. */
+export function twoPinLinks(mechanism: Mechanism): readonly TwoPinLink[] {
+  const found = known.get(mechanism) ?? findLinks(mechanism)
+  known.set(mechanism, found)
+  return found
+}
+
+const known = new WeakMap<Mechanism, readonly TwoPinLink[]>()
+
+function findLinks(mechanism: Mechanism): TwoPinLink[] {
   return mechanism.design.parts.flatMap((_, part) => {
     if (part === 0) return []
     const joints = mechanism.joints.flatMap((joint, index) => (joint.a === part || joint.b === part ? [index] : []))

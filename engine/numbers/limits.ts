@@ -123,6 +123,13 @@ export const limits = {
   unloaded_ratio: 1e-9,
   /** Share of the frictionless amplitude that friction may take before single joints are tried one by one as well. */
   mildFriction_ratio: 0.5,
+  /**
+   * A force that passes a friction circle within this share of its arm leaves the closed form: it loses that many digits there,
+   * and the next posture jams.
+   */
+  pinchedArm_ratio: 1e-5,
+  /** Sine of the tilt of a link's line of force above which the general way takes over: such pins are as large as their link. */
+  steepestLine: 0.99,
   /** Rounds of turning joints over in search of the worst rest: each joint settles in one or two. */
   restRounds: 20,
   /** A change of the amplitude below this share is rounding, not a worse state. */
@@ -139,4 +146,6 @@ export const limits = {
   effortDoublings: 12,
   /** An opening effort is closed to this share of itself. */
   effortWidth_ratio: 1e-10,
+  /** Stops nearer than this touch both: a thousandth of what any shop can hold. */
+  touching_mm: 1e-6,
 } as const
