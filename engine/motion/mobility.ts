@@ -20,6 +20,7 @@ export interface Mobility {
   readonly loose: readonly number[]
 }
 
+/** @param posture closed; the rank is taken there */
 export function mobilityOf(mechanism: Mechanism, posture: Float64Array): Mobility {
   const { rows_count: rows, columns_count: columns } = mechanism
   const degrees = columns - rows

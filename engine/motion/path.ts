@@ -100,6 +100,7 @@ function normalised(values: Float64Array): Float64Array {
   return values.map((value) => value / length)
 }
 
+/** Scalar product of two rows. */
 export function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0
   for (let i = 0; i < a.length; i++) sum += a[i] * b[i]

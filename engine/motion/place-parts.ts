@@ -29,6 +29,7 @@ export interface PlanRoom {
   failedStep: number
 }
 
+/** Room for a plan's postures; the mount stands in it already. */
 export function makePlanRoom(plan: Plan): PlanRoom {
   const { parts_count } = plan.mechanism
   const turns = { cosines: new Float64Array(parts_count), sines: new Float64Array(parts_count) }

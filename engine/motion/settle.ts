@@ -17,6 +17,7 @@ export interface Bench {
   readonly gap: Float64Array
 }
 
+/** Room for `settle`. */
 export function makeBench(mechanism: Mechanism): Bench {
   return { mechanism, lu: makeLu(mechanism.columns_count), gap: new Float64Array(mechanism.columns_count) }
 }
@@ -89,6 +90,7 @@ function moveBack(mechanism: Mechanism, posture: Float64Array, step: Float64Arra
   }
 }
 
+/** Largest magnitude; NaN when one of them is no number. */
 export function largestOf(values: Float64Array): number {
   let largest = 0
   for (const value of values) {

@@ -3,6 +3,7 @@ import type { Design } from '../design/design.ts'
 import { type LaidOut, type LaidPin, laidOut } from './laid-out.ts'
 import { type Seeded, seeded } from './seeded.ts'
 
+/** What `randomMechanism` can make. */
 export const KINDS = [
   'four-bar',
   'two four-bars in series',

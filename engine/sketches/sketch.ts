@@ -2,7 +2,20 @@
  * Test support: a design in inside units from a short sketch, so that mechanics can be tested without a document.
  * Used by tests only; nothing of it is exported from the engine.
  */
-import type { Design, Drive, FrictionPair, LoadCase, Part, Pin, Point, Port, Role, Spring, Stop, Toggle } from '../design/design.ts'
+import type {
+  Design,
+  Drive,
+  FrictionPair,
+  LoadCase,
+  Part,
+  Pin,
+  Point,
+  Port,
+  Role,
+  Spring,
+  Stop,
+  Toggle,
+} from '../design/design.ts'
 
 export interface SketchPart {
   readonly id: string
@@ -33,8 +46,14 @@ export interface SketchPin {
 export interface Sketch {
   readonly parts: readonly SketchPart[]
   readonly pins: readonly SketchPin[]
-  readonly drive: { readonly part: string; readonly against?: string; readonly pin: string; readonly open: number; readonly closed: number } | Drive
-  readonly toggles?: readonly { readonly id: string; readonly pins: readonly [string, string, string]; readonly folded?: boolean }[]
+  readonly drive:
+    | { readonly part: string; readonly against?: string; readonly pin: string; readonly open: number; readonly closed: number }
+    | Drive
+  readonly toggles?: readonly {
+    readonly id: string
+    readonly pins: readonly [string, string, string]
+    readonly folded?: boolean
+  }[]
   readonly stops?: readonly Stop[]
   readonly springs?: readonly Spring[]
   readonly loadCases?: readonly LoadCase[]
@@ -53,30 +72,11 @@ const SKETCH_PIN_RADIUS_MM = 1.5
 /** Turns a sketch into a Design. Throws on a name that does not exist: a fault of the test. */
 export function sketch(from: Sketch): Design {
   const parts = from.parts.map((part) => partOf(part, from.pins))
-  const partIndex = (id: string): number => indexOf(parts, id)
-  const pins = from.pins.map((pin): Pin => {
-    const joins = pin.joins.map((name) => {
-      const [part, hole] = name.split('.')
-      return { part: partIndex(part), hole: indexOf(parts[partIndex(part)].holes, hole) }
-    })
-    const diameter_mm = 2 * (pin.radius_mm ?? SKETCH_PIN_RADIUS_MM)
-    const fixedIn = joins[0].part
-    return { id: pin.id, joins, diameter_mm, friction: oneFriction(pin.friction ?? 0), fixedIn, shear: 'double', drag_Nmm: pin.drag_Nmm ?? 0 }
+  const pins = from.pins.map((pin) => pinOf(pin, parts))
+  const toggles = (from.toggles ?? []).map(({ id, pins: [a, b, c], folded = false }): Toggle => {
+    return { id, a: indexOf(pins, a), b: indexOf(pins, b), c: indexOf(pins, c), folded }
   })
-  const pinIndex = (id: string): number => indexOf(pins, id)
-  const toggles = (from.toggles ?? []).map(
-    ({ id, pins: [a, b, c], folded }): Toggle => ({ id, a: pinIndex(a), b: pinIndex(b), c: pinIndex(c), folded: folded ?? false }),
-  )
-  const drive: Drive =
-    'kind' in from.drive
-      ? from.drive
-      : {
-          kind: 'turn',
-          part: partIndex(from.drive.part),
-          against: partIndex(from.drive.against ?? parts[0].id),
-          pin: pinIndex(from.drive.pin),
-          travel: { open: from.drive.open, closed: from.drive.closed },
-        }
+  const drive = driveOf(from.drive, { parts, pins })
   const frictionPairs = [...new Map(pins.map((pin) => [pin.friction.name, pin.friction])).values()]
   const { stops = [], springs = [], loadCases = [], release, weight } = from
   const design: Design = {
@@ -95,6 +95,27 @@ export function sketch(from: Sketch): Design {
     requirements: [],
   }
   return { ...design, ...(release && { release }), ...(weight && { weight }) }
+}
+
+function pinOf({ id, joins: names, radius_mm, friction, drag_Nmm = 0 }: SketchPin, parts: readonly Part[]): Pin {
+  const joins = names.map((name) => {
+    const [id, hole] = name.split('.')
+    const part = indexOf(parts, id)
+    return { part, hole: indexOf(parts[part].holes, hole) }
+  })
+  const diameter_mm = 2 * (radius_mm ?? SKETCH_PIN_RADIUS_MM)
+  const fixedIn = joins[0].part
+  return { id, joins, diameter_mm, friction: oneFriction(friction ?? 0), fixedIn, shear: 'double', drag_Nmm }
+}
+
+function driveOf(
+  drive: Sketch['drive'],
+  { parts, pins }: { readonly parts: readonly Part[]; readonly pins: readonly Pin[] },
+): Drive {
+  if ('kind' in drive) return drive
+  const against = indexOf(parts, drive.against ?? parts[0].id)
+  const travel = { open: drive.open, closed: drive.closed }
+  return { kind: 'turn', part: indexOf(parts, drive.part), against, pin: indexOf(pins, drive.pin), travel }
 }
 
 function partOf(part: SketchPart, pins: readonly SketchPin[]): Part {
