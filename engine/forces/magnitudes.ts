@@ -4,10 +4,14 @@
  * Newton from a near solution or from s = |R0|, halving a step that does not lower the residual. When it fails, friction is
  * raised from zero in growing shares of κ, each solved from the last; that follows the solution that is connected with the
  * frictionless one. |R| is regularised by 1e-9 of the largest force, so that an unloaded joint has a derivative.
+ *
+ * Where a port all but does no work a second solution exists, in which the port pushes the other way and only its own friction
+ * holds it. It cannot be reached by raising friction from zero: the derivative, −1 for each joint without friction, would have to be
+ * singular on the way. So a solution counts only when the determinant of the derivative has kept its sign.
  */
 
 import { limits } from '../numbers/limits.ts'
-import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
+import { determinantSign, factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
 
 export interface Magnitudes {
   readonly count: number
@@ -75,12 +79,15 @@ function raisedFromZero(room: Magnitudes, levers: Float64Array): boolean {
 
 function newton(room: Magnitudes, levers: Float64Array): boolean {
   const { values, residual, step, kept, count } = room
+  const connected = count % 2 === 0 ? 1 : -1
+  let sign: number = connected
   let last = residualNow(room, levers)
   for (let round = 0; round < limits.frictionRounds; round++) {
     const scale = largest(values)
-    if (last <= limits.frictionTolerance_ratio * scale || scale === 0) return true
+    if (last <= limits.frictionTolerance_ratio * scale || scale === 0) return sign === connected
     fillDerivative(room, levers, scale)
     if (!factor(room.lu)) return false
+    sign = determinantSign(room.lu)
     step.set(residual)
     solve(room.lu, step)
     kept.set(values)
@@ -93,7 +100,7 @@ function newton(room: Magnitudes, levers: Float64Array): boolean {
     if (!(next < last)) {
       values.set(kept)
       residualNow(room, levers)
-      return last <= limits.frictionRounding_ratio * scale
+      return sign === connected && last <= limits.frictionRounding_ratio * scale
     }
     last = next
   }
