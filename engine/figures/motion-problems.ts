@@ -2,6 +2,7 @@
 import type { Design } from '../design/design.ts'
 import type { Problem } from '../design/problem.ts'
 import type { Mobility } from '../motion/mobility.ts'
+import { slotRoom } from '../motion/slot-room.ts'
 import { gapMend, gapWords, spanGap } from '../motion/span-gap.ts'
 import { stopContact } from '../motion/stop-contact.ts'
 import { limits } from '../numbers/limits.ts'
@@ -78,6 +79,39 @@ export const cannotClose = {
       },
     ]
   },
+}
+
+/** Stops and slot ends that are passed already at the open posture: the travel cannot begin there. */
+export function passedWhenOpen({ path, design, nodes }: Survey): Problem[] {
+  const { posture } = nodes[0]
+  const stops = design.stops.flatMap((stop, index): Problem[] => {
+    const { gap_mm } = stopContact(path.mechanism, stop, posture)
+    if (index === path.openStop || gap_mm > -limits.touching_mm) return []
+    return [
+      {
+        code: 'stop overlaps',
+        place: `stops.${stop.id}`,
+        found: `when the finger is open the round of ${stop.id} stands ${(-gap_mm).toFixed(2)} mm inside its edge`,
+        needed: 'a gap, or contact, at the open posture',
+        wayOut: `move the edge back by at least ${(-gap_mm).toFixed(2)} mm, turn it round (the solid lies to the right of from → to), or open less`,
+      },
+    ]
+  })
+  const slots = path.mechanism.joints.flatMap((joint): Problem[] => {
+    const room_mm = joint.kind === 'slot' ? slotRoom(posture, joint) : 0
+    if (room_mm > -limits.touching_mm) return []
+    const pin = design.pins[joint.pin].id
+    return [
+      {
+        code: 'slot too short',
+        place: `pins.${pin}`,
+        found: `when the finger is open pin ${pin} stands ${(-room_mm).toFixed(2)} mm past the end of its slot`,
+        needed: 'a slot that reaches over the travel',
+        wayOut: `lengthen the slot by at least ${(-2 * room_mm).toFixed(2)} mm, or open less`,
+      },
+    ]
+  })
+  return [...stops, ...slots]
 }
 
 /**
