@@ -28,7 +28,7 @@ export async function writeNewDesign(path: string, terminal: Terminal): Promise<
   } catch (error) {
     throw asWrongUse(error, path)
   }
-  terminal.write(`${path} is written. Look at it in an editor, then ask:\n  fingerwright verdict ${path}\n`)
+  terminal.write(`${path} is written. Look at it in an editor, then ask:\n  fingerwright verdict ${quoted(path)}\n`)
 }
 
 /** The same text with another title and note; everything else keeps its layout. */
@@ -41,4 +41,9 @@ function replaceEntry(text: string, key: string, value: string): string {
   const entry = new RegExp(`("${key}"\\s*:\\s*)"(?:[^"\\\\]|\\\\.)*"`)
   if (!entry.test(text)) throw new Error(`the example has no ${key}`)
   return text.replace(entry, (_whole, start: string) => `${start}${JSON.stringify(value)}`)
+}
+
+/** As a shell takes it for one word. */
+function quoted(path: string): string {
+  return /^[\w./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`
 }
