@@ -23,7 +23,9 @@ export interface CaseFound {
 }
 
 const OUT_OF_PLANE = 'this case acts out of the plane of motion only: the hinges carry it'
-const NO_STATE = 'no equilibrium was found at the closed posture'
+const NO_BALANCE = 'no equilibrium was found at the closed posture'
+const SNAPS =
+  'posture and forces do not settle under this load: play in the pins and stretch of the links may let the toggle run through dead centre'
 const WITH_WORDS: Record<Carrier, string> = {
   stop: 'stop',
   toggle: 'toggle with friction',
@@ -67,8 +69,13 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   const { loadCase } = surveyed
   const stiffness = statedStiffness(survey.path)
   const loaded = underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf: stiffness })
+  const whyNot = loaded || !holdsRigid(survey, loadCase) ? NO_BALANCE : SNAPS
   const at = (tail: string, entry: FigureEntry): void =>
-    sheet.add(`loadCase.${loadCase.id}.${tail}`, { ...entry, inputs: [...loadLines(survey, loadCase), ...(entry.inputs ?? [])] })
+    sheet.add(`loadCase.${loadCase.id}.${tail}`, {
+      ...entry,
+      why: entry.why ?? whyNot,
+      inputs: [...loadLines(survey, loadCase), ...(entry.inputs ?? [])],
+    })
   addEfforts(at, survey, surveyed)
   addHolding(at, loaded)
   if (loadCase.keeper) addKeeper(at, survey, loadCase, loaded)
@@ -77,6 +84,11 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   addLoadedMargin(at, survey, loaded)
   addStopBand(at, survey, loadCase, loaded)
   return { loadCase, ...(loaded && { loaded }), ...(slip && { slip }) }
+}
+
+/** Whether the closed finger would hold its case with neither play nor stretch. */
+function holdsRigid(survey: Survey, loadCase: LoadCase): boolean {
+  return underLoad(survey.closed, loadCase, { clearance: false, stiffnessOf: () => undefined }) !== undefined
 }
 
 type Add = (tail: string, entry: FigureEntry) => void
@@ -108,17 +120,17 @@ function addEfforts(at: Add, survey: Survey, { efforts, loadCase }: CaseSurvey):
 
 function addHolding(at: Add, loaded: Loaded | undefined): void {
   const shares = loaded?.holding.shares
-  at('holdsByItself', { value: loaded?.holding.byItself, why: NO_STATE })
-  at('heldBy', { value: loaded && WITH_WORDS[loaded.holding.carriedBy], why: NO_STATE })
-  for (const carrier of Object.keys(WITH_WORDS) as Carrier[]) at(`share.${carrier}`, { value: shares?.[carrier], why: NO_STATE })
+  at('holdsByItself', { value: loaded?.holding.byItself })
+  at('heldBy', { value: loaded && WITH_WORDS[loaded.holding.carriedBy] })
+  for (const carrier of Object.keys(WITH_WORDS) as Carrier[]) at(`share.${carrier}`, { value: shares?.[carrier] })
 }
 
 function addKeeper(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
   const { keeper } = loadCase
   const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (!keeper || !frames) {
-    at('sustainingLoad', { why: NO_STATE })
-    at('keeperRatio', { why: NO_STATE })
+    at('sustainingLoad', {})
+    at('keeperRatio', {})
     return
   }
   const port = portRow(survey.bench, frames.opening, keeper.port)
@@ -126,7 +138,7 @@ function addKeeper(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded |
   const effort = effortToHold(survey.bench, frames.opening, { port, addLoads: (row) => addLoadCase(row, loadCase) })
   const needed = closes && effort?.balance ? Math.max(0, effort.balance.amplitude) : undefined
   const load = loadCase.forces.reduce((sum, force) => sum + force.force_N, 0)
-  const why = closes ? NO_STATE : 'this keeper does not close the finger at its closed posture'
+  const why = closes ? undefined : 'this keeper does not close the finger at its closed posture'
   const allowed = line(
     'allowed on the keeper',
     keeper.allowed,
@@ -177,7 +189,7 @@ function addSlip(at: Add, survey: Survey, loadCase: LoadCase, { jam }: ReturnFou
 function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
   const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (!frames) {
-    at('letGoUnderLoadEffort', { why: NO_STATE })
+    at('letGoUnderLoadEffort', {})
     return
   }
   const { bench } = survey
@@ -189,7 +201,7 @@ function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, loaded: 
     ? 'it jams: the drive opens it under this load from no worst rest, however hard'
     : 'it does not open by itself, and a cable or chain cannot push'
   if (found.kind === 'jams') at('letGoUnderLoadEffort', { why: jams, beyond: 'above any' })
-  else at('letGoUnderLoadEffort', { value: found.kind === 'effort' ? found.effort : undefined, why: NO_STATE })
+  else at('letGoUnderLoadEffort', { value: found.kind === 'effort' ? found.effort : undefined })
 }
 
 function addLoadedMargin(at: Add, survey: Survey, loaded: Loaded | undefined): void {
@@ -209,7 +221,7 @@ function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded
   const stop = path.end.by === 'stop' ? design.stops[path.end.stop] : undefined
   const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (!stop || !frames) {
-    const why = stop ? NO_STATE : 'the travel does not end at a stop'
+    const why = stop ? undefined : 'the travel does not end at a stop'
     at('stopForceLeast', { why })
     at('stopForceMost', { why })
     return
@@ -218,6 +230,6 @@ function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded
   addLoadCase(load, loadCase)
   const band = stopBand(bench, frames.opening, { stop, load: load.out })
   const inputs = [line(`at rest, most: ${stop.friction.name}`, stop.friction.rest.most, '1', `stops.${stop.id}.friction`)]
-  at('stopForceLeast', { value: band?.least_N, why: NO_STATE, inputs })
-  at('stopForceMost', { value: band?.most_N, why: NO_STATE, inputs })
+  at('stopForceLeast', { value: band?.least_N, inputs })
+  at('stopForceMost', { value: band?.most_N, inputs })
 }

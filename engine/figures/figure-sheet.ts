@@ -7,7 +7,7 @@ import { workingOf } from './workings.ts'
 export interface FigureEntry {
   /** Left out when the figure does not exist; then `why` says so. */
   readonly value?: number | boolean | string | undefined
-  readonly why?: string
+  readonly why?: string | undefined
   readonly beyond?: Figure['beyond']
   readonly inputs?: readonly WorkingValue[]
   readonly steps?: readonly WorkingValue[]

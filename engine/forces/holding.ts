@@ -96,14 +96,18 @@ function heldFromClosing(
 }
 
 function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonly port: Port }): Holding | undefined {
-  const prepared = prepare(frame, { port: portRow(bench, frame, held.port), load: held.acting })
+  const keeper = portRow(bench, frame, held.port)
+  // A keeper that does not push closed here keeps nothing: then the wearer has to hold.
+  const port = powerIn(frame, keeper) < 0 ? held.port : ({ kind: 'drive' } as const)
+  const pattern = port === held.port ? keeper : portRow(bench, frame, port)
+  const prepared = prepare(frame, { port: pattern, load: held.acting })
   if (!prepared) return undefined
   const levers = bench.leversOf('moving', 'least')
   const balance = worstRest({ prepared, levers, either: slowJoints(frame), towards: 1 })
   if (!balance) return undefined
   const dissipated = Math.min(held.rest, dissipation(balance))
   addFriction(held.shares, frame, balance, dissipated)
-  held.shares[held.port.kind === 'drive' ? 'wearer' : 'keeper'] += held.rest - dissipated
+  held.shares[port.kind === 'drive' ? 'wearer' : 'keeper'] += held.rest - dissipated
   return finished(held.shares, false, balance)
 }
 
