@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { KINDS, type Kind, randomMechanism } from '../sketches/random-mechanism.ts'
+import { seeded } from '../sketches/seeded.ts'
 import { assemble } from './assemble.ts'
 import { driveCoordinate } from './condition.ts'
 import { mechanismOf } from './mechanism.ts'
@@ -8,6 +9,7 @@ import { makePlanRoom, placeParts } from './place-parts.ts'
 import { makePlan } from './plan.ts'
 import { planPosture } from './plan-posture.ts'
 import { ratesOf } from './plan-rates.ts'
+import { sideOf } from './plan-side.ts'
 import { makeBench, settle } from './settle.ts'
 
 const SEEDS = Array.from({ length: 24 }, (_, seed) => seed + 1)
@@ -93,5 +95,28 @@ describe('the plan', () => {
         ).toBeLessThan(1e-10)
       }
     }
+  })
+
+  it('keeps the sides of the near posture, however far the drive is moved, from 10,000 starts', () => {
+    const dice = seeded(9)
+    const kinds = ['four-bar', 'Watt six-bar', 'slotted lever', 'slider-crank', 'two four-bars in series'] as const
+    let closed = 0
+    let changed = 0
+    for (let which = 0; which < 100; which++) {
+      const mechanism = mechanismOf(randomMechanism(kinds[which % kinds.length], 1 + which))
+      const plan = makePlan(mechanism)
+      const posture = assemble(mechanism).posture!
+      for (let trial = 0; trial < 100; trial++) {
+        const start = planPosture(plan, posture, dice.between(-3, 3))
+        if (!(start instanceof Float64Array)) continue
+        const found = planPosture(plan, start, dice.between(-3, 3))
+        if (!(found instanceof Float64Array)) continue
+        closed++
+        // SOURCE property: a signed sine keeps its sign, whatever its size
+        if (plan.steps.some((step) => sideOf(step, start) * sideOf(step, found) < 0)) changed++
+      }
+    }
+    expect(changed).toBe(0)
+    expect(closed).toBeGreaterThan(2000)
   })
 })
