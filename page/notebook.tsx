@@ -1,6 +1,6 @@
 import { useCallback, useDeferredValue, useMemo, useState } from 'react'
 import { type Evaluation, forcesAt, type Point, type Question } from '../engine/index.ts'
-import { caution, holdSentence, motionSentence, type QuestionName, travelEnd } from '../report/index.ts'
+import { caution, holdSentence, motionSentence, type QuestionName, readTravel, travelEnd } from '../report/index.ts'
 import styles from './notebook.module.css'
 import { DesignShelf } from './parts/design-shelf.tsx'
 import { FiguresTable } from './parts/figures-table.tsx'
@@ -13,7 +13,7 @@ import { MovedHoles } from './parts/moved-holes.tsx'
 import { Plots } from './parts/plots.tsx'
 import { askedBy, QuestionList } from './parts/question-list.tsx'
 import { ProblemList, Refusal } from './parts/refusal.tsx'
-import { TravelPointer } from './parts/travel-pointer.tsx'
+import { driveName, TravelPointer } from './parts/travel-pointer.tsx'
 import type { DesignState, DesignStore, Shown } from './work/design-store.ts'
 import { type MovableHole, movableHoles, withHoleAt } from './work/design-text.ts'
 import { useDesigns } from './work/use-designs.ts'
@@ -81,6 +81,11 @@ function Moving({ store, state, shown, question, drawn }: OpenQuestionProps & { 
   return (
     <>
       {isStale ? <p className="aside">The drawing shows the finger as it last could be moved.</p> : null}
+      {drawn.travel === undefined ? null : (
+        <p className={styles.posture}>
+          Drawn at {driveName(drawn.design)} {readTravel(drawn.travel, arc_ratio)}.
+        </p>
+      )}
       <DrawnFinger {...{ store, state, shown, question, drawn, arc_ratio }} />
       {question === 'hold' ? (
         <section aria-labelledby="carries">
@@ -97,7 +102,9 @@ function Moving({ store, state, shown, question, drawn }: OpenQuestionProps & { 
       </p>
       <section aria-labelledby="over-travel">
         <h2 id="over-travel">Over the travel</h2>
-        <Plots {...{ evaluation: drawn, question, arc_ratio, point }} />
+        <Plots {...{ evaluation: drawn, question, arc_ratio, point }}>
+          <p className={styles.printedCaution}>{caution}</p>
+        </Plots>
       </section>
       <section aria-labelledby="figures" className={styles.figures}>
         <h2 id="figures">Figures and their working</h2>

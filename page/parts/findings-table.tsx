@@ -45,10 +45,14 @@ function Row({ row }: { readonly row: FindingRow }) {
         </span>
         {row.why === undefined ? null : <span className="reason">{row.why}</span>}
       </th>
-      <td className="number">{row.found === undefined ? 'none' : <Value value={row.found} />}</td>
-      <td>{row.needed}</td>
-      <td className="number">{row.margin === undefined ? null : <Value value={row.margin} />}</td>
-      <td>
+      <td className="number" data-label="Found">
+        {row.found === undefined ? 'none' : <Value value={row.found} />}
+      </td>
+      <td data-label="Needed">{row.needed}</td>
+      <td className="number" data-label="Margin">
+        {row.margin === undefined ? null : <Value value={row.margin} />}
+      </td>
+      <td data-label="Verdict">
         <MarkWithWord answer={row.verdict} />
       </td>
     </tr>

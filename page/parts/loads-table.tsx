@@ -36,11 +36,11 @@ export const LoadsTable = memo(function LoadsTable({ evaluation }: { readonly ev
             <th scope="row">
               {row.name} <span className="unit">{row.load}</span>
             </th>
-            <Cell cell={row.heldBy} className="words" />
-            <Cell cell={row.toClose} />
-            <Cell cell={row.toHold} />
-            <Cell cell={row.toLetGo} />
-            {hasKeeper ? <Cell cell={row.keeper} /> : null}
+            <Cell cell={row.heldBy} label="Carried by" className="words" />
+            <Cell cell={row.toClose} label="To close" />
+            <Cell cell={row.toHold} label="To hold" />
+            <Cell cell={row.toLetGo} label="To let go" />
+            {hasKeeper ? <Cell cell={row.keeper} label="Keeper" /> : null}
           </tr>
         ))}
       </tbody>
@@ -48,19 +48,17 @@ export const LoadsTable = memo(function LoadsTable({ evaluation }: { readonly ev
   )
 })
 
-function Cell({ cell, className = 'number' }: { readonly cell: LoadCell; readonly className?: string }) {
-  if (cell.value !== undefined) {
-    return (
-      <td className={className}>
-        <Value value={cell.value} />
-      </td>
-    )
-  }
+function Cell(about: { readonly cell: LoadCell; readonly label: string; readonly className?: string }) {
+  const { cell, label, className = 'number' } = about
   return (
-    <td className={className}>
-      <span className="none" title={cell.why}>
-        {cell.why === undefined ? '–' : 'none'}
-      </span>
+    <td className={className} data-label={label}>
+      {cell.value === undefined ? (
+        <span className="none" title={cell.why}>
+          {cell.why === undefined ? '–' : 'none'}
+        </span>
+      ) : (
+        <Value value={cell.value} />
+      )}
     </td>
   )
 }

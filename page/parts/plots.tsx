@@ -1,4 +1,4 @@
-import { memo, type PointerEvent, useMemo } from 'react'
+import { type CSSProperties, memo, type PointerEvent, type ReactNode, useMemo } from 'react'
 import type { Evaluation } from '../../engine/index.ts'
 import { drawPlot, type PlotGroup, plotGroups, type QuestionName } from '../../report/index.ts'
 import { useWidth } from '../work/use-width.ts'
@@ -14,8 +14,10 @@ export function Plots(about: {
   readonly question: QuestionName
   readonly arc_ratio: number
   readonly point: (arc_ratio: number) => void
+  /** Stands in the last cell, in print. */
+  readonly children: ReactNode
 }) {
-  const { evaluation, question, arc_ratio, point } = about
+  const { evaluation, question, arc_ratio, point, children } = about
   const [place, width] = useWidth<HTMLDivElement>()
   const groups = useMemo(() => plotGroups(evaluation).filter((group) => group.question === question), [evaluation, question])
   const each = width >= TWO_FROM_PX ? Math.floor((width - GAP_PX) / 2) : width
@@ -24,6 +26,7 @@ export function Plots(about: {
       {width === 0
         ? null
         : groups.map((group) => <PlotView key={group.id} {...{ evaluation, group, arc_ratio, point }} width={each} />)}
+      {children}
     </div>
   )
 }
@@ -51,9 +54,14 @@ const PlotView = memo(function PlotView(about: {
     point(from + share * (to - from))
   }
   return (
-    <div className={styles.plot} style={{ width }} onPointerDown={set} onPointerMove={set}>
+    <div
+      className={styles.plot}
+      style={{ '--plot-width': `${width}px` } as CSSProperties}
+      onPointerDown={set}
+      onPointerMove={set}
+    >
       <div dangerouslySetInnerHTML={{ __html: plot.svg }} />
-      <span className={styles.pointer} style={{ transform: `translateX(${x}px)` }} />
+      <span className={styles.pointer} style={{ left: `${(100 * x) / plot.width}%` }} />
     </div>
   )
 })

@@ -44,7 +44,7 @@ export function TravelPointer(about: {
           role="slider"
           tabIndex={0}
           className={styles.pointer}
-          style={{ transform: `translateX(${x}px)` }}
+          style={{ left: `${scale === undefined ? 0 : (100 * x) / scale.width}%` }}
           aria-label="Posture: share of the travel"
           aria-valuemin={Math.round(range[0] * 100)}
           aria-valuemax={Math.round(end * 100)}

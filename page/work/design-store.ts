@@ -3,6 +3,9 @@ import type { Evaluation, Problem } from '../../engine/index.ts'
 import { startEvaluator } from './evaluator.ts'
 import type { Answer, Request } from './messages.ts'
 
+/** The example that the documentation walks through; opened first where the server was given it. */
+const FIRST_TO_READ = 'heron'
+
 /** A file that could not be shown; the design before it stays. */
 export interface Refused {
   readonly name: string
@@ -50,7 +53,8 @@ export class DesignStore {
     if (text === undefined) return
     const { designs } = JSON.parse(text) as { designs: readonly { name: string }[] }
     this.#set({ ...this.#state, names: designs.map(({ name }) => name) })
-    if (designs[0] !== undefined) await this.openNamed(designs[0].name)
+    const first = designs.find(({ name }) => name === FIRST_TO_READ) ?? designs[0]
+    if (first !== undefined) await this.openNamed(first.name)
   }
 
   /** Opens a design that the server was given. */

@@ -13,7 +13,9 @@ export function shortfallClause(findings: readonly Finding[]): string | undefine
   const name = nameOf(governing)
   if (short.length > 0) {
     const verb = short.length === 1 ? 'falls' : 'fall'
-    return `${short.length} of ${findings.length} requirements ${verb} short: ${name}${byHowMuch(governing)}`
+    const counted = `${short.length} of ${findings.length} requirements ${verb} short`
+    // A yes-or-no that falls short is what the rest of the sentence is about; it is not said twice.
+    return governing.margin === undefined ? counted : `${counted}: ${name}${byHowMuch(governing)}`
   }
   const verb = undecided.length === 1 ? 'is' : 'are'
   return `${undecided.length} of ${findings.length} requirements ${verb} undecided: ${name}`
