@@ -7,6 +7,8 @@ export interface Problem {
   readonly code: string
   /** Place in the document, e.g. `parts.middle.holes.pip.x`; empty for the whole file. */
   readonly place: string
+  /** Line of the file, from 1, where the place or the thing it is missing in stands; absent when it was read from no text. */
+  readonly line?: number
   readonly found: string
   readonly needed: string
   /** A way out, when one is known. */

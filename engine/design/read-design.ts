@@ -10,7 +10,7 @@ import { limits } from '../numbers/limits.ts'
 import { tooManyThings } from './counts.ts'
 import type { Design, Pin } from './design.ts'
 import type { FigureScope } from './figure-names.ts'
-import { readJson } from './json-text.ts'
+import { linesOf, readJson } from './json-text.ts'
 import type { Checked, Problem } from './problem.ts'
 import { readDimensions } from './read-dimensions.ts'
 import { readDrive, readRelease } from './read-drive.ts'
@@ -37,15 +37,18 @@ export function readDesign(text: string, name = 'design'): Checked<Design> {
   const json = readJson(text)
   if (json.value === undefined) return { problems: json.problems }
   const tooMany = tooManyThings(json.value)
-  if (tooMany.length > 0) return { problems: listed([...json.problems, ...tooMany]) }
+  if (tooMany.length > 0) return { problems: listed([...json.problems, ...tooMany], text) }
   const reading = new Reading(readStructure(json.value))
   const design = assemble(reading, name)
   const problems = [...json.problems, ...reading.problems]
-  return problems.length > 0 || !design ? { problems: listed(problems) } : { value: design }
+  return problems.length > 0 || !design ? { problems: listed(problems, text) } : { value: design }
 }
 
-function listed(problems: readonly Problem[]): readonly Problem[] {
-  if (problems.length <= limits.problems) return problems
+/** The first problems, each with its line, and one more that says that there are more. */
+function listed(problems: readonly Problem[], text: string): readonly Problem[] {
+  const lines = linesOf(text)
+  const first = problems.slice(0, limits.problems).map((problem) => withLine(problem, lines))
+  if (problems.length <= limits.problems) return first
   const more = {
     code: 'too many',
     place: '',
@@ -53,7 +56,17 @@ function listed(problems: readonly Problem[]): readonly Problem[] {
     needed: 'a file without problems',
     wayOut: 'Mend those above first.',
   }
-  return [...problems.slice(0, limits.problems), more]
+  return [...first, more]
+}
+
+/** A key that is missing has no line; then that of what it is missing in. */
+function withLine(problem: Problem, lines: ReadonlyMap<string, number>): Problem {
+  if (problem.line !== undefined) return problem
+  for (let place = problem.place; place !== ''; place = place.slice(0, Math.max(0, place.lastIndexOf('.')))) {
+    const line = lines.get(place)
+    if (line !== undefined) return { ...problem, line }
+  }
+  return problem
 }
 
 function refusedText(text: string): Problem | undefined {
@@ -105,7 +118,7 @@ function assemble(reading: Reading, name: string): Design | undefined {
   if (document.title === undefined || !drive) return undefined
   return {
     name,
-    title: reading.text('title', document.title),
+    title: reading.line('title', document.title),
     note: reading.text('note', document.note ?? ''),
     dimensions,
     frictionPairs: [...frictionPairs.values()],

@@ -28,7 +28,7 @@ function readLoadCase(id: string, typed: TypedLoadCase, bench: Workbench): LoadC
   }
   return {
     id,
-    name: reading.text(`${place}.title`, typed.title ?? id),
+    name: reading.line(`${place}.title`, typed.title ?? id),
     forces: forces.map((force, index) => ({
       ...readDirection(`${place}.forces.${index}`, force, bench),
       force_N: reading.above0(`${place}.forces.${index}.force`, force.force, 'force'),

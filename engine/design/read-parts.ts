@@ -47,10 +47,10 @@ function readPart(id: string, typed: TypedPart, { reading, materials }: Context)
   const drawn = readDrawn(place, typed, reading)
   return {
     id,
-    name: reading.text(`${place}.name`, typed.name ?? id),
+    name: reading.line(`${place}.name`, typed.name ?? id),
     role: typed.role,
     ...(material && { material }),
-    ...(typed.coating !== undefined && { coating: reading.text(`${place}.coating`, typed.coating) }),
+    ...(typed.coating !== undefined && { coating: reading.line(`${place}.coating`, typed.coating) }),
     ...(typed.thickness !== undefined && { thickness_mm: reading.size(`${place}.thickness`, typed.thickness) }),
     ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
     ...(typed.centreOfMass && { centreOfMass: readXY(`${place}.centreOfMass`, typed.centreOfMass, reading) }),

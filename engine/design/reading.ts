@@ -120,11 +120,17 @@ export class Reading {
     return value
   }
 
-  /** A text for people; control characters could make a terminal show what is not there. */
-  text(place: string, typed: string): string {
-    if (hasUnprintable(typed.replaceAll('\n', ' '))) {
-      this.report({ code: 'wrong value', place, found: quoted(typed), needed: 'text without control characters' })
+  /** A title or a name: one line. Control characters could make a terminal show what is not there. */
+  line(place: string, typed: string): string {
+    if (hasUnprintable(typed)) {
+      this.report({ code: 'wrong value', place, found: quoted(typed), needed: 'one line of text without control characters' })
     }
+    return typed
+  }
+
+  /** A note, a reason or a source: it may have several lines. */
+  text(place: string, typed: string): string {
+    this.line(place, typed.replaceAll('\n', ' '))
     return typed
   }
 

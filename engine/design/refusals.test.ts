@@ -26,6 +26,8 @@ describe('structure', () => {
     ['no title', { title: undefined }, ['title: missing']],
     ['an empty title', { title: '' }, ['title: wrong value']],
     ['a title with a control character', { title: 'red \u001b[31m' }, ['title: wrong value']],
+    ['a title of two lines', { title: 'a\nb' }, ['title: wrong value']],
+    ['a reason that rings the bell', { 'requirements.margin.reason': 'a\u0007' }, ['requirements.margin.reason: wrong value']],
     ['a title that turns the direction of writing', { title: 'a\u202eb' }, ['title: wrong value']],
     ['an unknown key at the top', { colour: 'blue' }, ['colour: unknown key']],
     [
@@ -387,8 +389,22 @@ describe('the text of a file', () => {
     const text = documentText().replace('"topLink":{', '"topLink":{"role":"link",\n"role":"link",')
     const problems = problemsOf(text)
     expect(places(problems)).toEqual(['parts.topLink.role: key twice', 'parts.topLink.role: key twice'])
-    expect(problems[0].found).toContain('line 2')
+    // SOURCE hand (the second key follows the only line end)
+    expect(problems.map(({ line }) => line)).toEqual([2, 2])
   })
+})
+
+it('names the line of each problem, of a missing key that of the thing it is missing in', () => {
+  const text = JSON.stringify(
+    JSON.parse(documentText({ 'pins.mcp.diameter': '3', tip: 1, 'parts.slider.role': undefined })),
+    undefined,
+    1,
+  )
+  const lineOf = (start: string) => text.split('\n').findIndex((line) => line.trim().startsWith(start)) + 1
+  const lines = new Map(problemsOf(text).map(({ place, line }) => [place, line]))
+  expect(lines.get('tip')).toBe(lineOf('"tip": 1'))
+  expect(lines.get('parts.slider.role')).toBe(lineOf('"slider"'))
+  expect(text.split('\n')[(lines.get('pins.mcp.diameter') ?? 0) - 1].trim()).toBe('"diameter": "3",')
 })
 
 it('reports the problems of all sections at once, in one reading', () => {

@@ -6,7 +6,7 @@ import { documentText } from './test-support/full-document.ts'
 it('says file, place, what was found, what is needed, and the way out', () => {
   const { problems = [] } = readDesign(documentText({ 'pins.mcp.diameter': '3' }))
   expect(problems.map((problem) => sentence('designs/crane.json', problem))).toEqual([
-    'designs/crane.json › pins.mcp.diameter: “3”, at column 1 a plain number. Needed: a length, such as 3 mm. Give it a unit, such as 3 mm.',
+    'designs/crane.json:1 › pins.mcp.diameter: “3”, at column 1 a plain number. Needed: a length, such as 3 mm. Give it a unit, such as 3 mm.',
   ])
 })
 
@@ -15,6 +15,7 @@ it('leaves out what there is not', () => {
   expect(sentence('a.json', problem)).toBe('a.json: nothing. Needed: a file.')
   expect(sentence('', { ...problem, place: 'pins' })).toBe('pins: nothing. Needed: a file.')
   expect(sentence('', problem)).toBe('nothing. Needed: a file.')
+  expect(sentence('', { ...problem, line: 7, place: 'pins' })).toBe('line 7 › pins: nothing. Needed: a file.')
 })
 
 it('does not let a garbled text speak to the terminal', () => {

@@ -26,23 +26,20 @@ export interface Structure {
 
 /** @param json is not changed. */
 export function readStructure(json: Json): Structure {
-  const problems: Problem[] = []
-  const broken = new Map<string, Path>()
-  const rest: Json = JSON.parse(JSON.stringify(json))
-  if (typeof rest !== 'object' || rest === null || Array.isArray(rest)) {
-    problems.push({
-      code: 'wrong value',
-      place: '',
-      found: valueWords(rest),
-      needed: 'an object: { "format": …, "title": …, … }',
-    })
-    return { document: {}, problems, isBroken: () => true, brokenPlaces: [] }
-  }
-  const full = documentSchema.safeParse(rest)
-  if (full.success) return { document: full.data, problems, isBroken: () => false, brokenPlaces: [] }
-  takeOut(full.error.issues, { rest, problems, broken })
-  const document = soundRest({ rest, problems, broken })
+  if (typeof json !== 'object' || json === null || Array.isArray(json)) return noObject(json)
+  const full = documentSchema.safeParse(json)
+  if (full.success) return { document: full.data, problems: [], isBroken: () => false, brokenPlaces: [] }
+  const reading: Reading = { rest: JSON.parse(JSON.stringify(json)), problems: [], broken: new Map() }
+  takeOut(full.error.issues, reading)
+  const document = soundRest(reading)
+  const { problems, broken } = reading
   return { document, problems, isBroken: (place) => isWithin(place, broken), brokenPlaces: [...broken.keys()] }
+}
+
+function noObject(json: Json): Structure {
+  const needed = 'an object: { "format": …, "title": …, … }'
+  const problems = [{ code: 'wrong value', place: '', found: valueWords(json), needed }]
+  return { document: {}, problems, isBroken: () => true, brokenPlaces: [] }
 }
 
 interface Reading {
