@@ -9,12 +9,18 @@
  * (a jam is the existence of a state of rest, see rest-state.ts).
  *
  * Slots choose their wall by complementarity: assume one, solve, and accept it only when the pin presses on that wall.
+ *
+ * Where links carry nothing, two-force.ts gives the joint forces in closed form and all of the above is left undone; it steps back
+ * where its answer would not be the only one. λ comes from the work of friction in either way.
  */
 
 import { limits } from '../numbers/limits.ts'
-import { type ForceFrame, powerIn, responseTo, rubbingRate, rubbingResponse, type Wall } from './force-frame.ts'
+import { type ForceFrame, powerIn, responseTo, rubbingRate, rubbingResponse, turnIn, type Wall } from './force-frame.ts'
 import type { ForceRoom } from './force-room.ts'
 import { solveMagnitudes } from './magnitudes.ts'
+import { solveTwoForce } from './two-force.ts'
+import type { TwoForcePlan } from './two-force-plan.ts'
+import { planFor } from './two-force-room.ts'
 
 export interface PortAndLoad {
   /** Generalised force of the unit port. */
@@ -51,6 +57,8 @@ export interface Prepared {
   /** Wall that each joint's rubbing is filled in for; pins always +1. */
   readonly walls: Wall[]
   readonly slots: readonly number[]
+  /** How to take the parts off one by one; undefined where only the general way serves. */
+  readonly plan: TwoForcePlan | undefined
   readonly ticket: number
 }
 
@@ -61,26 +69,45 @@ export function prepare(frame: ForceFrame, { port, load }: PortAndLoad): Prepare
   let size = 0
   for (let column = 0; column < port.length; column++) size += port[column] * port[column]
   if (!(Math.abs(portPower) > limits.workless_ratio * Math.sqrt(size))) return undefined
-  const { column, portResponse, freeForces } = room
-  responseTo(frame, port, portResponse)
-  responseTo(frame, load, column)
-  const freeAmplitude = -powerIn(frame, load) / portPower
-  for (let row = 0; row < freeForces.length; row++) freeForces[row] = -column[row] - freeAmplitude * portResponse[row]
-  const slots: number[] = []
-  const walls = mechanism.joints.map((joint, index): Wall => {
-    if (joint.kind !== 'slot') return 1
-    slots.push(index)
-    return freeForces[joint.row] < 0 ? -1 : 1
-  })
-  const prepared = { frame, room, portPower, freeAmplitude, walls, slots, ticket: ++room.questionTicket }
-  fillFree(prepared)
-  fillInfluence(prepared)
+  const slots = mechanism.joints.flatMap(({ kind }, index) => (kind === 'slot' ? [index] : []))
+  const prepared: Prepared = {
+    frame,
+    room,
+    portPower,
+    freeAmplitude: -powerIn(frame, load) / portPower,
+    walls: mechanism.joints.map(() => 1),
+    slots,
+    plan: planFor(room.twoForce, { load, port }),
+    ticket: ++room.questionTicket,
+  }
+  if (!prepared.plan) fillGeneral(prepared)
+  else for (let joint = 0; joint < mechanism.joints.length; joint++) room.questionRates[joint] = turnIn(frame, joint)
   return prepared
+}
+
+/** The same question with the closed form left out: the plain way that it is compared with. */
+export function generalWay(prepared: Prepared): Prepared {
+  return { ...prepared, plan: undefined }
 }
 
 function inUse({ room, ticket }: Prepared): ForceRoom {
   if (ticket !== room.questionTicket) throw new Error('force question: used after the next one was prepared')
   return room
+}
+
+/** What the general way needs of a question; worked out once, and only where the closed form does not serve. */
+export function fillGeneral(prepared: Prepared): void {
+  const room = inUse(prepared)
+  if (room.filledTicket === prepared.ticket) return
+  room.filledTicket = prepared.ticket
+  const { frame, freeAmplitude, walls, slots } = prepared
+  const { column, portResponse, freeForces, twoForce } = room
+  responseTo(frame, twoForce.port, portResponse)
+  responseTo(frame, twoForce.load, column)
+  for (let row = 0; row < freeForces.length; row++) freeForces[row] = -column[row] - freeAmplitude * portResponse[row]
+  for (const slot of slots) walls[slot] = freeForces[frame.mechanism.joints[slot].row] < 0 ? -1 : 1
+  fillFree(prepared)
+  fillInfluence(prepared)
 }
 
 function fillFree({ frame, room }: Prepared): void {
@@ -121,6 +148,11 @@ function fillInfluence({ frame, room, portPower, walls }: Prepared): void {
  */
 export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float64Array): number | undefined {
   const { magnitudes, levers, questionRates } = inUse(prepared)
+  if (prepared.plan) {
+    fill(questionRates, levers)
+    if (solveTwoForce(prepared.frame, prepared.plan, { levers, out: magnitudes })) return amplitudeNow(prepared)
+  }
+  fillGeneral(prepared)
   if (prepared.slots.length === 0) {
     fill(questionRates, levers)
     return solveMagnitudes(magnitudes, levers, start) ? amplitudeNow(prepared) : undefined

@@ -109,7 +109,7 @@ function rubbingKey(frame: ForceFrame, index: number, wall: Wall): number {
   const row = emptyRow(frame)
   if (joint.kind === 'pin') turnPattern(row, joint)
   else slidePattern(row, joint, wall)
-  room.rates[key] = dot(row.out, frame.tangent)
+  room.rates[key] = joint.kind === 'pin' ? room.turns[index] : dot(row.out, frame.tangent)
   responseTo(frame, row.out, room.responses[key])
   room.known[key] = 1
   return key

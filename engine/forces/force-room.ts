@@ -8,6 +8,7 @@
 import type { Mechanism } from '../motion/mechanism.ts'
 import { type Lu, makeLu } from '../numbers/lu.ts'
 import { type Magnitudes, makeMagnitudes } from './magnitudes.ts'
+import { makeTwoForceRoom, type TwoForceRoom } from './two-force-room.ts'
 
 /** Generalised forces in use at once in one question: load, port, drag and a few parts of them. */
 const ROWS = 24
@@ -33,9 +34,12 @@ export interface ForceRoom {
   readonly questionRates: Float64Array
   readonly levers: Float64Array
   readonly magnitudes: Magnitudes
+  readonly twoForce: TwoForceRoom
   nextRow: number
   frameTicket: number
   questionTicket: number
+  /** The question that the influences are filled in for. */
+  filledTicket: number
 }
 
 export function forceRoom(mechanism: Mechanism): ForceRoom {
@@ -57,8 +61,10 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
     questionRates: numbers(joints),
     levers: numbers(joints),
     magnitudes: makeMagnitudes(joints),
+    twoForce: makeTwoForceRoom(mechanism),
     nextRow: 0,
     frameTicket: 0,
     questionTicket: 0,
+    filledTicket: 0,
   }
 }

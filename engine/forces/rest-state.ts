@@ -13,7 +13,7 @@
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
-import { againstMotion, amplitudeIn, type Balance, balanceNow, type FillLevers, type Prepared } from './balance.ts'
+import { againstMotion, amplitudeIn, type Balance, balanceNow, type FillLevers, fillGeneral, type Prepared } from './balance.ts'
 import { fillDerivative } from './magnitudes.ts'
 
 export interface RestSearch {
@@ -90,6 +90,7 @@ function bySlope(search: RestSearch, start: Corner): Corner {
 
 /** Sides that the slope asks for at the state that was solved last. */
 function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float64Array | undefined {
+  fillGeneral(prepared)
   const { portPower, room } = prepared
   const { questionRates: rates, levers: now, magnitudes } = room
   const { count, influence, forces, lu, values } = magnitudes

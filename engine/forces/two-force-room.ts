@@ -1,7 +1,17 @@
 /** Memory for taking parts off one by one, and the plans found so far. Part of a mechanism's `ForceRoom`. */
+
+import type { Point } from '../design/design.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
 import { emptyHeldEquation, type HeldEquation } from './held-part.ts'
 import { type Acting, planTwoForce, type TwoForcePlan } from './two-force-plan.ts'
+
+/** A link's line of force: unit force on the link in tension is `along` + `across`, in compression −`along` + `across`. */
+export interface ForceLine {
+  along_x: number
+  along_y: number
+  across_x: number
+  across_y: number
+}
 
 export interface TwoForceRoom {
   readonly mechanism: Mechanism
@@ -13,6 +23,7 @@ export interface TwoForceRoom {
   /** From each part's origin to its hole, four numbers a joint: x, y on a, then on b. mm, mount frame. */
   readonly arms: Float64Array
   readonly equation: HeldEquation
+  readonly line: ForceLine
   readonly acting: Acting
   /** One for each set of parts that was loaded together: a few a design. */
   readonly plans: { readonly acting: Acting; readonly plan: TwoForcePlan | undefined }[]
@@ -30,6 +41,7 @@ export function makeTwoForceRoom(mechanism: Mechanism): TwoForceRoom {
     wrench: new Float64Array(columns_count),
     arms: new Float64Array(4 * joints.length),
     equation: emptyHeldEquation(),
+    line: { along_x: 0, along_y: 0, across_x: 0, across_y: 0 },
     acting: { load: new Uint8Array(parts_count), port: new Uint8Array(parts_count) },
     plans: [],
     armsTicket: 0,
@@ -37,7 +49,10 @@ export function makeTwoForceRoom(mechanism: Mechanism): TwoForceRoom {
 }
 
 /** Takes a question in. @returns the plan for where its load and port act, or undefined when only the general way serves */
-export function planFor(room: TwoForceRoom, load: Float64Array, port: Float64Array): TwoForcePlan | undefined {
+export function planFor(
+  room: TwoForceRoom,
+  { load, port }: { readonly load: Float64Array; readonly port: Float64Array },
+): TwoForcePlan | undefined {
   room.load.set(load)
   room.port.set(port)
   const { acting, plans } = room
@@ -50,6 +65,25 @@ export function planFor(room: TwoForceRoom, load: Float64Array, port: Float64Arr
   const plan = planTwoForce(room.mechanism, kept)
   plans.push({ acting: kept, plan })
   return plan
+}
+
+/** Arms of all holes at a frame's posture, unless they stand there already. */
+export function fillArms(room: TwoForceRoom, frame: { readonly posture: Float64Array; readonly ticket: number }): void {
+  if (room.armsTicket === frame.ticket) return
+  const { joints } = room.mechanism
+  for (let index = 0; index < joints.length; index++) {
+    const { a, b, atA, atB } = joints[index]
+    fillArm(room.arms, { at: 4 * index, turn_rad: frame.posture[3 * a + 2], hole: atA })
+    fillArm(room.arms, { at: 4 * index + 2, turn_rad: frame.posture[3 * b + 2], hole: atB })
+  }
+  room.armsTicket = frame.ticket
+}
+
+function fillArm(arms: Float64Array, { at, turn_rad, hole }: { at: number; turn_rad: number; hole: Point }): void {
+  const c = Math.cos(turn_rad)
+  const s = Math.sin(turn_rad)
+  arms[at] = c * hole.x_mm - s * hole.y_mm
+  arms[at + 1] = s * hole.x_mm + c * hole.y_mm
 }
 
 function markParts(generalised: Float64Array, out: Uint8Array): void {
