@@ -2,7 +2,7 @@
 import type { LoadCase } from '../design/design.ts'
 import { effortToHold, portRow } from '../forces/effort.ts'
 import { standingLoad } from '../forces/force-bench.ts'
-import { powerIn } from '../forces/force-frame.ts'
+import { type FramePair, powerIn } from '../forces/force-frame.ts'
 import type { Carrier } from '../forces/holding.ts'
 import { effortToOpen, openingPort } from '../forces/letting-go.ts'
 import { addLoadCase } from '../forces/loads.ts'
@@ -78,11 +78,12 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
     })
   addEfforts(at, survey, surveyed)
   addHolding(at, loaded)
-  if (loadCase.keeper) addKeeper(at, survey, loadCase, loaded)
-  const slip = addSlip(at, survey, loadCase, found)
-  addLetGoUnderLoad(at, survey, loadCase, loaded)
   addLoadedMargin(at, survey, loaded)
-  addStopBand(at, survey, loadCase, loaded)
+  const frames = loaded && framesNear(survey.closed, loaded.posture)
+  if (loadCase.keeper) addKeeper(at, survey, loadCase, frames)
+  addLetGoUnderLoad(at, survey, loadCase, frames)
+  addStopBand(at, survey, loadCase, frames)
+  const slip = addSlip(at, survey, loadCase, found)
   return { loadCase, ...(loaded && { loaded }), ...(slip && { slip }) }
 }
 
@@ -119,15 +120,14 @@ function addEfforts(at: Add, survey: Survey, { efforts, loadCase }: CaseSurvey):
 }
 
 function addHolding(at: Add, loaded: Loaded | undefined): void {
-  const shares = loaded?.holding.shares
-  at('holdsByItself', { value: loaded?.holding.byItself })
-  at('heldBy', { value: loaded && WITH_WORDS[loaded.holding.carriedBy] })
+  const shares = loaded?.state.shares
+  at('holdsByItself', { value: loaded?.state.byItself })
+  at('heldBy', { value: loaded && WITH_WORDS[loaded.state.carriedBy] })
   for (const carrier of Object.keys(WITH_WORDS) as Carrier[]) at(`share.${carrier}`, { value: shares?.[carrier] })
 }
 
-function addKeeper(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
+function addKeeper(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): void {
   const { keeper } = loadCase
-  const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (!keeper || !frames) {
     at('sustainingLoad', {})
     at('keeperRatio', {})
@@ -186,8 +186,7 @@ function addSlip(at: Add, survey: Survey, loadCase: LoadCase, { jam }: ReturnFou
   return slip
 }
 
-function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
-  const frames = loaded && framesNear(survey.closed, loaded.posture)
+function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): void {
   if (!frames) {
     at('letGoUnderLoadEffort', {})
     return
@@ -216,10 +215,9 @@ function addLoadedMargin(at: Add, survey: Survey, loaded: Loaded | undefined): v
   at('elasticMarginChange', elasticChange(survey, loaded))
 }
 
-function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, loaded: Loaded | undefined): void {
+function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): void {
   const { path, bench, design } = survey
   const stop = path.end.by === 'stop' ? design.stops[path.end.stop] : undefined
-  const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (!stop || !frames) {
     const why = stop ? undefined : 'the travel does not end at a stop'
     at('stopForceLeast', { why })

@@ -32,7 +32,7 @@ export function elasticChange(survey: Survey, loaded: Loaded | undefined): Figur
   }
   const marginWith = (stiffness: (part: number) => number | undefined): number | undefined => {
     const asked = { bench: path.bench, held: survey.closed.held, clearance: true, stiffnessOf: stiffness }
-    const posture = postureUnder(asked, loaded.balance, loaded.posture)
+    const posture = postureUnder(asked, loaded.state.balance, loaded.posture)
     return posture && toggleMargin(toggle, posture)
   }
   const soft = marginWith(stiffnessOf)

@@ -112,7 +112,7 @@ describe('clearances taken up by a couple on the distal phalanx, the MCP held at
       const load = coupleOn(mechanism, partNamed(mechanism, 'distal'), couple_Nmm)
       const port = new Float64Array(mechanism.columns_count)
       drive.addDerivative({ mechanism, posture, out: port, start: 0 })
-      return balanceIn(prepare(frames.opening, { port, load })!, withoutFriction)
+      return { balance: balanceIn(prepare(frames.opening, { port, load })!, withoutFriction)! }
     }
     const held = driveCoordinate(mechanism, drawn, 75 * DEG)
     const marginsAt = (posture: Float64Array) => [toggleMargin(toggles[0], posture)]

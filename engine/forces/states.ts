@@ -13,13 +13,13 @@ import { type PathNode, tangentAt } from '../motion/path.ts'
 import { stopGap } from '../motion/stop-contact.ts'
 import { toggleCouples, toggleMargin } from '../motion/toggle-margin.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
-import { type Balance, balanceIn, prepare, withoutFriction } from './balance.ts'
+import { balanceIn, prepare, withoutFriction } from './balance.ts'
 import type { ForceBench } from './force-bench.ts'
 import { emptyRow, type FramePair, framesAt } from './force-frame.ts'
 import { type Holding, holding } from './holding.ts'
 import { addLoadCase } from './loads.ts'
 import { type Reserve, returnReserve } from './return-reserve.ts'
-import { type TakenUp, takeUp } from './take-up.ts'
+import { type Forced, type TakenUp, takeUp } from './take-up.ts'
 
 /** What keeps the closed finger where it is: its stop's contact, or the drive where nothing else does. */
 export function closedHold(path: TravelPath): Condition {
@@ -62,61 +62,57 @@ export function statedStiffness(path: TravelPath): StateOptions['stiffnessOf'] {
   return (part) => path.mechanism.design.parts[part].stiffness_N_mm
 }
 
-function settleState(
+function settleState<State extends Forced>(
   closed: ClosedFinger,
   options: StateOptions,
-  forcesAt: (frames: FramePair) => Balance | undefined,
-): TakenUp | undefined {
+  forcesAt: (frames: FramePair) => State | undefined,
+): TakenUp<State> | undefined {
   const { path, held, node } = closed
-  return takeUp(
-    {
-      bench: path.bench,
-      held,
-      forcesAt: (posture) => {
-        const frames = framesNear(closed, posture)
-        return frames && forcesAt(frames)
-      },
-      marginsAt: (posture) => path.toggles.map((toggle) => toggleMargin(toggle, posture)),
-      ...options,
+  const asked = {
+    bench: path.bench,
+    held,
+    forcesAt: (posture: Float64Array) => {
+      const frames = framesNear(closed, posture)
+      return frames && forcesAt(frames)
     },
-    node.posture,
-  )
+    marginsAt: (posture: Float64Array) => path.toggles.map((toggle) => toggleMargin(toggle, posture)),
+    ...options,
+  }
+  return takeUp(asked, node.posture)
 }
 
-export interface Loaded extends TakenUp {
-  readonly holding: Holding
-}
+/** The finger under a load case, just held. */
+export type Loaded = TakenUp<Holding>
 
 /** Port that holds a load case: its keeper, or the drive in the wearer's hand. */
 export function holdingPort(loadCase: LoadCase): Port {
   return loadCase.keeper?.port ?? { kind: 'drive' }
 }
 
-/** The finger under a load case, just held. */
 export function underLoad(closed: ClosedFinger, loadCase: LoadCase, options: StateOptions): Loaded | undefined {
   const { bench, stop } = closed
-  const ask = {
+  const asked = {
     addLoads: (row: ForceRow) => addLoadCase(row, loadCase),
     port: holdingPort(loadCase),
     ...(stop && { stop }),
   }
-  const state = settleState(closed, options, (frames) => holding(bench, frames.opening, ask)?.balance)
-  const frames = state && framesNear(closed, state.posture)
-  const held = frames && holding(bench, frames.opening, ask)
-  return state && held && { ...state, holding: held }
-}
-
-export interface LetGo extends TakenUp {
-  readonly reserve: Reserve
+  return settleState(closed, options, (frames) => holding(bench, frames.opening, asked))
 }
 
 /** The finger at let-go: springs alone, worst rest. */
+export interface LetGo {
+  readonly posture: Float64Array
+  readonly rounds: number
+  readonly reserve: Reserve
+}
+
 export function atLetGo(closed: ClosedFinger, options: StateOptions): LetGo | undefined {
   const { bench } = closed
-  const state = settleState(closed, options, (frames) => returnReserve(bench, frames.opening)?.fromRest)
-  const frames = state && framesNear(closed, state.posture)
-  const reserve = frames && returnReserve(bench, frames.opening)
-  return state && reserve && { ...state, reserve }
+  const settled = settleState(closed, options, (frames) => {
+    const reserve = returnReserve(bench, frames.opening)
+    return reserve?.fromRest && { balance: reserve.fromRest, reserve }
+  })
+  return settled && { posture: settled.posture, rounds: settled.rounds, reserve: settled.state.reserve }
 }
 
 export interface PlayBand {
@@ -136,7 +132,8 @@ export function playBand(closed: ClosedFinger, toggle: number): PlayBand | undef
       const port = emptyRow(frames.opening)
       closed.held.addDerivative(port)
       const prepared = prepare(frames.opening, { port: port.out, load: load.out })
-      return prepared && balanceIn(prepared, withoutFriction)
+      const balance = prepared && balanceIn(prepared, withoutFriction)
+      return balance && { balance }
     })
     return state && toggleMargin(closed.path.toggles[toggle], state.posture)
   })

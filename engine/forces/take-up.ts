@@ -21,12 +21,12 @@ import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
 import { limits } from '../numbers/limits.ts'
 import type { Balance } from './balance.ts'
 
-export interface TakeUpAsked {
+export interface TakeUpAsked<State extends Forced = Forced> {
   readonly bench: PathBench
   /** What fixes the posture: the stop's contact, or the drive's coordinate. */
   readonly held: Condition
   /** Forces at a posture; undefined when there is no equilibrium. */
-  readonly forcesAt: (posture: Float64Array) => Balance | undefined
+  readonly forcesAt: (posture: Float64Array) => State | undefined
   /** Watched to know when it has settled, rad. */
   readonly marginsAt: (posture: Float64Array) => readonly number[]
   readonly clearance: boolean
@@ -34,25 +34,31 @@ export interface TakeUpAsked {
   readonly stiffnessOf: (part: number) => number | undefined
 }
 
-export interface TakenUp {
-  readonly posture: Float64Array
+/** Forces at a posture, and whatever else was found with them. */
+export interface Forced {
   readonly balance: Balance
+}
+
+export interface TakenUp<State extends Forced = Forced> {
+  readonly posture: Float64Array
+  /** Forces of the last round: at a posture within the tolerance of this one. */
+  readonly state: State
   readonly rounds: number
 }
 
 /** @param start the posture without clearance. @returns undefined when it does not settle or has no equilibrium on the way */
-export function takeUp(asked: TakeUpAsked, start: Float64Array): TakenUp | undefined {
+export function takeUp<State extends Forced>(asked: TakeUpAsked<State>, start: Float64Array): TakenUp<State> | undefined {
   let posture = start
   let last = asked.marginsAt(posture)
   for (let round = 1; round <= limits.takeUpRounds; round++) {
-    const balance = asked.forcesAt(posture)
-    if (!balance) return undefined
-    const settled = postureUnder(asked, balance, posture)
+    const state = asked.forcesAt(posture)
+    if (!state) return undefined
+    const settled = postureUnder(asked, state.balance, posture)
     if (!settled) return undefined
     posture = settled
     const margins = asked.marginsAt(posture)
     if (margins.every((margin, index) => Math.abs(margin - last[index]) <= limits.takeUpTolerance_rad))
-      return { posture, balance, rounds: round }
+      return { posture, state, rounds: round }
     last = margins
   }
   return undefined

@@ -140,8 +140,8 @@ export const limits = {
   takeUpRounds: 40,
   /** Below this share of the largest force the side of a joint is not known: the arms leave out half a clearance, 1e-4 of them. */
   takeUpSide_ratio: 1e-4,
-  /** Take-up has settled when no margin moves by more than this, rad. */
-  takeUpTolerance_rad: 1e-11,
+  /** Take-up has settled when no margin moves by more than this, rad; what is left is a hundredth of it. */
+  takeUpTolerance_rad: 1e-9,
   /** Doublings of an opening effort from its frictionless guess: a thousand times that is a jam in all but name. */
   effortDoublings: 12,
   /** An opening effort is closed to this share of itself. */
