@@ -140,7 +140,7 @@ class Walk {
   valueOf(expression: Expression): number {
     switch (expression.kind) {
       case 'amount':
-        return this.finite(expression.value, expression.column, 'a quantity')
+        return this.finite(expression.value, expression.column, () => 'a quantity')
       case 'name':
         return this.names.get(expression.name)?.value ?? Number.NaN
       case 'negative':
@@ -149,7 +149,7 @@ class Walk {
         return this.valueOfOperation(expression)
       case 'call': {
         const given = expression.of.map((argument) => this.valueOf(argument))
-        const words = `${expression.name}(${given.map(shortNumber).join(', ')})`
+        const words = () => `${expression.name}(${given.map(shortNumber).join(', ')})`
         return this.finite(functionNamed(expression.name).value(given), expression.column, words)
       }
     }
@@ -160,12 +160,12 @@ class Walk {
     const after = this.valueOf(right)
     if (sign === '/' && after === 0)
       this.refuse({ code: 'no such number', column, found: 'a division by 0', needed: 'another number below' })
-    return this.finite(calculated(sign, before, after), column, `${shortNumber(before)} ${sign} ${shortNumber(after)}`)
+    return this.finite(calculated(sign, before, after), column, () => `${shortNumber(before)} ${sign} ${shortNumber(after)}`)
   }
 
-  private finite(value: number, column: number, words: string): number {
-    if (Number.isNaN(value)) this.refuse({ code: 'no such number', column, found: words, needed: 'values for which it exists' })
-    else if (!Number.isFinite(value)) this.refuse({ code: 'too large', column, found: words, needed: 'a result below 1e308' })
+  private finite(value: number, column: number, words: () => string): number {
+    if (Number.isNaN(value)) this.refuse({ code: 'no such number', column, found: words(), needed: 'values for which it exists' })
+    else if (!Number.isFinite(value)) this.refuse({ code: 'too large', column, found: words(), needed: 'a result below 1e308' })
     return value
   }
 }
