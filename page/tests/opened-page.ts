@@ -20,6 +20,8 @@ export interface Bench {
   readonly open: (question: 'motion' | 'hold', options?: BrowserContextOptions) => Promise<Page>
   /** Everything the browser complained about, and every address outside of the server that it asked for. */
   readonly complaints: readonly string[]
+  /** Closes every page that a test opened. */
+  readonly clear: () => Promise<void>
   readonly end: () => Promise<void>
 }
 
@@ -33,6 +35,9 @@ export async function startBench(): Promise<Bench> {
   return {
     open: (question, options = {}) => openPage({ browser, address: served.address, complaints }, { question, options }),
     complaints,
+    clear: async () => {
+      await Promise.all(browser.contexts().map((context) => context.close()))
+    },
     end: async () => {
       await browser.close()
       await served.close()

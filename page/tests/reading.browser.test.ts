@@ -1,11 +1,12 @@
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import { type Bench, exampleText, sentenceOf, startBench } from './opened-page.ts'
 
 let bench: Bench
 beforeAll(async () => {
   bench = await startBench()
 })
+afterEach(() => bench.clear())
 afterAll(() => bench.end())
 
 const openFile = (page: Page, name: string, text: string): Promise<void> =>

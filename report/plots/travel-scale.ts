@@ -53,11 +53,11 @@ export function drawTravelScale(
   return { svg: element('svg', attributes, ...content), width, height: HEIGHT_PX, left, right, range }
 }
 
-/** What the pointer reads: `MCP 62.4°` without the name; the nearest event is named when the pointer stands on it. */
+/** What the pointer reads: `MCP 62.4°` without the name; the events are named that the pointer stands on. */
 export function readTravel(travel: Travel, arc_ratio: number): string {
   const drive = `${readDrive(travel, driveAt(travel, arc_ratio)).toFixed(1).replace('-', '−')}${driveSign(travel)}`
-  const event = travel.events.find((one) => Math.abs(one.arc_ratio - arc_ratio) < 5e-4)
-  return event === undefined ? drive : `${drive}, ${shortWords(event)}`
+  const events = travel.events.filter((one) => Math.abs(one.arc_ratio - arc_ratio) < 5e-4)
+  return [drive, ...events.map(shortWords)].join(', ')
 }
 
 function strokes(travel: Travel, x: (ratio: number) => number, room_px: number): string {

@@ -24,10 +24,19 @@ function jamClause(evaluation: Evaluation): string {
   const where = worstWords(evaluation)
   const why = figureOf(evaluation, 'return.letsGo')?.why
   const because = why === undefined ? '' : `: ${inside(why)}`
-  if (fromRest === undefined) return `it does not let go${where}${because}`
+  const released = releaseWords(evaluation)
+  if (fromRest === undefined) return `it does not let go by itself${where}${because}${released}`
   const lack = `the return spring lacks ${say(Math.abs(fromRest), 'N·mm')} a pin`
-  if (moving !== undefined && moving > 0) return `it may stick${where}: from rest ${lack}, though once moving it keeps moving`
-  return `it jams${where} and does not let go: ${lack} against friction`
+  if (moving !== undefined && moving > 0)
+    return `it may stick${where}: from rest ${lack}, though once moving it keeps moving${released}`
+  return `it jams${where} and does not let go: ${lack} against friction${released}`
+}
+
+/** What forces a finger open that has gone past dead centre, where the design has a release. */
+function releaseWords(evaluation: Evaluation): string {
+  const effort = numberOf(evaluation, 'release.effort')
+  const unit = figureOf(evaluation, 'release.effort')?.unit
+  return effort === undefined || unit === undefined || effort <= 0 ? '' : `; ${say(effort, unit)} at its release opens it`
 }
 
 function worstWords(evaluation: Evaluation): string {

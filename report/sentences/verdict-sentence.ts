@@ -1,8 +1,7 @@
 /** The verdict in one plain sentence: how it stands closed, who carries the loads, whether it lets go, what falls short. */
 import type { Evaluation } from '../../engine/index.ts'
-import { cannotCloseClause, closedClause, windowClause } from './closed-clause.ts'
-import { holdClause } from './hold-clause.ts'
-import { returnClause } from './return-clause.ts'
+import { behaviourClause } from './behaviour-clause.ts'
+import { cannotCloseClause } from './closed-clause.ts'
 import { shortfallClause } from './shortfall-clause.ts'
 import { asSentence } from './words.ts'
 
@@ -10,7 +9,6 @@ import { asSentence } from './words.ts'
 export function verdictSentence(evaluation: Evaluation): string {
   const cannotClose = cannotCloseClause(evaluation)
   if (cannotClose !== undefined) return asSentence(cannotClose)
-  const standing = [closedClause(evaluation), windowClause(evaluation)].filter((clause) => clause !== undefined)
-  const behaviour = [holdClause(evaluation), returnClause(evaluation), shortfallClause(evaluation.findings)]
-  return asSentence(`${standing.join('; ')}: ${behaviour.filter((clause) => clause !== undefined).join('; ')}`)
+  const clauses = [behaviourClause(evaluation), shortfallClause(evaluation.findings)]
+  return asSentence(clauses.filter((clause) => clause !== undefined).join('; '))
 }
