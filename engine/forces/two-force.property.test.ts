@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest'
+import { DEG, finger } from '../sketches/finger.ts'
+import { atDrive, atMargin, coupleOn, forceOn, framesOf, jointNamed, partNamed, scene } from '../sketches/force-scene.ts'
+import { unbalanced } from '../sketches/free-bodies.ts'
+import { type ForceKind, PIN_KINDS, randomForces, randomPart } from '../sketches/random-forces.ts'
+import { type ToggleSizes, toggleOf } from '../sketches/toggle-of.ts'
+import {
+  againstMotion,
+  type Balance,
+  balanceIn,
+  type FillLevers,
+  generalWay,
+  type PortAndLoad,
+  type Prepared,
+  prepare,
+} from './balance.ts'
+import type { ForceFrame } from './force-frame.ts'
+import { toggleRunJamAngle } from './toggle-jam.ts'
+import { solveTwoForce } from './two-force.ts'
+
+interface Asked extends PortAndLoad {
+  readonly frame: ForceFrame
+  readonly fill: FillLevers
+}
+
+/** A question whose port is a couple or a force, moving or at rest, with forces on two parts. */
+function randomQuestion(kind: ForceKind, seed: number): Asked | undefined {
+  const made = randomForces(kind, seed)
+  if (!made) return undefined
+  const { scene: here, node, dice } = made
+  const { mechanism, bench } = here
+  const force = (size_N: number) => {
+    const part = randomPart(mechanism.parts_count, dice)
+    const at = [dice.between(-20, 20), dice.between(-20, 20)] as const
+    return forceOn(mechanism, node.posture, {
+      part,
+      at,
+      force: [dice.between(-size_N, size_N), dice.between(-size_N, size_N)],
+    })
+  }
+  const frames = framesOf(here, node)
+  const frame = dice.between(0, 1) < 0.5 ? frames.opening : frames.closing
+  const other = force(100)
+  const load = force(100).map((value, column) => value + other[column])
+  const port = dice.between(0, 1) < 0.5 ? coupleOn(mechanism, randomPart(mechanism.parts_count, dice), 1) : force(1)
+  const most = bench.leversOf('moving', 'likely')
+  const shares = mechanism.joints.map(() => dice.between(-1, 1))
+  const resting: FillLevers = (_, out) => {
+    for (let joint = 0; joint < out.length; joint++) out[joint] = shares[joint] * most[joint]
+  }
+  return { frame, port, load, fill: dice.between(0, 1) < 0.5 ? againstMotion(most) : resting }
+}
+
+/** Whether the closed form answers, without the general way to fall back on. */
+function answers({ frame, plan, room }: Prepared, fill: FillLevers): boolean {
+  if (!plan) return false
+  const levers = new Float64Array(frame.mechanism.joints.length)
+  fill(room.questionRates, levers)
+  const out = { values: new Float64Array(levers.length), forces: new Float64Array(2 * levers.length) }
+  return solveTwoForce(frame, plan, { levers, out })
+}
+
+/** Both ways on one question; undefined where the closed form does not answer. */
+function bothWays({ frame, fill, port, load }: Asked): { closed: Balance; general: Balance | undefined } | undefined {
+  const prepared = prepare(frame, { port, load })
+  if (!prepared || !answers(prepared, fill)) return undefined
+  const closed = balanceIn(prepared, fill)!
+  return { closed, general: balanceIn(generalWay(prepared), fill) }
+}
+
+/** Largest difference of any force, as a share of the largest, or of the amplitudes as a share of theirs. */
+function difference(one: Balance, other: Balance): number {
+  const largest = Math.max(...other.magnitudes)
+  const apart = (first: Float64Array, second: Float64Array) => Math.max(...first.map((value, i) => Math.abs(value - second[i])))
+  return Math.max(
+    apart(one.forces, other.forces) / largest,
+    apart(one.magnitudes, other.magnitudes) / largest,
+    apart(one.levers, other.levers),
+    apart(one.rates, other.rates),
+    Math.abs(one.amplitude - other.amplitude) / Math.max(Math.abs(other.amplitude), Number.MIN_VALUE),
+  )
+}
+
+describe('the closed form for bare links', () => {
+  it('gives the balance that the general way gives', () => {
+    // SOURCE other-method (Newton on all joints at once), SOURCE property (free bodies)
+    let compared = 0
+    for (const kind of PIN_KINDS) {
+      for (let seed = 1; seed <= 260; seed++) {
+        const asked = randomQuestion(kind, seed)
+        const both = asked && bothWays(asked)
+        if (!both) continue
+        expect(difference(both.closed, both.general!)).toBeLessThan(1e-9)
+        const { mechanism, posture } = asked.frame
+        expect(unbalanced(mechanism, posture, both.closed, asked) / Math.max(...both.closed.magnitudes)).toBeLessThan(1e-9)
+        compared++
+      }
+    }
+    // SOURCE property: more than 500 questions have bare links and an order
+    expect(compared).toBeGreaterThan(500)
+  })
+
+  it('answers for the finger all the way, whichever phalanx is loaded', () => {
+    const here = scene(finger({ friction: 0.12 }))
+    const { mechanism, bench } = here
+    const port = coupleOn(mechanism, partNamed(mechanism, 'proximal'), -1)
+    for (let flexion = 0; flexion <= 76; flexion += 4) {
+      const node = atDrive(here, flexion * DEG)
+      for (const id of ['proximal', 'middle', 'distal']) {
+        const load = forceOn(mechanism, node.posture, { part: partNamed(mechanism, id), at: [13, -6], force: [20, 80] })
+        for (const sense of ['opening', 'closing'] as const) {
+          const frame = framesOf(here, node)[sense]
+          const both = bothWays({ frame, port, load, fill: againstMotion(bench.leversOf('moving', 'most')) })
+          // SOURCE other-method (Newton on all joints at once)
+          expect(difference(both!.closed, both!.general!)).toBeLessThan(1e-9)
+        }
+      }
+    }
+  })
+})
+
+describe('the closed form near a jam', () => {
+  const sizes: ToggleSizes = {
+    first_mm: 40,
+    arm_mm: 22,
+    radii_mm: { a: 2, b: 2.5, c: 1.5, g: 3 },
+    friction: 0.2,
+    margin_rad: 12 * DEG,
+    rocker_mm: 50,
+    lean_mm: 0,
+    spring_Nmm: 0,
+  }
+  const here = scene(toggleOf(sizes))
+  const { mechanism, bench } = here
+  const levers = bench.leversOf('moving', 'most')
+  const lever = (pin: string) => levers[jointNamed(mechanism, pin)]
+  // SOURCE other-method: the line of force through all three pins of the toggle (docs/theory/return.md)
+  const jam_rad = toggleRunJamAngle({
+    first_mm: sizes.first_mm,
+    arm_mm: sizes.arm_mm,
+    levers_mm: { a: lever('a'), b: lever('b'), c: lever('c') },
+    oppositeToB: { a: true, c: true },
+  })!
+  // BC is loaded and pushes on C with the bare link AB; the couple on the rocker follows from that.
+  const asked = (margin_rad: number, sense: 'opening' | 'closing'): Asked => ({
+    frame: framesOf(here, atMargin(here, margin_rad))[sense],
+    port: coupleOn(mechanism, partNamed(mechanism, 'rocker'), 1),
+    load: coupleOn(mechanism, partNamed(mechanism, 'bc'), 500),
+    fill: againstMotion(levers),
+  })
+
+  it('agrees with the general way until the leading coefficient vanishes', () => {
+    for (const sense of ['opening', 'closing'] as const) {
+      for (let beyond = 1; beyond > 1e-4; beyond /= 2) {
+        const both = bothWays(asked(jam_rad * (1 + beyond), sense))
+        expect(difference(both!.closed, both!.general!)).toBeLessThan(1e-9)
+      }
+    }
+  })
+
+  it('steps back where the jam angle of the toggle is, and leaves it to the general way', () => {
+    for (const sense of ['opening', 'closing'] as const) {
+      const answersAt = (margin_rad: number) => {
+        const { frame, fill, ...given } = asked(margin_rad, sense)
+        return answers(prepare(frame, given)!, fill)
+      }
+      let low = 0.5 * jam_rad
+      let high = 2 * jam_rad
+      expect([answersAt(low), answersAt(high)]).toEqual([false, true])
+      while (high - low > 1e-9) {
+        const middle = (low + high) / 2
+        if (answersAt(middle)) high = middle
+        else low = middle
+      }
+      // SOURCE other-method: `toggleRunJamAngle`; the closed form stops 1e-5 of an arm before it
+      expect(high / jam_rad - 1).toBeGreaterThanOrEqual(0)
+      expect(high / jam_rad - 1).toBeLessThan(2e-5)
+      const { frame, fill, ...given } = asked(0.9 * jam_rad, sense)
+      const prepared = prepare(frame, given)!
+      const left = balanceIn(prepared, fill)
+      expect(left?.amplitude).toEqual(balanceIn(generalWay(prepared), fill)?.amplitude)
+    }
+  })
+})
