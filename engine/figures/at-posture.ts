@@ -1,6 +1,6 @@
 /** Any posture of the travel, and the forces there for a question: what a pointer on the scale asks for. */
 import type { Design, Point } from '../design/design.ts'
-import { againstMotion, type Balance, balanceIn, prepare } from '../forces/balance.ts'
+import { type Balance, balanceIn, prepare } from '../forces/balance.ts'
 import { type Effort, effortToClose, effortToHold, portRow } from '../forces/effort.ts'
 import { type ForceBench, forceBench, standingLoad } from '../forces/force-bench.ts'
 import { type FramePair, framesAt } from '../forces/force-frame.ts'
@@ -83,12 +83,12 @@ function returnPicture(ready: Ready, frames: FramePair, posture: Posture): Force
   if (!state)
     return { posture, title, pins: [], linkLines: [], loads: [], stops: [], why: 'no state of rest was found at this posture' }
   const words = state.amplitude > 0 ? 'drag per pin to spare' : 'drag per pin short: it stays'
-  // The drawing shows the pins under the springs alone: without the probe's drag.
+  // The drawing shows the pins in that state of rest, the drag of the question taken by a light hold at the drive.
   const shown = prepare(frames.opening, {
     port: portRow(bench, frames.opening, { kind: 'drive' }),
     load: standingLoad(bench, frames.opening, 'letting go').out,
   })
-  const balance = (shown && balanceIn(shown, againstMotion(bench.leversOf('rest', 'most')))) ?? state
+  const balance = (shown && balanceIn(shown, (_, levers) => levers.set(state.levers))) ?? state
   return {
     ...pinPicture(ready, posture, balance),
     posture,
@@ -125,7 +125,15 @@ function casePicture(
     return { at, force_N, words: `${design.parts[force.part].id}.${design.parts[force.part].pads[force.pad].id}` }
   })
   if (!effort?.balance)
-    return { posture, title, pins: [], linkLines: [], loads, stops: [], why: 'no equilibrium was found at this posture' }
+    return {
+      posture,
+      title,
+      pins: [],
+      linkLines: [],
+      loads,
+      stops: [],
+      why: effort?.amplitude === 0 ? 'friction holds it here with no effort at all' : 'no equilibrium was found at this posture',
+    }
   const unit = port.kind === 'force' || (port.kind === 'drive' && design.drive.kind !== 'turn') ? 'N' : 'N·mm'
   const words = port.kind === 'drive' ? (holds ? 'effort to hold' : 'effort to close') : 'on the keeper'
   return {

@@ -36,6 +36,8 @@ const WITH_WORDS: Record<Carrier, string> = {
   keeper: 'keeper',
 }
 
+const WEDGES = 'at rest friction could wedge the finger onto its stop with any force: there is no largest'
+
 /** Names of the figures that every load case has. */
 const IN_PLANE = [
   'effortToClose',
@@ -136,7 +138,7 @@ function addKeeper(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePai
   const port = portRow(survey.bench, frames.opening, keeper.port)
   const closes = powerIn(frames.closing, port) > 0
   const effort = effortToHold(survey.bench, frames.opening, { port, addLoads: (row) => addLoadCase(row, loadCase) })
-  const needed = closes && effort?.balance ? Math.max(0, effort.balance.amplitude) : undefined
+  const needed = closes && effort?.amplitude !== undefined ? Math.max(0, effort.amplitude) : undefined
   const load = loadCase.forces.reduce((sum, force) => sum + force.force_N, 0)
   const why = closes ? undefined : 'this keeper does not close the finger at its closed posture'
   const allowed = line(
@@ -229,5 +231,6 @@ function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, frames: FrameP
   const band = stopBand(bench, frames.opening, { stop, load: load.out })
   const inputs = [line(`at rest, most: ${stop.friction.name}`, stop.friction.rest.most, '1', `stops.${stop.id}.friction`)]
   at('stopForceLeast', { value: band?.least_N, inputs })
-  at('stopForceMost', { value: band?.most_N, inputs })
+  if (band && band.most_N === undefined) at('stopForceMost', { why: WEDGES, beyond: 'above any', inputs })
+  else at('stopForceMost', { value: band?.most_N, inputs })
 }

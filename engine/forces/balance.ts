@@ -15,8 +15,8 @@
  */
 
 import { limits } from '../numbers/limits.ts'
-import { type ForceFrame, powerIn, responseTo, rubbingRate, rubbingResponse, turnIn, type Wall } from './force-frame.ts'
-import type { ForceRoom } from './force-room.ts'
+import { type ForceFrame, powerIn, responseTo, rubbingRate, rubbingResponse, turnIn } from './force-frame.ts'
+import type { ForceRoom, Wall } from './force-room.ts'
 import { solveMagnitudes } from './magnitudes.ts'
 import { solveTwoForce } from './two-force.ts'
 import type { TwoForcePlan } from './two-force-plan.ts'
@@ -54,9 +54,6 @@ export interface Prepared {
   readonly room: ForceRoom
   readonly portPower: number
   readonly freeAmplitude: number
-  /** Wall that each joint's rubbing is filled in for; pins always +1. */
-  readonly walls: Wall[]
-  readonly slots: readonly number[]
   /** How to take the parts off one by one; undefined where only the general way serves. */
   readonly plan: TwoForcePlan | undefined
   readonly ticket: number
@@ -69,14 +66,11 @@ export function prepare(frame: ForceFrame, { port, load }: PortAndLoad): Prepare
   let size = 0
   for (let column = 0; column < port.length; column++) size += port[column] * port[column]
   if (!(Math.abs(portPower) > limits.workless_ratio * Math.sqrt(size))) return undefined
-  const slots = mechanism.joints.flatMap(({ kind }, index) => (kind === 'slot' ? [index] : []))
   const prepared: Prepared = {
     frame,
     room,
     portPower,
     freeAmplitude: -powerIn(frame, load) / portPower,
-    walls: mechanism.joints.map(() => 1),
-    slots,
     plan: planFor(room.twoForce, { load, port }),
     ticket: ++room.questionTicket,
   }
@@ -90,6 +84,11 @@ export function generalWay(prepared: Prepared): Prepared {
   return { ...prepared, plan: undefined }
 }
 
+/** Whether a question is still the one that stands in its room. */
+export function isPrepared({ room, ticket }: Prepared): boolean {
+  return ticket === room.questionTicket
+}
+
 function inUse({ room, ticket }: Prepared): ForceRoom {
   if (ticket !== room.questionTicket) throw new Error('force question: used after the next one was prepared')
   return room
@@ -100,8 +99,8 @@ export function fillGeneral(prepared: Prepared): void {
   const room = inUse(prepared)
   if (room.filledTicket === prepared.ticket) return
   room.filledTicket = prepared.ticket
-  const { frame, freeAmplitude, walls, slots } = prepared
-  const { column, portResponse, freeForces, twoForce } = room
+  const { frame, freeAmplitude } = prepared
+  const { walls, slots, column, portResponse, freeForces, twoForce } = room
   responseTo(frame, twoForce.port, portResponse)
   responseTo(frame, twoForce.load, column)
   for (let row = 0; row < freeForces.length; row++) freeForces[row] = -column[row] - freeAmplitude * portResponse[row]
@@ -121,14 +120,14 @@ function fillFree({ frame, room }: Prepared): void {
 }
 
 /** Influence of each joint's friction on every joint force, for the walls as they are set. */
-function fillInfluence({ frame, room, portPower, walls }: Prepared): void {
+function fillInfluence({ frame, room, portPower }: Prepared): void {
   const { joints } = frame.mechanism
   const { influence } = room.magnitudes
   const { portResponse } = room
   const count = joints.length
   for (let k = 0; k < count; k++) {
-    const response = rubbingResponse(frame, k, walls[k])
-    const rate = rubbingRate(frame, k, walls[k])
+    const response = rubbingResponse(frame, k, room.walls[k])
+    const rate = rubbingRate(frame, k, room.walls[k])
     const share = rate / portPower
     room.questionRates[k] = rate
     for (let i = 0; i < count; i++) {
@@ -153,25 +152,25 @@ export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float6
     if (solveTwoForce(prepared.frame, prepared.plan, { levers, out: magnitudes })) return amplitudeNow(prepared)
   }
   fillGeneral(prepared)
-  if (prepared.slots.length === 0) {
+  if (prepared.room.slots.length === 0) {
     fill(questionRates, levers)
     return solveMagnitudes(magnitudes, levers, start) ? amplitudeNow(prepared) : undefined
   }
   for (let trial = 0; trial < limits.wallTrials; trial++) {
     fill(questionRates, levers)
     const solved = solveMagnitudes(magnitudes, levers, start)
-    if (solved && !pressWalls(prepared)) return amplitudeNow(prepared)
-    if (!solved) nextWalls(prepared)
+    if (solved && !pressWalls(prepared.room)) return amplitudeNow(prepared)
+    if (!solved) nextWalls(prepared.room)
     fillInfluence(prepared)
   }
   return undefined
 }
 
 /** Sets each slot's wall to the one its pin now presses on. Returns whether any changed. */
-function pressWalls({ slots, room, walls }: Prepared): boolean {
+function pressWalls({ slots, walls, magnitudes }: ForceRoom): boolean {
   let changed = false
   for (const slot of slots) {
-    const wall: Wall = room.magnitudes.forces[2 * slot] < 0 ? -1 : 1
+    const wall: Wall = magnitudes.forces[2 * slot] < 0 ? -1 : 1
     if (wall !== walls[slot]) changed = true
     walls[slot] = wall
   }
@@ -179,7 +178,7 @@ function pressWalls({ slots, room, walls }: Prepared): boolean {
 }
 
 /** The next combination of walls, counted up in binary over the slots. */
-function nextWalls({ slots, walls }: Prepared): void {
+function nextWalls({ slots, walls }: ForceRoom): void {
   for (const slot of slots) {
     walls[slot] = walls[slot] > 0 ? -1 : 1
     if (walls[slot] < 0) return

@@ -1,8 +1,8 @@
 /** Efforts of one load case at one posture: to close against it, to hold it, and without friction. */
 import type { LoadCase } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { largestForceNow } from './balance.ts'
-import { closeSearch, holdSearch, portRow } from './effort.ts'
+import { isPrepared, largestForceNow } from './balance.ts'
+import { closeSearch, frictionHolds, holdSearch, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import type { FramePair } from './force-frame.ts'
 import { addLoadCase } from './loads.ts'
@@ -31,11 +31,17 @@ export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: Load
     found.pinForceMost_N = largestForceNow(closing.prepared)
   }
   const holding = holdSearch(bench, frames.opening, { port, addLoads })
-  const hold = holding && worstAmplitude(holding)
-  if (holding) found.free = holding.prepared.freeAmplitude
-  if (holding && hold !== undefined) {
+  if (!holding) return found
+  found.free = holding.prepared.freeAmplitude
+  if (frictionHolds(bench, holding, { port, addLoads })) {
+    found.hold = 0
+    return found
+  }
+  const again = isPrepared(holding.prepared) ? holding : holdSearch(bench, frames.opening, { port, addLoads })
+  const hold = again && worstAmplitude(again)
+  if (again && hold !== undefined) {
     found.hold = hold
-    found.pinForceMost_N = Math.max(found.pinForceMost_N, largestForceNow(holding.prepared))
+    found.pinForceMost_N = Math.max(found.pinForceMost_N, largestForceNow(again.prepared))
   }
   return found
 }

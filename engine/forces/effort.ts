@@ -8,11 +8,13 @@
  */
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { type Balance, type PortAndLoad, prepare } from './balance.ts'
+import { type Balance, isPrepared, type PortAndLoad, prepare } from './balance.ts'
 import { type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
 import { addPort } from './loads.ts'
-import { type RestSearch, worstRest } from './rest-state.ts'
+import type { Magnitudes } from './magnitudes.ts'
+import { type RestSearch, worstAmplitude, worstRest } from './rest-state.ts'
+import { dragPort } from './return-reserve.ts'
 
 /** Unit pattern of a port at the frame's posture. */
 export function portRow(bench: ForceBench, frame: ForceFrame, port: Port): Float64Array {
@@ -30,7 +32,9 @@ export interface EffortAsked {
 export interface Effort {
   /** Without friction, in the port's unit. */
   readonly free: number
-  /** Absent where no equilibrium was found. */
+  /** With friction; absent where no equilibrium was found. */
+  readonly amplitude?: number
+  /** Absent as well where friction holds the load with no effort at all: then the amplitude is 0 and no state is singled out. */
   readonly balance?: Balance
 }
 
@@ -41,7 +45,41 @@ export interface Effort {
  * @returns undefined where the port does no work (its amplitude is a pole there)
  */
 export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
-  return effortOf(holdSearch(bench, frame, asked))
+  const search = holdSearch(bench, frame, asked)
+  if (!search) return undefined
+  const free = search.prepared.freeAmplitude
+  if (frictionHolds(bench, search, asked)) return { free, amplitude: 0 }
+  return effortOf(isPrepared(search.prepared) ? search : holdSearch(bench, frame, asked))
+}
+
+/**
+ * Whether friction at its least holds what the port is asked to hold, so that no effort is needed.
+ *
+ * Inside the running jam the equation for the effort has solutions that mean nothing: no effort however small lets the finger open.
+ * So the drag at the pins is asked, which has no pole there. Where friction is too weak to bend the port's own equation (its influence is
+ * a contraction, row sums below 1), the effort is a continuous function of friction and stands as it is; that spares most postures
+ * the second question. Afterwards the port's question has to be prepared again.
+ */
+export function frictionHolds(bench: ForceBench, search: RestSearch, asked: EffortAsked): boolean {
+  const { prepared, levers } = search
+  if (prepared.freeAmplitude <= 0 || isContraction(prepared.room.magnitudes, levers)) return false
+  const row = standingLoad(bench, prepared.frame, 'held')
+  asked.addLoads(row)
+  const dragged = prepare(prepared.frame, { port: dragPort(prepared.frame), load: row.out })
+  const reserve = dragged && worstAmplitude({ ...search, prepared: dragged })
+  return reserve !== undefined && reserve <= 0
+}
+
+function isContraction({ count, influence }: Magnitudes, levers: Float64Array): boolean {
+  for (let j = 0; j < count; j++) {
+    let sum = 0
+    for (let k = 0; k < count; k++) {
+      const at = 2 * (j * count + k)
+      sum += levers[k] * Math.hypot(influence[at], influence[at + 1])
+    }
+    if (sum >= 1) return false
+  }
+  return true
 }
 
 /**
@@ -75,5 +113,5 @@ function searchFor(frame: ForceFrame, given: PortAndLoad, levers: Float64Array):
 function effortOf(search: RestSearch | undefined): Effort | undefined {
   if (!search) return undefined
   const balance = worstRest(search)
-  return { free: search.prepared.freeAmplitude, ...(balance && { balance }) }
+  return { free: search.prepared.freeAmplitude, ...(balance && { amplitude: balance.amplitude, balance }) }
 }

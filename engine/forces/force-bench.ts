@@ -9,7 +9,7 @@ import type { Mechanism } from '../motion/mechanism.ts'
 import { emptyRow, type ForceFrame, powerIn, turnIn, turnPattern } from './force-frame.ts'
 import { type ForceRoom, forceRoom } from './force-room.ts'
 import { frictionLever } from './friction-lever.ts'
-import { addSprings, addWeight, type PartMass, type SpringState } from './loads.ts'
+import { addSpring, addSprings, addWeight, type PartMass } from './loads.ts'
 
 /** Level of a friction pair: hold at the least, letting go at the most. */
 export type FrictionLevel = 'least' | 'likely' | 'most'
@@ -59,18 +59,20 @@ export function jointLevers(mechanism: Mechanism, coefficientOf: (pair: Friction
  * What acts at a posture whatever the load case: springs with their own friction, declared drag against the motion, and weight in
  * the attitude that is worst for what is asked.
  *
- *   letting go   springs weakened by their own friction, weight pulling closed          (frame opening)
- *   held         springs whole, weight pulling open                                     (frame opening)
- *   stopped      springs whole, weight pulling closed, onto the stop                    (frame opening)
- *   closing      springs stiffened by their own friction, weight pulling open           (frame closing)
+ *   letting go   springs with their own friction against the motion, weight pulling closed    (frame opening)
+ *   held         springs whole, weight pulling open                                           (frame opening)
+ *   stopped      springs whole, weight pulling closed, onto the stop                          (frame opening)
+ *   closing      springs with their own friction against the motion, weight pulling open      (frame closing)
+ *
+ * A spring that drives the motion gives 1 − h of its action, one that is wound by it takes 1 + h: our choice, a symmetric band.
  */
 export type Standing = 'letting go' | 'held' | 'stopped' | 'closing'
 
-const STANDING: Record<Standing, { readonly springs: SpringState; readonly weight: 'hinders' | 'helps' }> = {
-  'letting go': { springs: 'opening', weight: 'hinders' },
-  held: { springs: 'still', weight: 'helps' },
-  stopped: { springs: 'still', weight: 'hinders' },
-  closing: { springs: 'closing', weight: 'hinders' },
+const STANDING: Record<Standing, { readonly rubbingSprings: boolean; readonly weight: 'hinders' | 'helps' }> = {
+  'letting go': { rubbingSprings: true, weight: 'hinders' },
+  held: { rubbingSprings: false, weight: 'helps' },
+  stopped: { rubbingSprings: false, weight: 'hinders' },
+  closing: { rubbingSprings: true, weight: 'hinders' },
 }
 
 interface StandingRow {
@@ -95,14 +97,24 @@ export function standingAttitude(bench: ForceBench, frame: ForceFrame, state: St
 function standingRow(bench: ForceBench, frame: ForceFrame, state: Standing): StandingRow {
   const known = bench.standing[state]
   if (known.ticket === frame.ticket) return known
-  const { springs, weight } = STANDING[state]
+  const { rubbingSprings, weight } = STANDING[state]
   known.ticket = frame.ticket
   known.out.fill(0)
   const row = { mechanism: frame.mechanism, posture: frame.posture, out: known.out, start: 0 }
-  addSprings(row, bench.drawn, springs)
+  if (rubbingSprings) addRubbingSprings(bench, frame, row)
+  else addSprings(row, bench.drawn)
   addDrag(row, frame)
   known.attitude_rad = addWorstWeight(bench, frame, row, weight)
   return known
+}
+
+function addRubbingSprings(bench: ForceBench, frame: ForceFrame, row: ForceRow): void {
+  for (const spring of bench.mechanism.design.springs) {
+    const whole = emptyRow(frame)
+    addSpring(whole, spring, bench.drawn)
+    const share = 1 - spring.ownFriction_ratio * Math.sign(powerIn(frame, whole.out))
+    for (let column = 0; column < row.out.length; column++) row.out[column] += share * whole.out[column]
+  }
 }
 
 function standingRows(columns_count: number): Record<Standing, StandingRow> {

@@ -20,10 +20,7 @@ import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
 import { dot, type PathNode } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
-import type { ForceRoom } from './force-room.ts'
-
-/** Which wall of a slot the pin pushes on: +1 when the force on the pin is along the slot's normal. */
-export type Wall = 1 | -1
+import type { ForceRoom, Wall } from './force-room.ts'
 
 /** A posture with the motion about to start. Valid until the next frame is made in the same room. */
 export interface ForceFrame {

@@ -13,8 +13,15 @@ import { makeTwoForceRoom, type TwoForceRoom } from './two-force-room.ts'
 /** Generalised forces in use at once in one question: load, port, drag and a few parts of them. */
 const ROWS = 24
 
+/** Which wall of a slot the pin pushes on: +1 when the force on the pin is along the slot's normal. */
+export type Wall = 1 | -1
+
 export interface ForceRoom {
   readonly mechanism: Mechanism
+  /** Joints that are slots. */
+  readonly slots: readonly number[]
+  /** Wall that each joint's rubbing is filled in for; pins always +1. */
+  readonly walls: Wall[]
   /** Factors of [C; v] at the present posture. */
   readonly lu: Lu
   /** Response of each joint's friction, wall +1 first, then wall −1. */
@@ -48,6 +55,8 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
   const numbers = (size: number): Float64Array => new Float64Array(size)
   return {
     mechanism,
+    slots: mechanism.joints.flatMap(({ kind }, index) => (kind === 'slot' ? [index] : [])),
+    walls: mechanism.joints.map(() => 1),
     lu: makeLu(columns),
     responses: Array.from({ length: 2 * joints }, () => numbers(columns)),
     rates: numbers(2 * joints),

@@ -19,7 +19,7 @@ import { rootBetween } from '../numbers/root.ts'
 import { amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared, prepare, withoutFriction } from './balance.ts'
 import { portRow } from './effort.ts'
 import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
-import { emptyRow, type ForceFrame, powerIn, slowJoints } from './force-frame.ts'
+import { emptyRow, type ForceFrame, powerIn, slowJoints, turnIn } from './force-frame.ts'
 import { addSprings } from './loads.ts'
 import { worstRest } from './rest-state.ts'
 import { dragPort } from './return-reserve.ts'
@@ -53,6 +53,7 @@ export function holding(bench: ForceBench, frame: ForceFrame, asked: HoldingAske
   if (net <= 0) return heldFromClosing(bench, frame, { acting, shares, rest: -net, stop: asked.stop })
   const dragged = prepare(frame, { port: dragPort(frame), load: acting })
   if (!dragged) return undefined
+  if (dragged.freeAmplitude <= 0) return heldByDrag(dragged, shares, net)
   const levers = bench.leversOf('moving', 'least')
   const reserve = worstRest({ prepared: dragged, levers, either: slowJoints(frame), towards: 1 })
   if (!reserve) return undefined
@@ -63,6 +64,14 @@ export function holding(bench: ForceBench, frame: ForceFrame, asked: HoldingAske
     return finished(shares, true, balance)
   }
   return heldByPort(bench, frame, { acting, shares, rest: net, port: asked.port })
+}
+
+/** The declared drag of the pins alone is more than the load can overcome. */
+function heldByDrag(dragged: Prepared, shares: Record<Carrier, number>, net: number): Holding | undefined {
+  const balance = balanceIn(dragged, withoutFriction)
+  if (!balance) return undefined
+  shares.friction += net
+  return finished(shares, true, balance)
 }
 
 /** Springs, weight in the attitude that opens most, drag, and the load case. */
@@ -105,7 +114,7 @@ function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonl
   const levers = bench.leversOf('moving', 'least')
   const balance = worstRest({ prepared, levers, either: slowJoints(frame), towards: 1 })
   if (!balance) return undefined
-  const dissipated = Math.min(held.rest, dissipation(balance))
+  const dissipated = Math.min(held.rest, Math.max(0, dissipation(frame, balance)))
   addFriction(held.shares, frame, balance, dissipated)
   held.shares[port.kind === 'drive' ? 'wearer' : 'keeper'] += held.rest - dissipated
   return finished(held.shares, false, balance)
@@ -136,7 +145,7 @@ function openingPowers(bench: ForceBench, frame: ForceFrame, addLoads: (row: For
   const load = emptyRow(frame)
   addLoads(load)
   const spring = emptyRow(frame)
-  addSprings(spring, bench.drawn, 'still')
+  addSprings(spring, bench.drawn)
   const weight = emptyRow(frame)
   addWorstWeight(bench, frame, weight, 'helps')
   return { load: powerIn(frame, load.out), spring: powerIn(frame, spring.out), weight: powerIn(frame, weight.out) }
@@ -152,18 +161,21 @@ function shareSigned(shares: Record<Carrier, number>, powers: Powers, carrying: 
   if (powers.weight * carrying > 0) shares.weight += Math.abs(powers.weight)
 }
 
-/** Work that friction takes in the motion, per unit of arc. */
-export function dissipation({ levers, magnitudes, rates }: Balance): number {
-  let sum = 0
-  for (let joint = 0; joint < levers.length; joint++) sum += levers[joint] * magnitudes[joint] * rates[joint]
-  return sum
+/** Work that friction and declared drag take in the motion, per unit of arc. */
+export function dissipation(frame: ForceFrame, balance: Balance): number {
+  return frame.mechanism.joints.reduce((sum, _, joint) => sum + workAt(frame, balance, joint), 0)
+}
+
+function workAt(frame: ForceFrame, { levers, magnitudes, rates }: Balance, joint: number): number {
+  const drag_Nmm = frame.mechanism.design.pins[frame.mechanism.joints[joint].pin].drag_Nmm
+  return levers[joint] * magnitudes[joint] * rates[joint] + drag_Nmm * Math.abs(turnIn(frame, joint))
 }
 
 /** Splits an amount of friction work over the toggles' pins and the others, in proportion to what each takes. */
 function addFriction(shares: Record<Carrier, number>, frame: ForceFrame, state: Balance, amount: number): void {
   const { joints, design } = frame.mechanism
   const togglePins = new Set(design.toggles.flatMap((toggle) => [toggle.a, toggle.b, toggle.c]))
-  const works = joints.map((_, j) => Math.max(0, state.levers[j] * state.magnitudes[j] * state.rates[j]))
+  const works = joints.map((_, joint) => Math.max(0, workAt(frame, state, joint)))
   const all = works.reduce((sum, work) => sum + work, 0)
   if (all === 0) return
   joints.forEach((joint, index) => {

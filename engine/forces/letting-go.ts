@@ -6,15 +6,16 @@
  *
  *     reserve(E) = least drag per pin left over by loads + E × port, from the worst rest
  *
- * The effort is the E at which the reserve is zero. Whether any E does it is decided first, with the port alone: for a large
- * E nothing else counts, so a port whose own reserve is not positive overcomes no load however weak: it jams.
+ * The effort is the least E at which the reserve turns positive. It need not stay positive: a port that wedges the finger by itself may
+ * open it within a window of efforts, so E is raised in steps from well below its frictionless value and not judged by its limit.
  */
 import type { Port } from '../design/design.ts'
+import { largestOf } from '../motion/settle.ts'
 import { limits } from '../numbers/limits.ts'
 import { rootBetween } from '../numbers/root.ts'
 import { portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
-import type { ForceFrame } from './force-frame.ts'
+import { type ForceFrame, powerIn } from './force-frame.ts'
 import { reserveUnder } from './return-reserve.ts'
 
 /**
@@ -45,17 +46,18 @@ export function effortToOpen(bench: ForceBench, frame: ForceFrame, asked: { port
   const atNothing = reserveAt(0)
   if (atNothing === undefined) return { kind: 'unknown' }
   if (atNothing > 0) return { kind: 'effort', effort: 0 }
-  const alone = reserveUnder(bench, frame, port)
-  if (alone === undefined) return { kind: 'unknown' }
-  if (alone <= 0) return { kind: 'jams' }
-  return firstOpening(reserveAt, atNothing, -atNothing / alone)
+  const power = powerIn(frame, port)
+  // Without friction too a port that does no opening work opens nothing.
+  if (!(power > 0)) return { kind: 'jams' }
+  const free = Math.max(-powerIn(frame, given), limits.effortLeast_ratio * largestOf(given)) / power
+  return firstOpening(reserveAt, atNothing, free)
 }
 
-function firstOpening(reserveAt: (effort: number) => number | undefined, atNothing: number, guess: number): LettingGo {
+function firstOpening(reserveAt: (effort: number) => number | undefined, atNothing: number, free: number): LettingGo {
   let low = 0
   let atLow = atNothing
-  let high = guess
-  for (let doubling = 0; doubling < limits.effortDoublings; doubling++, high *= 2) {
+  for (let step = 0; step < limits.effortSteps; step++) {
+    const high = free * 2 ** (step / 2 - limits.effortStepsBelow)
     const atHigh = reserveAt(high)
     if (atHigh === undefined) return { kind: 'unknown' }
     if (atHigh > 0) {

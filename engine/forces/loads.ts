@@ -37,9 +37,6 @@ export function addLoadCase(row: ForceRow, loadCase: LoadCase): void {
   }
 }
 
-/** In which sense a spring's own friction bites: an opening finger gets less of it, a closing wearer has to give more. */
-export type SpringState = 'opening' | 'closing' | 'still'
-
 /**
  * Torque or force of a spring at a posture: N·mm counter-clockwise on `on`, or N pulling its two ends together.
  *
@@ -60,21 +57,18 @@ function relativeTurn(posture: Float64Array, spring: Extract<Spring, { kind: 'to
   return posture[3 * spring.on + 2] - posture[3 * spring.against + 2]
 }
 
-/** Share of its action that a spring gives in a state: its own friction takes ownFriction_ratio of it either way. */
-export function springShare(spring: Spring, state: SpringState): number {
-  if (state === 'still') return 1
-  return state === 'opening' ? 1 - spring.ownFriction_ratio : 1 + spring.ownFriction_ratio
+/** Adds one spring at a posture, its action times a share. */
+export function addSpring(row: ForceRow, spring: Spring, drawn: Float64Array, share = 1): void {
+  const action = springAction(spring, row.posture, drawn) * share
+  if (spring.kind === 'torsion') {
+    addCouple(row, { part: spring.on, couple: action })
+    addCouple(row, { part: spring.against, couple: -action })
+  } else addScaled(row, distance(spring.from, spring.to), -action)
 }
 
-/** Adds every spring at a posture. */
-export function addSprings(row: ForceRow, drawn: Float64Array, state: SpringState): void {
-  for (const spring of row.mechanism.design.springs) {
-    const action = springAction(spring, row.posture, drawn) * springShare(spring, state)
-    if (spring.kind === 'torsion') {
-      addCouple(row, { part: spring.on, couple: action })
-      addCouple(row, { part: spring.against, couple: -action })
-    } else addScaled(row, distance(spring.from, spring.to), -action)
-  }
+/** Adds every spring at a posture, without its own friction. */
+export function addSprings(row: ForceRow, drawn: Float64Array): void {
+  for (const spring of row.mechanism.design.springs) addSpring(row, spring, drawn)
 }
 
 function addScaled(row: ForceRow, condition: Condition, amount: number): void {

@@ -2,8 +2,8 @@
  * Return reserve: the equal drag torque at every pin that the springs can just overcome on the way open.
  *
  * The port is a couple −sign(turn) on b and its reaction on a at every joint; its power −Σ|turn| is never zero, so the
- * reserve passes smoothly through zero at the jam and goes on below it: it is not a pole and does not depend on a chosen
- * place of pull.
+ * reserve passes through zero at the jam without a pole there, and no place of pull has to be chosen. Deep inside the jam it may
+ * have poles of its own; its sign is all that is used of it there.
  *
  *   moving:    every joint's friction opposes the motion under way. Does it keep moving?
  *   from rest: every joint's friction stands anywhere in its band. Does it start, from the worst state?

@@ -53,5 +53,5 @@ export function sustainingAt(bench: ForceBench, node: PathNode, loadCase: LoadCa
   if (!frames || !loadCase.keeper) return undefined
   const port = portRow(bench, frames.opening, loadCase.keeper.port)
   const effort = effortToHold(bench, frames.opening, { port, addLoads: (row) => addLoadCase(row, loadCase) })
-  return effort?.balance && Math.max(0, effort.balance.amplitude)
+  return effort?.amplitude === undefined ? undefined : Math.max(0, effort.amplitude)
 }

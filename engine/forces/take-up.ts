@@ -91,13 +91,13 @@ function addClearance(mechanism: Mechanism, balance: Balance, offsets: Float64Ar
       offsets[joint.row] -= half * Math.sign(balance.forces[joint.row])
       return
     }
-    // sin φ = κ / r; the sign of κ is the sense of turn, against which the normal leans.
+    // R = N n − σ μ N t with t a quarter turn on from n, so n is R turned on by σ φ; sin φ = κ / r carries σ.
     const sine = joint.radius_mm > 0 ? balance.levers[index] / joint.radius_mm : 0
     const cosine = Math.sqrt(1 - sine * sine)
     const x = balance.forces[joint.row] / magnitude
     const y = balance.forces[joint.row + 1] / magnitude
-    offsets[joint.row] -= half * (cosine * x + sine * y)
-    offsets[joint.row + 1] -= half * (cosine * y - sine * x)
+    offsets[joint.row] -= half * (cosine * x - sine * y)
+    offsets[joint.row + 1] -= half * (cosine * y + sine * x)
   })
 }
 

@@ -2,17 +2,20 @@
  * Friction in closed form where links carry nothing: parts are taken off one by one (two-force-plan.ts, held-part.ts).
  *
  * A bare link from P (far) to Q (near), of length L along u, rubs on its pins with the levers e_P and e_Q. It carries one force
- * f along a line tangent to both friction circles: the force on it at Q has the direction
+ * λ along a line tangent to both friction circles: the force on it at Q has the direction
  *
  *     w = q cos ε u + sin ε n        sin ε = (e_P + e_Q) / L        n: u turned by +90°        q: +1 tension, −1 compression
  *
  * and with r from the pin of the part that it holds to Q, the arm of what it gives to that part is
  *
- *     a = b + q h        h = −cos ε (r × u)        b = e_Q − sin ε (r · u)
+ *     g = b + q h        h = −cos ε (r × u)        b = e_Q − sin ε (r · u)
  *
- * If |h| > |b| + |e|, e the lever of the part's pin, the two senses lie on opposite sides of the pin and outside of its friction circle. Then
- * just one is consistent (f > 0): the load alone asks for M − e |G|, and the arm has to turn the other way. Nearer to the pin both or
- * none may be consistent and the general way decides (docs/theory/two-force-links.md).
+ * If |h| > |b| + |e|, e the lever of the part's pin, the two senses lie on opposite sides of the pin and outside of its friction
+ * circle. Then just one is consistent (λ > 0): the known loads ask for M − e |G|, and the arm has to turn the other way. Nearer to the pin
+ * both or none may be consistent and the general way decides.
+ *
+ * With less friction every one of these conditions holds all the more, so an answer is the only one there is, and the one that
+ * friction raised from nothing leads to. Derived in docs/theory/two-force-links.md.
  */
 import { limits } from '../numbers/limits.ts'
 import type { Vector } from '../numbers/vector.ts'
