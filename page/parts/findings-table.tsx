@@ -48,7 +48,9 @@ function Row({ row }: { readonly row: FindingRow }) {
       <td className="number" data-label="Found">
         {row.found === undefined ? 'none' : <Value value={row.found} />}
       </td>
-      <td data-label="Needed">{row.needed}</td>
+      <td className="needed" data-label="Needed">
+        {row.needed}
+      </td>
       <td className="number" data-label="Margin">
         {row.margin === undefined ? null : <Value value={row.margin} />}
       </td>

@@ -53,9 +53,13 @@ function Governing({ evaluation, question }: { readonly evaluation: Evaluation; 
       </span>
       {governing === undefined ? null : (
         <span className={styles.governing}>
-          {figure?.title ?? governing.requirement.figure}{' '}
+          {figure?.title ?? governing.requirement.figure}:{' '}
           {figure?.value === undefined ? null : <Value value={setValue(figure.value, figure.unit)} />}
-          <span className={styles.needed}> ({neededWords(governing)})</span>
+          <span className={styles.needed}>
+            {' '}
+            ({governing.requirement.bound.kind === 'is' ? 'needed: ' : ''}
+            {neededWords(governing)})
+          </span>
         </span>
       )}
     </>

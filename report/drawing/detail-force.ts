@@ -2,7 +2,7 @@
 import type { Design, ForcePicture, Posture } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arrow } from './arrows.ts'
-import { type ForceLine, forceLine } from './force-line.ts'
+import { type ForceLine, forceLine, seenToggle } from './force-line.ts'
 import { boxesAlong } from './labels.ts'
 import { line, type Place } from './svg.ts'
 import { onSheet, type View } from './view.ts'
@@ -24,7 +24,7 @@ export function drawForceLine(detail: ForceDetail, view: View) {
   const found = detail.forces === undefined ? undefined : forceLine({ ...detail, forces: detail.forces })
   if (found === undefined) return undefined
   const { entry, exit } = crossing(detail, { view, line: found })
-  const atB = onSheet(view, detail.posture.pinsAt[detail.design.toggles[detail.toggle].b])
+  const atB = onSheet(view, detail.posture.pinsAt[seenToggle(detail.design, detail.toggle).bend])
   const isEntryNear = Math.hypot(entry.x - atB.x, entry.y - atB.y) < Math.hypot(exit.x - atB.x, exit.y - atB.y)
   const [near, far] = isEntryNear ? [entry, exit] : [exit, entry]
   const between = (share: number): Place => ({ x: near.x + share * (far.x - near.x), y: near.y + share * (far.y - near.y) })
@@ -52,10 +52,13 @@ export function captionOf(detail: ForceDetail): readonly string[] {
   const found = detail.forces === undefined ? undefined : forceLine({ ...detail, forces: detail.forces })
   if (found === undefined) return []
   const { distance_mm, frictionCircle_mm, tension_N } = found
-  const name = detail.design.pins[detail.design.toggles[detail.toggle].c].id
+  const name = detail.design.pins[seenToggle(detail.design, detail.toggle).arm].id
   const misses = distance_mm > frictionCircle_mm
   const passes = `pin ${name} at ${say(distance_mm, 'mm')}, ${misses ? 'outside' : 'through'} its friction circle`
   const size = `of ${say(frictionCircle_mm, 'mm')}`
   if (tension_N !== undefined) return ['The link’s force passes', passes, `${size}.`]
-  return ['The nearest line that friction allows passes', passes, `${size}: it ${misses ? 'cannot' : 'can'} rest here.`]
+  // Past dead centre the arm is held by its stop, whatever friction does.
+  const isPast = detail.posture.margins_rad[detail.toggle] < 0
+  const rests = isPast ? '' : `: it ${misses ? 'cannot' : 'can'} rest here`
+  return ['The nearest line that friction allows passes', passes, `${size}${rests}.`]
 }

@@ -1,5 +1,5 @@
 /**
- * The line in which a toggle's link A-B hands its force to the part B-C.
+ * The line in which a toggle's link A-B hands its force to the part B-C. Where B-C is the link, the toggle is read from its other end.
  *
  * Where the picture has a force in the link, it is the line of that force. Where it has none (the springs alone, which push elsewhere), it is
  * the line that friction at A and B allows nearest to C: an unloaded link carries its force along a line that leaves A and B at most by their
@@ -22,23 +22,50 @@ export interface ForceLine {
   readonly frictionCircle_mm: number
 }
 
-/** The line for a toggle of the design, by index; none where the picture has no friction circles. */
+/** A toggle seen from its link: the link runs from `far` to `bend`, and hands its force to the arm from `bend` to `arm`. Pin indices. */
+export interface SeenToggle {
+  readonly far: number
+  readonly bend: number
+  readonly arm: number
+  /** Whether one of the two is a link with no other pin, so that its force has a line. */
+  readonly hasLink: boolean
+}
+
+/** Turns a toggle so that its link comes first: A-B where that is a link, else C-B. */
+export function seenToggle(design: Design, toggle: number): SeenToggle {
+  const { a, b, c } = design.toggles[toggle]
+  if (isLink(design, [a, b])) return { far: a, bend: b, arm: c, hasLink: true }
+  if (isLink(design, [c, b])) return { far: c, bend: b, arm: a, hasLink: true }
+  return { far: a, bend: b, arm: c, hasLink: false }
+}
+
+/** The line for a toggle of the design, by index; none where neither of its parts is a link or the picture has no friction circles. */
 export function forceLine(picture: {
   readonly design: Design
   readonly forces: ForcePicture
   readonly toggle: number
 }): ForceLine | undefined {
   const { design, forces, toggle } = picture
-  const { a, b, c } = design.toggles[toggle]
-  const [leverA, leverB, leverC] = [a, b, c].map((pin) => leverOf(forces, pin))
-  if (leverA === undefined || leverB === undefined || leverC === undefined) return undefined
-  const [A, B, C] = [a, b, c].map((pin) => forces.posture.pinsAt[pin])
-  const joins = (part: number, pin: number): boolean => design.pins[pin].joins.some((join) => join.part === part)
-  const link = forces.linkLines.find(({ part }) => design.parts[part].role === 'link' && joins(part, a) && joins(part, b))
+  const { far, bend, arm, hasLink } = seenToggle(design, toggle)
+  const [leverA, leverB, leverC] = [far, bend, arm].map((pin) => leverOf(forces, pin))
+  if (!hasLink || leverA === undefined || leverB === undefined || leverC === undefined) return undefined
+  const [A, B, C] = [far, bend, arm].map((pin) => forces.posture.pinsAt[pin])
+  const link = forces.linkLines.find(({ part }) => joins(design, part, far) && joins(design, part, bend))
   if (link !== undefined && Math.abs(link.tension_N) > SMALLEST_N) {
     return { ...link, distance_mm: Math.abs(distanceFrom(link, C)), frictionCircle_mm: leverC }
   }
   return { ...nearestLine({ A, B, C, leverA, leverB }), frictionCircle_mm: leverC }
+}
+
+function isLink(design: Design, pins: readonly [number, number]): boolean {
+  return design.parts.some(({ role }, part) => {
+    const count = design.pins.filter((_, pin) => joins(design, part, pin)).length
+    return role === 'link' && count === 2 && pins.every((pin) => joins(design, part, pin))
+  })
+}
+
+function joins(design: Design, part: number, pin: number): boolean {
+  return design.pins[pin].joins.some((join) => join.part === part)
 }
 
 /** Largest friction circle that a picture has at a pin. */

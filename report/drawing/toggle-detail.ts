@@ -7,7 +7,7 @@ import type { Point } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arcArrow, arcLine, arrowHead, onArc } from './arrows.ts'
 import { captionOf, drawForceLine, type ForceDetail } from './detail-force.ts'
-import { leverOf } from './force-line.ts'
+import { leverOf, seenToggle } from './force-line.ts'
 import { boxAt, boxesAlong, drawLabel, type Label, placeLabels } from './labels.ts'
 import { drawParts } from './parts.ts'
 import { drawPin } from './pins.ts'
@@ -33,7 +33,8 @@ export function detailArea({ design, posture, toggle }: Pick<Detail, 'design' | 
   at: Point
   radius_mm: number
 } {
-  const [b, c] = [posture.pinsAt[design.toggles[toggle].b], posture.pinsAt[design.toggles[toggle].c]]
+  const { bend, arm } = seenToggle(design, toggle)
+  const [b, c] = [posture.pinsAt[bend], posture.pinsAt[arm]]
   const at = { x_mm: (b.x_mm + c.x_mm) / 2, y_mm: (b.y_mm + c.y_mm) / 2 }
   return { at, radius_mm: Math.hypot(b.x_mm - c.x_mm, b.y_mm - c.y_mm) / 2 + AROUND_MM }
 }
@@ -78,7 +79,7 @@ function detailView(detail: Detail): { readonly ratio: number; readonly view: Vi
 
 function insideOf(detail: Detail, view: View): readonly string[] {
   const { design, posture, toggle, centre, radius } = detail
-  const { a, b, c } = design.toggles[toggle]
+  const { far: a, bend: b, arm: c } = seenToggle(design, toggle)
   const [atA, atB, atC] = [a, b, c].map((pin) => onSheet(view, posture.pinsAt[pin]))
   const pins = [b, c].map((pin) => drawPin(view, posture.pinsAt[pin], design.pins[pin].diameter_mm))
   const named = (pin: number) => ({ id: design.pins[pin].id, radius: (design.pins[pin].diameter_mm / 2) * view.scale_px_mm })
@@ -128,7 +129,7 @@ function drawMargin(toggle: { atA: Place; atB: Place; atC: Place; margin_rad: nu
   const arc = { centre: atB, radius: 1.2 * reach, from_rad: straight, to_rad: straight + turn }
   const anchor = onArc(arc, straight + turn / 2)
   const label = {
-    words: say(margin_rad, 'rad'),
+    words: marginWords(margin_rad),
     anchor,
     clear_px: 7,
     prefers_rad: straight + turn / 2,
@@ -140,6 +141,10 @@ function drawMargin(toggle: { atA: Place; atB: Place; atC: Place; margin_rad: nu
     label,
     obstacles: [...boxesAlong(atB, beyond, 3), ...boxesAlong(atB, farC, 3)],
   }
+}
+
+function marginWords(margin_rad: number): string {
+  return margin_rad < 0 ? `${say(-margin_rad, 'rad')} past` : say(margin_rad, 'rad')
 }
 
 function marginArc(arc: { centre: Place; radius: number; from_rad: number; to_rad: number }): string {
@@ -155,7 +160,7 @@ function marginArc(arc: { centre: Place; radius: number; from_rad: number; to_ra
 }
 
 function frictionCircles({ design, forces, toggle, posture }: Detail, view: View): string {
-  const { b, c } = design.toggles[toggle]
+  const { bend: b, arm: c } = seenToggle(design, toggle)
   return [b, c]
     .flatMap((pin) => {
       const lever_mm = leverOf(forces, pin)

@@ -9,8 +9,9 @@ export type ValueText = Shown
 
 const DEGREES_PER_RAD = 180 / Math.PI
 
-/** Sets a figure's value in metric workshop units with three significant digits. */
+/** Sets a figure's value in metric workshop units with three significant digits; a count stays a whole number. */
 export function setValue(value: number | boolean | string, unit: FigureUnit): ValueText {
+  if (unit === '1' && Number.isInteger(value)) return { number: String(value).replace('-', '−'), unit: '' }
   return shownFigure(value, unit)
 }
 
