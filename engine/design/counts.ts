@@ -20,6 +20,7 @@ const boundsOfPart: typeof bounds = [
   ['edges', limits.edgesOfPart],
   ['pads', limits.padsOfPart],
   ['outline', limits.outlinePoints],
+  ['across', limits.acrossOfPart],
 ]
 
 const entriesOf = (json: Json | undefined): readonly (readonly [string, Json])[] =>

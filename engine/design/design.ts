@@ -87,6 +87,8 @@ export interface Part {
   readonly centreOfMass?: Point
   /** Closed polygon; may be empty, then the drawing makes its own. */
   readonly outline: readonly Point[]
+  /** Slices across the finger's width in which the part lies: one for a plate, two for a fork. Absent when not stated. */
+  readonly across?: readonly { readonly from_mm: number; readonly to_mm: number }[]
   readonly holes: readonly Hole[]
   readonly edges: readonly Edge[]
   readonly pads: readonly Pad[]

@@ -57,6 +57,19 @@ describe('a document that uses every key', () => {
     expect(design.parts[5].drawn).toBeUndefined()
   })
 
+  it('reads where a part lies across the width', () => {
+    const across = [
+      ['-6 mm', '-4 mm'],
+      ['0.4 cm', '2 mm + 4 mm'],
+    ]
+    // SOURCE hand (as typed; 0.4 cm = 4 mm)
+    expect(designOf({ 'parts.middle.across': across }).parts[2].across).toEqual([
+      { from_mm: -6, to_mm: -4 },
+      { from_mm: 4, to_mm: 6 },
+    ])
+    expect(design.parts[1].across).toBeUndefined()
+  })
+
   it('reads a part with all it has', () => {
     // SOURCE hand (44 mm + 5 mm; 2.8 g/cm³ = 2.8e-6 kg/mm³; 71 GPa = 71000 MPa; the outline as typed)
     expect(design.parts[1]).toMatchObject({

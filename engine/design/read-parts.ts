@@ -55,6 +55,7 @@ function readPart(id: string, typed: TypedPart, { reading, materials }: Context)
     ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
     ...(typed.centreOfMass && { centreOfMass: readXY(`${place}.centreOfMass`, typed.centreOfMass, reading) }),
     outline: readOutline(`${place}.outline`, typed.outline ?? [], reading),
+    ...(typed.across && { across: typed.across.map((slice, index) => readSlice(`${place}.across.${index}`, slice, reading)) }),
     holes: Object.entries(typed.holes ?? {}).map(([hole, given]) =>
       readHole(hole, given, { place: `${place}.holes.${hole}`, reading }),
     ),
@@ -102,6 +103,20 @@ function readOutline(place: string, typed: readonly (readonly [string, string])[
     })
   }
   return corners
+}
+
+function readSlice(place: string, [from, to]: readonly [string, string], reading: Reading): NonNullable<Part['across']>[number] {
+  const from_mm = reading.quantity(`${place}.0`, from, 'length')
+  const to_mm = reading.quantity(`${place}.1`, to, 'length')
+  if (to_mm - from_mm < limits.sizeLeast_mm) {
+    reading.report({
+      code: 'wrong order',
+      place,
+      found: `from ${from} to ${to}`,
+      needed: `to above from by at least ${limits.sizeLeast_mm} mm`,
+    })
+  }
+  return { from_mm, to_mm }
 }
 
 /** The mount defines the frame and stands at 0, 0, 0. */

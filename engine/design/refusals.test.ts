@@ -213,6 +213,17 @@ describe('parts', () => {
       },
       ['parts.proximal.outline: too few'],
     ],
+    [
+      'a slice across that runs backwards',
+      { 'parts.proximal.across': [['3 mm', '-3 mm']] },
+      ['parts.proximal.across.0: wrong order'],
+    ],
+    [
+      'a slice across of three numbers',
+      { 'parts.proximal.across': [['1 mm', '2 mm', '3 mm']] },
+      ['parts.proximal.across.0: wrong value'],
+    ],
+    ['a slice across in degrees', { 'parts.proximal.across': [['1 mm', '2 deg']] }, ['parts.proximal.across.0.1: wrong unit']],
     ['an edge of no length', { 'parts.middle.edges.shelf.to': ['20 mm', '-3 mm'] }, ['parts.middle.edges.shelf: too small']],
     ['an arc of no radius', { 'parts.middle.edges.boss.radius': '0 mm' }, ['parts.middle.edges.boss.radius: too small']],
     ['an arc that runs backwards', { 'parts.middle.edges.boss.to': '-10 deg' }, ['parts.middle.edges.boss.to: wrong order']],

@@ -25,6 +25,8 @@ export const limits = {
   edgesOfPart: 200,
   padsOfPart: 100,
   outlinePoints: 2000,
+  /** Slices of a part across the width; a fork has two. */
+  acrossOfPart: 10,
   dimensions: 500,
   materials: 100,
   frictionPairs: 100,
@@ -102,6 +104,10 @@ export const limits = {
   marchStraightness_ratio: 0.94,
   /** Steps shorter than this share of 4° are not tried: 2^-20, or 4e-6 of a degree. The march is given up there. */
   marchLeast_ratio: 2 ** -20,
+  /** Outlines that reach into each other by less touch: a broken edge is larger. */
+  collisionDepth_mm: 0.05,
+  /** Slices that share less of the width slide on each other's faces: typed sums of thicknesses round. */
+  slidingFaces_mm: 1e-6,
   /** Marched postures of one travel: three whole turns at 4°, four times over for halved steps. */
   marchSteps: 1000,
 
@@ -142,8 +148,12 @@ export const limits = {
   takeUpSide_ratio: 1e-4,
   /** Take-up has settled when no margin moves by more than this, rad; what is left is a hundredth of it. */
   takeUpTolerance_rad: 1e-9,
-  /** Doublings of an opening effort from its frictionless guess: a thousand times that is a jam in all but name. */
-  effortDoublings: 12,
+  /** Steps by √2 in which an opening effort is raised: from 1/8 of its frictionless value to 2000 times, which is a jam in all but name. */
+  effortSteps: 28,
+  /** Doublings below the frictionless value at which they begin: friction only ever asks for more, other loads may ask for less. */
+  effortStepsBelow: 3,
+  /** Where the loads do no work in the motion, an effort is looked for from this share of their size. */
+  effortLeast_ratio: 1e-2,
   /** An opening effort is closed to this share of itself. */
   effortWidth_ratio: 1e-10,
   /** Stops nearer than this touch both: a thousandth of what any shop can hold. */

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest'
+import type { Design } from '../design/design.ts'
+import { limits } from '../numbers/limits.ts'
+import { assembled } from '../sketches/assembled.ts'
+import { DEG, finger } from '../sketches/finger.ts'
+import { fourBar } from '../sketches/linkages.ts'
+import { collisionsOver } from './collision.ts'
+import { makePathBench } from './path.ts'
+import { travelPath } from './travel-path.ts'
+
+type Corners = readonly (readonly [number, number])[]
+type Slices = readonly (readonly [number, number])[]
+
+/** A design with outlines and slices for some of its parts. */
+function shaped(design: Design, shapes: Readonly<Record<string, { outline: Corners; across?: Slices }>>): Design {
+  const parts = design.parts.map((part) => {
+    const shape = shapes[part.id]
+    if (!shape) return part
+    const outline = shape.outline.map(([x_mm, y_mm]) => ({ x_mm, y_mm }))
+    return { ...part, outline, ...(shape.across && { across: shape.across.map(([from_mm, to_mm]) => ({ from_mm, to_mm })) }) }
+  })
+  return { ...design, parts }
+}
+
+function lookedAt(design: Design) {
+  const { mechanism, posture } = assembled(design)
+  const bench = makePathBench(mechanism)
+  return collisionsOver(bench, travelPath(bench, posture)!.nodes)
+}
+
+const bar = (length: number): Corners => [
+  [-2, -2],
+  [length + 2, -2],
+  [length + 2, 2],
+  [-2, 2],
+]
+
+const flat: Slices = [[-2, 2]]
+
+/** A crank of 40 mm that turns down from 60° towards a block on the mount with its top at y = 10. */
+const crankAndBlock = (across: { crank?: Slices; mount?: Slices }, corner_x = 20) => {
+  const design = fourBar({ ground: 100, crank: 40, coupler: 120, rocker: 80, drawn_deg: [60, 15, 70] })
+  const block: Corners = [
+    [corner_x, 10],
+    [corner_x, -30],
+    [60, -30],
+    [60, 10],
+  ]
+  return shaped(
+    { ...design, drive: { ...design.drive, travel: { open: -60 * DEG, closed: -5 * DEG } } },
+    {
+      crank: { outline: bar(40), ...(across.crank && { across: across.crank }) },
+      mount: { outline: block, ...(across.mount && { across: across.mount }) },
+    },
+  )
+}
+
+describe('parts that run into each other', () => {
+  it('are named with the place where they first meet and how deep it gets', () => {
+    const { collisions } = lookedAt(crankAndBlock({ crank: flat, mount: flat }))
+    expect(collisions).toHaveLength(1)
+    const [{ parts, first, deepest, overlap }] = collisions
+    expect(parts).toEqual([0, 1])
+    // SOURCE hand: the block's corner (20, 10) stands 10 cos θ − 20 sin θ above the bar's middle line, whose lower side is at −2.
+    // It is 0.05 inside where √500 cos(θ + 63.4349°) = −1.95: θ = 95.0029° − 63.4349° = 31.5680°
+    expect(first.posture[5] / DEG).toBeCloseTo(31.568, 3)
+    // SOURCE property: the crank goes on down to 5°, so it is deepest at the end
+    expect(deepest.posture[5] / DEG).toBeCloseTo(5, 9)
+    // SOURCE hand: the bar's lower side then enters the block at x = 20, y = (20 sin 5° − 2) / cos 5° = −0.2580, and ends inside it
+    // at its corner 42 sin 5° − 2 cos 5° = 1.6681 high: its middle is 0.7051 high, 9.2949 below the block's top
+    expect(overlap.depth_mm).toBeCloseTo(9.2949, 4)
+  })
+
+  it('pass each other where they share no width, and slide on each other’s faces', () => {
+    for (const mount of [
+      [[2, 6]],
+      [[-9, -2.5]],
+      [
+        [2, 3],
+        [5, 6],
+      ],
+    ] as Slices[]) {
+      expect(lookedAt(crankAndBlock({ crank: flat, mount })).collisions).toEqual([])
+    }
+    // SOURCE property: one prong of a fork is enough
+    const fork: Slices = [
+      [-6, -4],
+      [1.9, 4],
+    ]
+    expect(lookedAt(crankAndBlock({ crank: flat, mount: fork })).collisions).toHaveLength(1)
+  })
+
+  it('are not looked at without an outline or a place across the width, and are named', () => {
+    const report = lookedAt(crankAndBlock({ crank: flat }))
+    expect(report.collisions).toEqual([])
+    // SOURCE property: the mount has no slice; coupler and rocker (2, 3) have no outline
+    expect(report.notLookedAt).toEqual([0, 2, 3])
+    expect(lookedAt(crankAndBlock({ crank: flat, mount: flat })).notLookedAt).toEqual([2, 3])
+    expect(lookedAt(finger()).notLookedAt).toEqual([0, 1, 2, 3, 4, 5])
+  })
+
+  it('count from just more than a broken edge', () => {
+    // The crank lies on the block's corner at 5°: the corner (x, 10) is 10 cos 5° − x sin 5° from its middle line.
+    // SOURCE hand: that is 2 − d at x = (10 cos 5° − 2 + d) / sin 5°
+    const cornerFor = (depth_mm: number) => (10 * Math.cos(5 * DEG) - 2 + depth_mm) / Math.sin(5 * DEG)
+    const shallow = crankAndBlock({ crank: flat, mount: flat }, cornerFor(0))
+    expect(cornerFor(0)).toBeGreaterThan(42)
+    // SOURCE property: with the block's corner beyond the bar's end nothing meets
+    expect(lookedAt(shallow).collisions).toEqual([])
+    expect(limits.collisionDepth_mm).toBeGreaterThan(0)
+  })
+})

@@ -1,0 +1,100 @@
+/**
+ * Parts that run into each other over the travel.
+ *
+ * Two parts can meet where they lie side by side across the finger's width: where a slice of one and a slice of the other
+ * overlap. Then their outlines must stay apart. Every posture of the travel is looked at; what comes and goes between two of
+ * them (at most 4° of any part) can be missed. A part without an outline, or without a statement of where it lies across the
+ * width, is not looked at, and is named.
+ */
+import type { Part } from '../design/design.ts'
+import { limits } from '../numbers/limits.ts'
+import type { Mechanism } from './mechanism.ts'
+import { type Box, boxesMeet, boxOf, type Outline, type Overlap, overlapOf } from './outline-overlap.ts'
+import type { PathBench, PathNode } from './path.ts'
+import { nodeWhereZero } from './trace.ts'
+
+export interface Collision {
+  readonly parts: readonly [number, number]
+  /** Where they first reach into each other by `limits.collisionDepth_mm`, going from open to closed. */
+  readonly first: PathNode
+  readonly deepest: PathNode
+  /** At the deepest node: how far the boundary of one reaches inside the other, and where in the mount frame. */
+  readonly overlap: Overlap
+}
+
+export interface CollisionReport {
+  readonly collisions: readonly Collision[]
+  /** Parts that lack an outline or their place across the width; ascending. */
+  readonly notLookedAt: readonly number[]
+}
+
+/** @param nodes of the travel, from open to closed */
+export function collisionsOver(bench: PathBench, nodes: readonly PathNode[]): CollisionReport {
+  const { parts } = bench.mechanism.design
+  const seen = (part: Part): boolean => part.outline.length > 0 && (part.across?.length ?? 0) > 0
+  const collisions = pairsOf(parts, seen).flatMap((pair) => collisionOf(bench, nodes, pair) ?? [])
+  return { collisions, notLookedAt: parts.flatMap((part, index) => (seen(part) ? [] : [index])) }
+}
+
+function pairsOf(parts: readonly Part[], seen: (part: Part) => boolean): [number, number][] {
+  return parts.flatMap((one, first) =>
+    parts.flatMap((other, second): [number, number][] =>
+      second > first && seen(one) && seen(other) && shareWidth(one, other) ? [[first, second]] : [],
+    ),
+  )
+}
+
+/** Faces that only slide on each other share no width. */
+function shareWidth(one: Part, other: Part): boolean {
+  return (one.across ?? []).some((a) =>
+    (other.across ?? []).some((b) => Math.min(a.to_mm, b.to_mm) - Math.max(a.from_mm, b.from_mm) > limits.slidingFaces_mm),
+  )
+}
+
+function collisionOf(bench: PathBench, nodes: readonly PathNode[], parts: readonly [number, number]): Collision | undefined {
+  const pair = pairBench(bench.mechanism, parts)
+  const overlaps = nodes.map(({ posture }) => pair.overlapAt(posture))
+  const depths = overlaps.map((overlap) => overlap.depth_mm)
+  const deepest = depths.reduce((most, depth, index) => (depth > depths[most] ? index : most), 0)
+  if (depths[deepest] <= limits.collisionDepth_mm) return undefined
+  const begins = depths.findIndex((depth) => depth > limits.collisionDepth_mm)
+  const tooDeep = (node: PathNode): number => pair.overlapAt(node.posture).depth_mm - limits.collisionDepth_mm
+  const found = begins > 0 ? nodeWhereZero(bench, nodes[begins - 1], nodes[begins], tooDeep) : undefined
+  return { parts, first: found ?? nodes[begins], deepest: nodes[deepest], overlap: overlaps[deepest] }
+}
+
+/** Room for the overlaps of one pair: both outlines laid in the mount frame, posture by posture. */
+function pairBench({ design }: Mechanism, [first, second]: readonly [number, number]) {
+  const own = [first, second].map((part) => flat(design.parts[part]))
+  const reach = own.map(reachOf)
+  const laid = own.map((outline) => new Float64Array(outline.length))
+  const none: Overlap = { depth_mm: 0, x_mm: 0, y_mm: 0 }
+  const overlapAt = (posture: Float64Array): Overlap => {
+    const apart = Math.hypot(posture[3 * first] - posture[3 * second], posture[3 * first + 1] - posture[3 * second + 1])
+    if (apart >= reach[0] + reach[1]) return none
+    const boxes: Box[] = [first, second].map((part, index) => boxOf(lay(own[index], posture, part, laid[index])))
+    return boxesMeet(boxes[0], boxes[1]) ? overlapOf(laid[0], laid[1]) : none
+  }
+  return { overlapAt }
+}
+
+function flat(part: Part): Outline {
+  return Float64Array.from(part.outline.flatMap(({ x_mm, y_mm }) => [x_mm, y_mm]))
+}
+
+/** Farthest corner from the part's own origin, mm. */
+function reachOf(outline: Outline): number {
+  let most = 0
+  for (let at = 0; at < outline.length; at += 2) most = Math.max(most, Math.hypot(outline[at], outline[at + 1]))
+  return most
+}
+
+function lay(own: Outline, posture: Float64Array, part: number, out: Outline): Outline {
+  const c = Math.cos(posture[3 * part + 2])
+  const s = Math.sin(posture[3 * part + 2])
+  for (let at = 0; at < own.length; at += 2) {
+    out[at] = posture[3 * part] + c * own[at] - s * own[at + 1]
+    out[at + 1] = posture[3 * part + 1] + s * own[at] + c * own[at + 1]
+  }
+  return out
+}
