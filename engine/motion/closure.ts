@@ -11,7 +11,12 @@ import type { Vector } from '../numbers/vector.ts'
 import { type Joint, type Mechanism, placed } from './mechanism.ts'
 
 /** Residual of every row, mm. `offsets` are the clearance take-ups (same rows), or undefined for none. */
-export function closureGap(mechanism: Mechanism, posture: Float64Array, offsets: Float64Array | undefined, out: Float64Array): void {
+export function closureGap(
+  mechanism: Mechanism,
+  posture: Float64Array,
+  offsets: Float64Array | undefined,
+  out: Float64Array,
+): void {
   for (const joint of mechanism.joints) {
     const onA = placed(posture, joint.a, joint.atA)
     const onB = placed(posture, joint.b, joint.atB)

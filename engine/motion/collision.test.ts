@@ -37,14 +37,14 @@ const bar = (length: number): Corners => [
 
 const flat: Slices = [[-2, 2]]
 
-/** A crank of 40 mm that turns down from 60° towards a block on the mount with its top at y = 10. */
-const crankAndBlock = (across: { crank?: Slices; mount?: Slices }, corner_x = 20) => {
+/** A crank of 40 mm that turns down from 60° to 5°, towards a block on the mount from x = 20 on with its top at y = 10. */
+const crankAndBlock = (across: { crank?: Slices; mount?: Slices }, top = 10) => {
   const design = fourBar({ ground: 100, crank: 40, coupler: 120, rocker: 80, drawn_deg: [60, 15, 70] })
   const block: Corners = [
-    [corner_x, 10],
-    [corner_x, -30],
+    [20, top],
+    [20, -30],
     [60, -30],
-    [60, 10],
+    [60, top],
   ]
   return shaped(
     { ...design, drive: { ...design.drive, travel: { open: -60 * DEG, closed: -5 * DEG } } },
@@ -100,13 +100,12 @@ describe('parts that run into each other', () => {
   })
 
   it('count from just more than a broken edge', () => {
-    // The crank lies on the block's corner at 5°: the corner (x, 10) is 10 cos 5° − x sin 5° from its middle line.
-    // SOURCE hand: that is 2 − d at x = (10 cos 5° − 2 + d) / sin 5°
-    const cornerFor = (depth_mm: number) => (10 * Math.cos(5 * DEG) - 2 + depth_mm) / Math.sin(5 * DEG)
-    const shallow = crankAndBlock({ crank: flat, mount: flat }, cornerFor(0))
-    expect(cornerFor(0)).toBeGreaterThan(42)
-    // SOURCE property: with the block's corner beyond the bar's end nothing meets
-    expect(lookedAt(shallow).collisions).toEqual([])
-    expect(limits.collisionDepth_mm).toBeGreaterThan(0)
+    // SOURCE hand: at 5° the bar's lower side is at y = (20 sin 5° − 2) / cos 5° = −0.2580 over the block's corner (20, t), which
+    // stands (t + 0.2580) cos 5° inside the bar
+    const topFor = (depth_mm: number) => (20 * Math.sin(5 * DEG) - 2) / Math.cos(5 * DEG) + depth_mm / Math.cos(5 * DEG)
+    const meets = (depth_mm: number) => lookedAt(crankAndBlock({ crank: flat, mount: flat }, topFor(depth_mm))).collisions
+    expect(meets(0.98 * limits.collisionDepth_mm)).toEqual([])
+    expect(meets(1.02 * limits.collisionDepth_mm)).toHaveLength(1)
+    expect(meets(1)[0].overlap.depth_mm).toBeCloseTo(1, 9)
   })
 })

@@ -134,12 +134,14 @@ function endOfClosing(closing: Trace): Pick<TravelPath, 'nodes' | 'end' | 'cross
 const PAST_DEAD_CENTRE_RAD = 0.35
 
 function beyondWatches(toggles: readonly WatchedToggle[], closedArc_mm: number): Watch[] {
-  const past = toggles.map((toggle, index): Watch => ({
-    id: `past toggle ${index}`,
-    value: (node) => toggleMargin(toggle, node.posture) + PAST_DEAD_CENTRE_RAD,
-    crossing: 'falling',
-    ends: true,
-  }))
+  const past = toggles.map(
+    (toggle, index): Watch => ({
+      id: `past toggle ${index}`,
+      value: (node) => toggleMargin(toggle, node.posture) + PAST_DEAD_CENTRE_RAD,
+      crossing: 'falling',
+      ends: true,
+    }),
+  )
   const far: Watch = { id: 'far', value: (node) => 2 * closedArc_mm - node.arc_mm, crossing: 'falling', ends: true }
   return [...past, far]
 }
