@@ -147,10 +147,8 @@ function fillInfluence({ frame, room, portPower }: Prepared): void {
  */
 export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float64Array): number | undefined {
   const { magnitudes, levers, questionRates } = inUse(prepared)
-  if (prepared.plan) {
-    fill(questionRates, levers)
-    if (solveTwoForce(prepared.frame, prepared.plan, { levers, out: magnitudes })) return amplitudeNow(prepared)
-  }
+  const closed = amplitudeInClosedForm(prepared, fill)
+  if (closed !== undefined) return closed
   fillGeneral(prepared)
   if (prepared.room.slots.length === 0) {
     fill(questionRates, levers)
@@ -164,6 +162,18 @@ export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float6
     fillInfluence(prepared)
   }
   return undefined
+}
+
+/**
+ * As `amplitudeIn`, by the closed form alone.
+ *
+ * @returns undefined where the general way has to decide. An answer is the only one, and a continuous function of friction from none at all
+ */
+export function amplitudeInClosedForm(prepared: Prepared, fill: FillLevers): number | undefined {
+  const { magnitudes, levers, questionRates } = inUse(prepared)
+  if (!prepared.plan) return undefined
+  fill(questionRates, levers)
+  return solveTwoForce(prepared.frame, prepared.plan, { levers, out: magnitudes }) ? amplitudeNow(prepared) : undefined
 }
 
 /** Sets each slot's wall to the one its pin now presses on. Returns whether any changed. */

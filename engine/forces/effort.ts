@@ -8,7 +8,15 @@
  */
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { type Balance, isPrepared, type PortAndLoad, prepare } from './balance.ts'
+import {
+  againstMotion,
+  amplitudeInClosedForm,
+  type Balance,
+  fillGeneral,
+  isPrepared,
+  type PortAndLoad,
+  prepare,
+} from './balance.ts'
 import { type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
 import { addPort } from './loads.ts'
@@ -56,18 +64,24 @@ export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: Effort
  * Whether friction at its least holds what the port is asked to hold, so that no effort is needed.
  *
  * Inside the running jam the equation for the effort has solutions that mean nothing: no effort however small lets the finger open.
- * So the drag at the pins is asked, which has no pole there. Where friction is too weak to bend the port's own equation (its influence is
- * a contraction, row sums below 1), the effort is a continuous function of friction and stands as it is; that spares most postures
- * the second question. Afterwards the port's question has to be prepared again.
+ * So the drag at the pins is asked, which has no pole there. Where the effort is a continuous function of friction it stands as it is; that
+ * spares most postures the second question. Afterwards the port's question has to be prepared again.
  */
 export function frictionHolds(bench: ForceBench, search: RestSearch, asked: EffortAsked): boolean {
-  const { prepared, levers } = search
-  if (prepared.freeAmplitude <= 0 || isContraction(prepared.room.magnitudes, levers)) return false
+  const { prepared } = search
+  if (prepared.freeAmplitude <= 0 || isContinuous(search)) return false
   const row = standingLoad(bench, prepared.frame, 'held')
   asked.addLoads(row)
   const dragged = prepare(prepared.frame, { port: dragPort(prepared.frame), load: row.out })
   const reserve = dragged && worstAmplitude({ ...search, prepared: dragged })
   return reserve !== undefined && reserve <= 0
+}
+
+/** Either the closed form answers, or friction is too weak to bend the port's own equation: its influence is a contraction (row sums below 1). */
+function isContinuous({ prepared, levers, either }: RestSearch): boolean {
+  if (!either?.includes(1) && amplitudeInClosedForm(prepared, againstMotion(levers)) !== undefined) return true
+  fillGeneral(prepared)
+  return isContraction(prepared.room.magnitudes, levers)
 }
 
 function isContraction({ count, influence }: Magnitudes, levers: Float64Array): boolean {
