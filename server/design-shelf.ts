@@ -35,11 +35,16 @@ export function shelve(files: readonly string[]): DesignShelf {
 export function designFilesIn(folder: string): readonly string[] {
   try {
     const names = readdirSync(folder).filter((name) => name.endsWith('.json'))
-    return names.sort().map((name) => join(folder, name))
+    return names.sort(byDesignName).map((name) => join(folder, name))
   } catch (error) {
     if (isMissing(error)) return []
     throw error
   }
+}
+
+/** By the name without its ending, so that `heron` comes before `heron-jams`. */
+function byDesignName(one: string, other: string): number {
+  return designName(one) < designName(other) ? -1 : 1
 }
 
 function freeName(wanted: string, taken: ReadonlyMap<string, string>): string {
