@@ -7,8 +7,9 @@ import { element, lettering, type Place, px } from './svg.ts'
 /** Average width of a character as a share of the type size, generous for figures and capitals. */
 const CHARACTER_WIDTH_RATIO = 0.57
 const LINE_HEIGHT_RATIO = 1.2
-const DIRECTIONS = 16
+const DIRECTIONS = 12
 const RINGS = 5
+const RING_PX = 13
 /** A label farther from its anchor than this gets a thin leader line. */
 const LEADER_FROM_PX = 22
 
@@ -107,17 +108,18 @@ export function overlap(one: Rectangle, other: Rectangle): number {
 
 function candidates(label: Label): readonly Rectangle[] {
   const size = textSize(label.words, label.size_px)
-  return Array.from({ length: RINGS }, (_, ring) => ring).flatMap((ring) =>
-    Array.from({ length: DIRECTIONS }, (_, index) => {
-      const angle = label.prefers_rad + ((index % 2 === 0 ? 1 : -1) * Math.ceil(index / 2) * 2 * Math.PI) / DIRECTIONS
-      const reach = label.clear_px + ring * 13
-      const centre = {
-        x: label.anchor.x + Math.cos(angle) * (reach + size.width / 2),
-        y: label.anchor.y + Math.sin(angle) * (reach + size.height / 2),
-      }
-      return { left: centre.x - size.width / 2, top: centre.y - size.height / 2, ...size }
-    }),
-  )
+  const boxes: Rectangle[] = []
+  for (let index = 0; index < DIRECTIONS; index += 1) {
+    const angle = label.prefers_rad + ((index % 2 === 0 ? 1 : -1) * Math.ceil(index / 2) * 2 * Math.PI) / DIRECTIONS
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
+    for (let ring = 0; ring < RINGS; ring += 1) {
+      const reach = label.clear_px + ring * RING_PX
+      const left = label.anchor.x + cos * (reach + size.width / 2) - size.width / 2
+      const top = label.anchor.y + sin * (reach + size.height / 2) - size.height / 2
+      boxes.push({ left, top, width: size.width, height: size.height })
+    }
+  }
+  return boxes
 }
 
 /** How far from its anchor and how far off its wished direction a box lies. */
@@ -135,8 +137,10 @@ function coveringCost(
   { taken, ground }: { readonly taken: readonly Rectangle[]; readonly ground: Ground },
 ): number {
   const room = grown(box, 2)
-  const covered = taken.reduce((sum, other) => sum + overlap(room, other), 0)
-  const crossed = ground.obstacles.reduce((sum, other) => sum + overlap(box, other), 0)
+  let covered = 0
+  for (const other of taken) covered += overlap(room, other)
+  let crossed = 0
+  for (const other of ground.obstacles) crossed += overlap(box, other)
   const outside = box.width * box.height - overlap(box, ground.sheet)
   return 1e6 * Math.sign(covered) + 1000 * covered + 1000 * outside + crossed
 }

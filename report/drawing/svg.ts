@@ -41,5 +41,6 @@ export function px(value: number): string {
 
 /** Text that is fit to stand in SVG. */
 export function escaped(text: string): string {
+  if (!/[&<>"]/.test(text)) return text
   return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
 }
