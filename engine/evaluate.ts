@@ -2,6 +2,7 @@
 import type { Design } from './design/design.ts'
 import type { Problem } from './design/problem.ts'
 import { addCaseFigures, addOutOfPlaneFigures } from './figures/case-figures.ts'
+import { addCollisionFigures } from './figures/collision-figures.ts'
 import { doubtsOf } from './figures/doubts.ts'
 import { addDriveFigures } from './figures/drive-figures.ts'
 import type { Evaluation } from './figures/evaluation.ts'
@@ -43,6 +44,7 @@ export function evaluate(design: Design): Evaluation {
   if (!path) return said([cannotClose.atDrawn(design)])
   const survey = surveyTravel(path, assembled.posture)
   addMotionFigures(sheet, survey)
+  addCollisionFigures(sheet, survey)
   const returns = addReturnFigures(sheet, survey)
   addDriveFigures(sheet, survey)
   const cases = survey.cases.map((one) => addCaseFigures(sheet, survey, one, returns))

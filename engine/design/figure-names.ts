@@ -12,6 +12,8 @@ type RowUnit = FigureUnit | 'drive' | 'effort' | 'release' | 'keeper'
 const rows: readonly (readonly [name: string, unit: RowUnit, title: string])[] = [
   ['motion.mobility', '1', 'Mobility'],
   ['motion.closes', 'yes or no', 'Closes'],
+  ['motion.collides', 'yes or no', 'Parts run into each other'],
+  ['motion.collisionDepth', 'mm', 'Deepest overlap of two parts'],
   ['open.drive', 'drive', 'Drive, open'],
   ['closed.drive', 'drive', 'Drive, closed'],
   ['open.joint.<pin>.flexion', 'rad', 'Flexion at <pin>, open'],

@@ -35,6 +35,14 @@ const rows: readonly Method[] = [
     source: 'path by arc length, docs/theory/motion.md',
   },
   {
+    head: 'motion.coll',
+    tail: '',
+    method:
+      'Outlines of parts that share a slice across the width are laid over each other at every posture of the travel; how far the boundary of one reaches inside the other. Undecided while a part has no outline or no place across the width.',
+    formulas: [],
+    source: 'polygon overlap, docs/theory/motion.md',
+  },
+  {
     head: 'open.drive',
     tail: '',
     method: 'Drive coordinate at the open end of the travel.',
