@@ -11,6 +11,7 @@
  * is read from a near posture.
  */
 import type { Point } from '../design/design.ts'
+import { limits } from '../numbers/limits.ts'
 import { nextStep } from './find-step.ts'
 import type { Mechanism } from './mechanism.ts'
 import { type PinSite, pinSitesOf } from './pin-site.ts'
@@ -37,6 +38,7 @@ export function makePlan(mechanism: Mechanism): Plan {
   for (const candidate of leadCandidates(mechanism, sites)) {
     const plan = planLedBy(mechanism, sites, candidate)
     if (best.lead === undefined || plan.leftover.length < best.leftover.length) best = plan
+    if (best.leftover.length === 0) break
   }
   return best
 }
@@ -53,7 +55,8 @@ function leadCandidates(mechanism: Mechanism, sites: readonly PinSite[]): Lead[]
       .filter((round) => round.part !== 0)
       .map((round): Lead => ({ part: round.part, pivot: onMount.at, own: round.at }))
   })
-  return [...candidates.filter(({ part }) => part === driven), ...candidates.filter(({ part }) => part !== driven)]
+  const first = candidates.filter(({ part }) => part === driven)
+  return [...first, ...candidates.filter(({ part }) => part !== driven)].slice(0, limits.leadCandidates)
 }
 
 function planLedBy(mechanism: Mechanism, sites: readonly PinSite[], lead: Lead | undefined): Plan {

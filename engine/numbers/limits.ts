@@ -87,6 +87,8 @@ export const limits = {
   eventWidth_ratio: 1e-12,
   /** Trials for one root: bisection alone needs 50 for the last bit, every third trial bisects. */
   rootTrials: 160,
+  /** Parts on the mount that are tried as the lead of a plan. Most plans are whole with the first; Newton does the rest. */
+  leadCandidates: 8,
   /**
    * Sine of the angle between the links of a dyad below which a closed form loses more than two digits and Newton takes
    * over; also the share of the tangent below which the leading part hardly moves.
@@ -158,4 +160,6 @@ export const limits = {
   effortWidth_ratio: 1e-10,
   /** Stops nearer than this touch both: a thousandth of what any shop can hold. */
   touching_mm: 1e-6,
+  /** A pointer this near to the closed end, as a share of the travel's arc, stands at it. */
+  atClosed_ratio: 1e-6,
 } as const
