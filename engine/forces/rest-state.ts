@@ -8,8 +8,8 @@
  *     dλ/dκ_k = s_k (ℓ_k − w · (R·Y_k)/|R|),   Jᵀ w = κ ℓ,   J = ∂F/∂s
  *
  * and says which joints to turn over. Where friction changes the amplitude by more than `limits.mildFriction_ratio` of its
- * frictionless value (near a jam), single joints are then turned over until none helps; where it is milder the slope decides.
- * Corners without an equilibrium are passed over. Tested against all 2^n corners of random mechanisms.
+ * frictionless value (near a jam), single joints are then turned over until none helps; where it is milder the slope decides,
+ * unless a corner on its way has no equilibrium. Corners without an equilibrium are passed over. Tested against all 2^n corners of random mechanisms.
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
@@ -43,10 +43,12 @@ export function worstAmplitude(search: RestSearch): number | undefined {
   const { prepared, either } = search
   if (either && !either.includes(1)) return amplitudeIn(prepared, againstMotion(search.levers))
   const opening = prepared.room.questionRates.map((rate) => (rate < 0 ? -1 : 1))
-  const start = cornerAt(search, opening) ?? cornerAt(search, new Float64Array(opening.length))
+  const moving = cornerAt(search, opening)
+  const start = moving ?? cornerAt(search, new Float64Array(opening.length))
   if (!start) return undefined
-  const steepest = bySlope(search, start)
-  const worst = isMild(prepared, steepest) ? steepest : turnedOver(search, steepest)
+  const { corner, blocked } = bySlope(search, start)
+  const mild = moving !== undefined && !blocked && isMild(prepared, corner)
+  const worst = mild ? corner : turnedOver(search, corner)
   return amplitudeIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
 }
 
@@ -75,17 +77,22 @@ function isWorse({ towards }: RestSearch, amplitude: number, than: number): bool
   return towards * (amplitude - than) > limits.restGain_ratio * Math.abs(than)
 }
 
-/** Turns over all joints that the slope asks for, as long as that makes the state worse. */
-function bySlope(search: RestSearch, start: Corner): Corner {
+/**
+ * Turns over all joints that the slope asks for, as long as that makes the state worse.
+ *
+ * @returns `blocked` when the corner that the slope asks for has no equilibrium, so that the slope decides nothing
+ */
+function bySlope(search: RestSearch, start: Corner): { readonly corner: Corner; readonly blocked: boolean } {
   let best = start
   for (let round = 0; round < limits.restRounds; round++) {
     const sides = sidesBySlope(search)
     if (!sides || sides.every((side, joint) => side === best.sides[joint])) break
     const next = cornerAt(search, sides, best)
-    if (!next || !isWorse(search, next.amplitude, best.amplitude)) break
+    if (!next) return { corner: best, blocked: true }
+    if (!isWorse(search, next.amplitude, best.amplitude)) break
     best = next
   }
-  return best
+  return { corner: best, blocked: false }
 }
 
 /** Sides that the slope asks for at the state that was solved last. */
