@@ -3,6 +3,7 @@ import { once } from 'node:events'
 import { existsSync, readFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { evaluate, readDesign } from '../engine/index.ts'
+import { send } from '../server/test-support/raw-request.ts'
 
 const root = join(import.meta.dirname, '..')
 const command = join(root, 'build/command/fingerwright.mjs')
@@ -57,12 +58,10 @@ export async function openServer(): Promise<ServedDoor> {
   const address = await addressOf(child)
   return {
     answer: async (design) => {
-      const answer = await fetch(`${address}api/evaluate?name=${basename(design, '.json')}`, {
-        method: 'POST',
-        headers: { 'content-type': 'application/json' },
-        body: readFileSync(join(root, design)),
-      })
-      return fromDocument(await answer.text())
+      const path = `/api/evaluate?name=${basename(design, '.json')}`
+      const headers = { 'content-type': 'application/json' }
+      // A connection for each request: a kept one may have been closed while this process was busy with another door.
+      return fromDocument((await send(address, { method: 'POST', path, headers, body: readFileSync(join(root, design)) })).text)
     },
     end: async () => {
       const ended = once(child, 'exit')
