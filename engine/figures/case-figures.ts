@@ -58,6 +58,7 @@ const MORE_IN_PLANE = [
   'elasticMarginChange',
 ]
 
+/** Figures of a case that only pushes sideways: carried by the hinges, all else does not exist and says why. */
 export function addOutOfPlaneFigures(sheet: FigureSheet, loadCase: LoadCase): void {
   const head = `loadCase.${loadCase.id}`
   sheet.add(`${head}.heldBy`, { value: 'hinges', inputs: loadCase.sideways.map((push) => line('sideways', push.force_N, 'N')) })
@@ -67,6 +68,12 @@ export function addOutOfPlaneFigures(sheet: FigureSheet, loadCase: LoadCase): vo
   }
 }
 
+/**
+ * Figures of one load case.
+ *
+ * @param found jam of the finger, where the way outward to slip begins
+ * @returns the loaded state and the slip, as far as they exist
+ */
 export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: CaseSurvey, found: ReturnFound): CaseFound {
   const { loadCase } = surveyed
   const stiffness = statedStiffness(survey.path)

@@ -4,6 +4,7 @@ import { type FigureSheet, line } from './figure-sheet.ts'
 import { driveUnit } from './motion-figures.ts'
 import type { Survey } from './survey.ts'
 
+/** Deepest overlap over the travel, mm; undecided while a part cannot be looked at, unless another pair already collides. */
 export function addCollisionFigures(sheet: FigureSheet, survey: Survey): void {
   const { design, path, nodes } = survey
   const { collisions, notLookedAt } = collisionsOver(path.bench, nodes)

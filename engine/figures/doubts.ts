@@ -14,6 +14,7 @@ const JUDGED_UNDER_LOAD = ['holdsByItself', 'sustainingLoad', 'keeperRatio', 'lo
 /** A tenth of the distance to the jam may go to elasticity without anybody asking for a stiffness. */
 const TOLERABLE_SHARE = 0.1
 
+/** @returns reasons by figure name, for figures that must not decide anything; empty when every stiffness that matters is known */
 export function doubtsOf(survey: Survey, figures: readonly Figure[], cases: readonly CaseFound[]): Doubts {
   const doubts = new Map<string, string>()
   const links = unstatedLinks(survey)

@@ -3,6 +3,7 @@ import { type FigureSheet, line } from './figure-sheet.ts'
 import { driveUnit } from './motion-figures.ts'
 import type { Survey } from './survey.ts'
 
+/** Largest effort to close (N·mm for a turn, N for a cable) and work to close (N·mm), at the most friction moving. */
 export function addDriveFigures(sheet: FigureSheet, survey: Survey): void {
   const { unloaded, cases, drive, design } = survey
   const unit = driveUnit(survey)

@@ -12,6 +12,7 @@ import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
 import { type FigureEntry, line } from './figure-sheet.ts'
 import type { Survey } from './survey.ts'
 
+/** Margin with links stretched less margin with rigid links under the same forces, rad, of the first toggle; or why it is not known. */
 export function elasticChange(survey: Survey, loaded: Loaded | undefined): FigureEntry {
   const { path, design } = survey
   const toggle = path.toggles[0]

@@ -18,6 +18,7 @@ export interface FigureSheet {
   readonly figures: Figure[]
 }
 
+/** An empty sheet for a design. Adding a name that the catalogue lacks, or a number that is not finite, is our own fault and throws. */
 export function figureSheet(design: Design): FigureSheet {
   const names = new Map<string, FigureName>(figureNames(design).map((name) => [name.id, name]))
   const figures: Figure[] = []

@@ -5,6 +5,7 @@ import type { Figure, Finding } from './evaluation.ts'
 /** Figures whose value hangs on a stiffness that nobody has stated, with the reason. */
 export type Doubts = ReadonlyMap<string, string>
 
+/** One finding a requirement, in the same order. A figure without a value, or in doubt, is undecided unless it lies beyond any bound. */
 export function findingsOf(requirements: readonly Requirement[], figures: readonly Figure[], doubts: Doubts): Finding[] {
   const byId = new Map(figures.map((figure) => [figure.id, figure]))
   return requirements.map((requirement) => findingOf(requirement, byId.get(requirement.figure), doubts))

@@ -8,10 +8,12 @@ import type { FigureUnit } from './evaluation.ts'
 import { type FigureSheet, line } from './figure-sheet.ts'
 import type { Survey } from './survey.ts'
 
+/** Inside unit of the drive's coordinate: rad of flexion for a turn, mm of stroke for a cable or chain. */
 export function driveUnit(survey: Pick<Survey, 'design'>): FigureUnit {
   return survey.design.drive.kind === 'turn' ? 'rad' : 'mm'
 }
 
+/** Ends of the travel, flexions (rad), tip (mm, mount frame), transmission angles and dead-centre margins (rad). */
 export function addMotionFigures(sheet: FigureSheet, survey: Survey): void {
   const { design, path, nodes, drive } = survey
   const closed = nodes[nodes.length - 1].posture

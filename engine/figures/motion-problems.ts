@@ -40,6 +40,7 @@ export function looseOrLocked(design: Design, mobility: Mobility): Problem | und
   }
 }
 
+/** Travels that cannot begin, or that end before a stop or the end of the drive's range. */
 export const cannotClose = {
   /** The drive does not rule the drawn posture: two ways go on there. */
   atDrawn(design: Design): Problem {

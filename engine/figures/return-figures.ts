@@ -21,6 +21,7 @@ export interface ReturnFound {
 
 const NO_STATE = 'no equilibrium was found at every posture'
 
+/** Return reserves (N·mm a pin), jam angles and play (rad), release effort. @returns what load cases and the travel's events build on */
 export function addReturnFigures(sheet: FigureSheet, survey: Survey): ReturnFound {
   const { path, bench } = survey
   const surveyed = (kind: 'fromRest' | 'moving'): SurveyedNode[] =>
@@ -84,7 +85,11 @@ function addReserves(sheet: FigureSheet, survey: Survey, letGo: LetGo | undefine
     why: NO_STATE,
     inputs: rest ? [line('least reserve from rest', rest.value, 'N·mm per pin')] : [],
   })
-  sheet.add('return.worstAt', { value: rest && place(rest.index), why: NO_STATE })
+  sheet.add('return.worstAt', {
+    value: rest && place(rest.index),
+    why: NO_STATE,
+    inputs: rest ? [line('least reserve from rest', rest.value, 'N·mm per pin')] : [],
+  })
   addMarginAndEfficiency(sheet, survey, rest?.value)
   const worst = rest && Math.min(rest.index, reserves.length - 1)
   return rest && worst !== undefined ? { worst, letsGo: rest.value > 0 } : {}

@@ -34,6 +34,7 @@ export interface Survey {
   readonly cases: readonly CaseSurvey[]
 }
 
+/** Works through the travel once, open to closed. @param drawn the assembled drawn posture, from which springs and strokes count */
 export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
   const { mechanism, drive } = path
   const { design } = mechanism

@@ -26,6 +26,7 @@ export interface ForceBench {
   readonly leversOf: (state: 'moving' | 'rest', level: FrictionLevel) => Float64Array
 }
 
+/** @param drawn assembled drawn posture. @param drive its coordinate, whose derivative is the unit effort */
 export function forceBench(mechanism: Mechanism, drawn: Float64Array, drive: Condition): ForceBench {
   const known = new Map<string, Float64Array>()
   const leversOf = (state: 'moving' | 'rest', level: FrictionLevel): Float64Array => {

@@ -49,6 +49,7 @@ export interface ForceRoom {
   filledTicket: number
 }
 
+/** Empty memory for one mechanism; one a bench, never shared between two that run at once. */
 export function forceRoom(mechanism: Mechanism): ForceRoom {
   const { columns_count: columns, rows_count: rows } = mechanism
   const joints = mechanism.joints.length

@@ -29,6 +29,7 @@ export interface Magnitudes {
   readonly lu: Lu
 }
 
+/** Empty memory for a number of joints. */
 export function makeMagnitudes(count: number): Magnitudes {
   const numbers = (size: number): Float64Array => new Float64Array(size)
   return {

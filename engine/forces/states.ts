@@ -37,6 +37,7 @@ export interface ClosedFinger {
   readonly stop?: Condition
 }
 
+/** The closed end of a travel with what holds it there. */
 export function closedFinger(path: TravelPath, bench: ForceBench): ClosedFinger {
   const held = closedHold(path)
   const node = path.nodes[path.nodes.length - 1]
@@ -89,6 +90,7 @@ export function holdingPort(loadCase: LoadCase): Port {
   return loadCase.keeper?.port ?? { kind: 'drive' }
 }
 
+/** @returns undefined when posture and forces do not settle, or no equilibrium was found on the way */
 export function underLoad(closed: ClosedFinger, loadCase: LoadCase, options: StateOptions): Loaded | undefined {
   const { bench, stop } = closed
   const asked = {
@@ -106,6 +108,7 @@ export interface LetGo {
   readonly reserve: Reserve
 }
 
+/** @returns undefined when it does not settle or no state of rest was found on the way */
 export function atLetGo(closed: ClosedFinger, options: StateOptions): LetGo | undefined {
   const { bench } = closed
   const settled = settleState(closed, options, (frames) => {

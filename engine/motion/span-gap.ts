@@ -18,6 +18,7 @@ export function spanGap(mechanism: Mechanism, near: Float64Array, driveValue: nu
   return posture instanceof Float64Array || posture.kind === 'unsettled' ? undefined : posture
 }
 
+/** How far apart two pins are, what the parts between them reach, and by how much that is too little or too much; mm in the text. */
 export function gapWords({ pins }: Design, { pins: [one, other], distance_mm, least_mm, most_mm }: PlanGap): string {
   const apart = `pins ${pins[one].id} and ${pins[other].id} are ${distance_mm.toFixed(2)} mm apart`
   return distance_mm > most_mm
@@ -25,6 +26,7 @@ export function gapWords({ pins }: Design, { pins: [one, other], distance_mm, le
     : `${apart}, but the parts between them need at least ${least_mm.toFixed(2)} mm: ${missing(least_mm - distance_mm)} mm too near`
 }
 
+/** The least change of a link that mends a gap, mm in the text. */
 export function gapMend({ distance_mm, least_mm, most_mm }: PlanGap): string {
   return `change a link by at least ${missing(distance_mm > most_mm ? distance_mm - most_mm : least_mm - distance_mm)} mm`
 }
