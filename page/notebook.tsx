@@ -66,8 +66,21 @@ function OpenQuestion({ store, state, shown, question }: OpenQuestionProps) {
         {question === 'motion' ? motionSentence(evaluation) : holdSentence(evaluation)}
       </p>
       {evaluation.problems.length === 0 ? null : <ProblemList file={shown.name} problems={evaluation.problems} />}
-      {drawn === undefined ? null : <Moving {...{ store, state, shown, question, drawn }} />}
+      {drawn === undefined ? <Unmoving {...{ shown, question }} /> : <Moving {...{ store, state, shown, question, drawn }} />}
     </>
+  )
+}
+
+/** A finger that cannot be moved has no drawing, only what is required of it. */
+function Unmoving({ shown, question }: Pick<OpenQuestionProps, 'shown' | 'question'>) {
+  return (
+    <section aria-labelledby="required">
+      <h2 id="required">What is required</h2>
+      <FindingsTable evaluation={shown.evaluation} question={question} />
+      <p className={styles.caution} role="note">
+        {caution}
+      </p>
+    </section>
   )
 }
 

@@ -103,6 +103,14 @@ describe('another design file', () => {
     expect(await page.getByRole('alert').count()).toBe(0)
   })
 
+  it('that cannot be assembled says where and by how much, and shows no drawing of another finger', async () => {
+    const page = await bench.open('motion')
+    await openFile(page, 'short.json', exampleText.replace('"value": "42.108 mm"', '"value": "30 mm"'))
+    await expect.poll(() => sentenceOf(page)).toMatch(/^The finger cannot be moved: .* mm too far/)
+    expect(await page.locator('.finger-drawing').count()).toBe(0)
+    expect(await page.getByRole('note').count()).toBe(1)
+  })
+
   it('that is no design at all is refused in words', async () => {
     const page = await bench.open('motion')
     await openFile(page, 'note.json', 'dear workshop')

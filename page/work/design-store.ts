@@ -104,9 +104,11 @@ export class DesignStore {
       return
     }
     const { evaluation } = answer
-    const { refused: _, ...rest } = this.#state
-    const drawn = evaluation.travel === undefined ? {} : { drawn: evaluation }
-    this.#set({ ...rest, ...drawn, shown: { name, fileText, text, evaluation } })
+    const { refused: _, drawn: before, ...rest } = this.#state
+    // Only an edit of the same file may keep the drawing of its last closing posture.
+    const kept = this.#state.shown?.fileText === fileText ? before : undefined
+    const drawn = evaluation.travel === undefined ? kept : evaluation
+    this.#set({ ...rest, ...(drawn === undefined ? {} : { drawn }), shown: { name, fileText, text, evaluation } })
   }
 
   async #fetched(address: string): Promise<string | undefined> {

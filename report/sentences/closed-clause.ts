@@ -24,8 +24,12 @@ export function cannotCloseClause(evaluation: Evaluation): string | undefined {
   }
   if (travel.endsBy === 'breaks') return `the finger does not close: ${inside(travel.endWords)}`
   if (answerOf(evaluation, 'motion.closes') === false) {
-    const why = figureOf(evaluation, 'motion.closes')?.why ?? travel.endWords
-    return `the finger does not close: ${inside(why)}`
+    const why = inside(figureOf(evaluation, 'motion.closes')?.why ?? travel.endWords)
+    const last = travel.postures.at(-1)
+    const where = last === undefined ? '' : ` at ${say(last.drive, travel.driveUnit)} of the drive`
+    return evaluation.design.stops.length > 0
+      ? `the finger does not reach its stop: ${why}${where}`
+      : `the finger does not close: ${why}${where}`
   }
   return undefined
 }

@@ -73,6 +73,15 @@ describe('verdict sentence', () => {
     expect(holdSentence(inventedEvaluation({ travel }))).toMatch(/^Nothing can be said about holding: the finger does not close/)
   })
 
+  it('says where a finger ends that does not reach its stop', () => {
+    const figures = inventedFigures(inventedFigure('motion.closes', false, 'yes or no'))
+    const travel = { ...inventedTravel, endsBy: 'range' as const, endWords: 'the drive’s range ends the travel' }
+    // SOURCE hand (the last posture of the invented travel stands at 75°)
+    expect(verdictSentence(inventedEvaluation({ travel, figures }))).toBe(
+      'The finger does not reach its stop: the drive’s range ends the travel at 75.0° of the drive.',
+    )
+  })
+
   it('names the shortfall that governs', () => {
     const findings = [inventedFinding('met', 1 * RAD), inventedFinding('short', -1.3 * RAD)]
     // SOURCE hand (1 of the 2 given, margin −1.3°)
