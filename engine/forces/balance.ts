@@ -1,26 +1,23 @@
 /**
  * Equilibrium at one posture for one port, one load and a given state of friction.
  *
- * With everything but the magnitudes s_j = |R_j| eliminated (see force-frame.ts) one equation a joint is left:
+ * Two ways to the joint forces R_j. Where links carry nothing, two-force.ts gives them in closed form; it steps back where its
+ * answer would not be the only one. Otherwise, with everything but the magnitudes s_j = |R_j| eliminated (force-frame.ts), one
+ * equation a joint is left, solved in general-way.ts:
  *
- *     R(s) = R0 + Σ κ_k s_k Y_k        F_j(s) = |R_j(s)| − s_j = 0        λ(s) = λ0 + Σ κ_k s_k ℓ_k
+ *     R(s) = R0 + Σ κ_k s_k Y_k        F_j(s) = |R_j(s)| − s_j = 0
  *
- * solved in magnitudes.ts. A run that does not converge is `undefined`: no equilibrium was found, which is not yet a jam
- * (a jam is the existence of a state of rest, see rest-state.ts).
- *
- * Slots choose their wall by complementarity: assume one, solve, and accept it only when the pin presses on that wall.
- *
- * Where links carry nothing, two-force.ts gives the joint forces in closed form and all of the above is left undone; it steps back
- * where its answer would not be the only one. λ comes from the work of friction in either way.
+ * In either way the amplitude comes from the work of friction, λ = λ0 + Σ κ_k s_k ℓ_k. A run that does not converge is
+ * `undefined`: no equilibrium was found, which is not yet a jam (a jam is the existence of a state of rest, see rest-state.ts).
  */
-
 import { limits } from '../numbers/limits.ts'
-import { type ForceFrame, powerIn, responseTo, rubbingRate, rubbingResponse, turnIn } from './force-frame.ts'
-import type { ForceRoom, Wall } from './force-room.ts'
-import { solveMagnitudes } from './magnitudes.ts'
+import { type ForceFrame, powerIn, turnIn } from './force-frame.ts'
+import { type FillLevers, type ForceQuestion, fillGeneral, inUse, solveGeneral } from './general-way.ts'
 import { solveTwoForce } from './two-force.ts'
 import type { TwoForcePlan } from './two-force-plan.ts'
 import { planFor } from './two-force-room.ts'
+
+export type { FillLevers }
 
 export interface PortAndLoad {
   /** Generalised force of the unit port. */
@@ -28,12 +25,6 @@ export interface PortAndLoad {
   /** Generalised force of all that is given. */
   readonly load: Float64Array
 }
-
-/**
- * Fills the signed lever κ (pins, mm) or coefficient κ (slots) of each joint from its rate. A positive κ opposes a positive
- * rate.
- */
-export type FillLevers = (rates: Float64Array, out: Float64Array) => void
 
 export interface Balance {
   /** Amplitude λ of the port, in the port's unit. */
@@ -49,14 +40,9 @@ export interface Balance {
 }
 
 /** A port and a load prepared at a posture, friction still open. Valid until the next is prepared in the same room. */
-export interface Prepared {
-  readonly frame: ForceFrame
-  readonly room: ForceRoom
-  readonly portPower: number
-  readonly freeAmplitude: number
+export interface Prepared extends ForceQuestion {
   /** How to take the parts off one by one; undefined where only the general way serves. */
   readonly plan: TwoForcePlan | undefined
-  readonly ticket: number
 }
 
 /** @returns undefined where the port does no work in the motion: its amplitude then has no meaning (a pole) */
@@ -89,56 +75,6 @@ export function isPrepared({ room, ticket }: Prepared): boolean {
   return ticket === room.questionTicket
 }
 
-function inUse({ room, ticket }: Prepared): ForceRoom {
-  if (ticket !== room.questionTicket) throw new Error('force question: used after the next one was prepared')
-  return room
-}
-
-/** What the general way needs of a question; worked out once, and only where the closed form does not serve. */
-export function fillGeneral(prepared: Prepared): void {
-  const room = inUse(prepared)
-  if (room.filledTicket === prepared.ticket) return
-  room.filledTicket = prepared.ticket
-  const { frame, freeAmplitude } = prepared
-  const { walls, slots, column, portResponse, freeForces, twoForce } = room
-  responseTo(frame, twoForce.port, portResponse)
-  responseTo(frame, twoForce.load, column)
-  for (let row = 0; row < freeForces.length; row++) freeForces[row] = -column[row] - freeAmplitude * portResponse[row]
-  for (const slot of slots) walls[slot] = freeForces[frame.mechanism.joints[slot].row] < 0 ? -1 : 1
-  fillFree(prepared)
-  fillInfluence(prepared)
-}
-
-function fillFree({ frame, room }: Prepared): void {
-  const { joints } = frame.mechanism
-  const { free } = room.magnitudes
-  for (let i = 0; i < joints.length; i++) {
-    const { row, kind } = joints[i]
-    free[2 * i] = room.freeForces[row]
-    free[2 * i + 1] = kind === 'pin' ? room.freeForces[row + 1] : 0
-  }
-}
-
-/** Influence of each joint's friction on every joint force, for the walls as they are set. */
-function fillInfluence({ frame, room, portPower }: Prepared): void {
-  const { joints } = frame.mechanism
-  const { influence } = room.magnitudes
-  const { portResponse } = room
-  const count = joints.length
-  for (let k = 0; k < count; k++) {
-    const response = rubbingResponse(frame, k, room.walls[k])
-    const rate = rubbingRate(frame, k, room.walls[k])
-    const share = rate / portPower
-    room.questionRates[k] = rate
-    for (let i = 0; i < count; i++) {
-      const { row, kind } = joints[i]
-      const at = 2 * (i * count + k)
-      influence[at] = response[row] - share * portResponse[row]
-      influence[at + 1] = kind === 'pin' ? response[row + 1] - share * portResponse[row + 1] : 0
-    }
-  }
-}
-
 /**
  * Solves a state of friction; afterwards the room holds the joint forces.
  *
@@ -146,22 +82,9 @@ function fillInfluence({ frame, room, portPower }: Prepared): void {
  * @returns the amplitude, or undefined when no equilibrium was found
  */
 export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float64Array): number | undefined {
-  const { magnitudes, levers, questionRates } = inUse(prepared)
   const closed = amplitudeInClosedForm(prepared, fill)
   if (closed !== undefined) return closed
-  fillGeneral(prepared)
-  if (prepared.room.slots.length === 0) {
-    fill(questionRates, levers)
-    return solveMagnitudes(magnitudes, levers, start) ? amplitudeNow(prepared) : undefined
-  }
-  for (let trial = 0; trial < limits.wallTrials; trial++) {
-    fill(questionRates, levers)
-    const solved = solveMagnitudes(magnitudes, levers, start)
-    if (solved && !pressWalls(prepared.room)) return amplitudeNow(prepared)
-    if (!solved) nextWalls(prepared.room)
-    fillInfluence(prepared)
-  }
-  return undefined
+  return solveGeneral(prepared, fill, start) ? amplitudeNow(prepared) : undefined
 }
 
 /**
@@ -174,25 +97,6 @@ export function amplitudeInClosedForm(prepared: Prepared, fill: FillLevers): num
   if (!prepared.plan) return undefined
   fill(questionRates, levers)
   return solveTwoForce(prepared.frame, prepared.plan, { levers, out: magnitudes }) ? amplitudeNow(prepared) : undefined
-}
-
-/** Sets each slot's wall to the one its pin now presses on. Returns whether any changed. */
-function pressWalls({ slots, walls, magnitudes }: ForceRoom): boolean {
-  let changed = false
-  for (const slot of slots) {
-    const wall: Wall = magnitudes.forces[2 * slot] < 0 ? -1 : 1
-    if (wall !== walls[slot]) changed = true
-    walls[slot] = wall
-  }
-  return changed
-}
-
-/** The next combination of walls, counted up in binary over the slots. */
-function nextWalls({ slots, walls }: ForceRoom): void {
-  for (const slot of slots) {
-    walls[slot] = walls[slot] > 0 ? -1 : 1
-    if (walls[slot] < 0) return
-  }
 }
 
 function amplitudeNow({ freeAmplitude, portPower, room }: Prepared): number {

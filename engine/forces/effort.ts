@@ -8,17 +8,10 @@
  */
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import {
-  againstMotion,
-  amplitudeInClosedForm,
-  type Balance,
-  fillGeneral,
-  isPrepared,
-  type PortAndLoad,
-  prepare,
-} from './balance.ts'
+import { againstMotion, amplitudeInClosedForm, type Balance, isPrepared, type PortAndLoad, prepare } from './balance.ts'
 import { type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
+import { fillGeneral } from './general-way.ts'
 import { addPort } from './loads.ts'
 import type { Magnitudes } from './magnitudes.ts'
 import { type RestSearch, worstAmplitude, worstRest } from './rest-state.ts'

@@ -13,7 +13,8 @@
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
-import { againstMotion, amplitudeIn, type Balance, balanceNow, type FillLevers, fillGeneral, type Prepared } from './balance.ts'
+import { againstMotion, amplitudeIn, type Balance, balanceNow, type FillLevers, type Prepared } from './balance.ts'
+import { fillGeneral } from './general-way.ts'
 import { fillDerivative } from './magnitudes.ts'
 
 export interface RestSearch {
