@@ -10,7 +10,7 @@ export function ForcesTable({ design, forces }: { readonly design: Design; reado
       <summary>
         {forces.effort === undefined ? (forces.why ?? forces.title) : `${forces.effort.words} `}
         {forces.effort === undefined ? null : <Value value={setValue(forces.effort.value, forces.effort.unit)} />}
-        <span className="hint">, forces at every pin</span>
+        <span className="hint">, drawn without play and stretch; forces at every pin</span>
       </summary>
       <table className="rows compact">
         <thead>

@@ -36,6 +36,8 @@ describe('the page', () => {
     const slider = page.getByRole('slider')
     const closed = await page.locator('.finger-drawing').innerHTML()
     await slider.press('Home')
+    // SOURCE property: the scale is always in view, so that reaching it must not move the page
+    expect(await page.evaluate(() => scrollY)).toBe(0)
     expect(await slider.getAttribute('aria-valuetext')).toContain('0.0°')
     await slider.press('ArrowRight')
     // SOURCE hand (one stroke is one degree of the drive)

@@ -6,7 +6,7 @@ import { boxesAlong, type Label, type Rectangle } from './labels.ts'
 import { line, type Place } from './svg.ts'
 import { inMount, onSheet, type View } from './view.ts'
 
-const LONGEST_PX = 64
+const LONGEST_PX = 56
 const SHORTEST_PX = 22
 const LABEL_PX = 12.5
 const COUPLE_RADIUS_PX = 30

@@ -7,7 +7,7 @@ import { type Box, boxAround, inMount, type View, viewOf } from './view.ts'
 const HEIGHT_MOST_PX = 470
 const SCALE_MOST_PX_MM = 7
 /** Room for arrows and labels around everything that the parts sweep over. */
-const ROOM_MM = 9
+const ROOM_MM = 12
 const GAP_PX = 20
 /** Narrower than this the detail stands below the finger. */
 const BESIDE_FROM_PX = 620
