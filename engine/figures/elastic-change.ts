@@ -18,7 +18,7 @@ export function elasticChange(survey: Survey, loaded: Loaded | undefined): Figur
   const toggle = path.toggles[0]
   if (!toggle) return { why: 'the design watches no toggle' }
   if (!loaded) return { why: 'the play does not settle under this load' }
-  const links = twoPinLinks(path.mechanism)
+  const links = stretchingLinks(survey)
   const unknown = links.filter(
     (link) => design.parts[link.part].stiffness_N_mm === undefined && slimmest(survey, link) === undefined,
   )
@@ -60,9 +60,18 @@ function slimmest({ design, path }: Survey, link: TwoPinLink): number | undefine
   return (material.modulus_MPa * thickness_mm * 2 * radius) / link.length_mm
 }
 
+/** Links, and whatever other part between two pins has a stated stiffness. Phalanges count as rigid until somebody states theirs. */
+function stretchingLinks({ design, path }: Survey): TwoPinLink[] {
+  return twoPinLinks(path.mechanism).filter(({ part }) => {
+    const { role, stiffness_N_mm } = design.parts[part]
+    return role === 'link' || stiffness_N_mm !== undefined
+  })
+}
+
 /** Links whose stiffness is not stated. */
-export function unstatedLinks({ design, path }: Survey): string[] {
-  return twoPinLinks(path.mechanism)
+export function unstatedLinks(survey: Survey): string[] {
+  const { design } = survey
+  return stretchingLinks(survey)
     .filter((link) => design.parts[link.part].stiffness_N_mm === undefined)
     .map((link) => design.parts[link.part].id)
 }
