@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { evaluate, forcesAt, postureAt, readDesign } from '../engine/index.ts'
 import { drawPosture, layoutSheet, verdictSentence } from '../report/index.ts'
 import { compare, machineLine, rateLines } from './compare.ts'
+import { frictionWays } from './friction-ways.ts'
 
 /** One full evaluation of the example must not take longer: the sentence then follows a dragged pin. */
 const TARGET_ms = 5
@@ -47,3 +48,6 @@ const verdict = rates[0].time_ms <= TARGET_ms ? 'within' : 'over'
 console.log(
   `\nEvaluating with three load cases takes ${rates[0].time_ms.toFixed(2)} ms: ${verdict} the target of ${TARGET_ms} ms.`,
 )
+
+console.log('\nFriction of a finger whose links carry nothing:')
+for (const line of rateLines(compare(frictionWays()))) console.log(line)

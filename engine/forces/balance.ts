@@ -90,7 +90,8 @@ export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float6
 /**
  * As `amplitudeIn`, by the closed form alone.
  *
- * @returns undefined where the general way has to decide. An answer is the only one, and a continuous function of friction from none at all
+ * @returns undefined where the general way has to decide. An answer is the only one there is, and changes continuously as friction
+ *          is raised from nothing
  */
 export function amplitudeInClosedForm(prepared: Prepared, fill: FillLevers): number | undefined {
   const { magnitudes, levers, questionRates } = inUse(prepared)

@@ -56,9 +56,9 @@ export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: Effort
 /**
  * Whether friction at its least holds what the port is asked to hold, so that no effort is needed.
  *
- * Inside the running jam the equation for the effort has solutions that mean nothing: no effort however small lets the finger open.
- * So the drag at the pins is asked, which has no pole there. Where the effort is a continuous function of friction it stands as it is; that
- * spares most postures the second question. Afterwards the port's question has to be prepared again.
+ * Inside the running jam the equation for the effort has solutions that mean nothing: no effort however small lets the finger
+ * open. So the drag at the pins is asked, which has no pole there. Where the effort is a continuous function of friction it stands as
+ * it is; that spares most postures the second question. Afterwards the port's question has to be prepared again.
  */
 export function frictionHolds(bench: ForceBench, search: RestSearch, asked: EffortAsked): boolean {
   const { prepared } = search
@@ -70,7 +70,10 @@ export function frictionHolds(bench: ForceBench, search: RestSearch, asked: Effo
   return reserve !== undefined && reserve <= 0
 }
 
-/** Either the closed form answers, or friction is too weak to bend the port's own equation: its influence is a contraction (row sums below 1). */
+/**
+ * Whether the effort is a continuous function of friction: the closed form answers, or friction is too weak to bend the port's own
+ * equation (its influence is a contraction, row sums below 1).
+ */
 function isContinuous({ prepared, levers, either }: RestSearch): boolean {
   if (!either?.includes(1) && amplitudeInClosedForm(prepared, againstMotion(levers)) !== undefined) return true
   fillGeneral(prepared)

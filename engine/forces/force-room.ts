@@ -37,6 +37,9 @@ export interface ForceRoom {
   readonly rows: readonly Float64Array[]
   readonly column: Float64Array
   readonly portResponse: Float64Array
+  /** Port whose response and influence stand in the room, and the posture that they are of. */
+  readonly knownPort: Float64Array
+  knownPortTicket: number
   readonly freeForces: Float64Array
   readonly questionRates: Float64Array
   readonly levers: Float64Array
@@ -67,6 +70,8 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
     rows: Array.from({ length: ROWS }, () => numbers(columns)),
     column: numbers(columns),
     portResponse: numbers(columns),
+    knownPort: numbers(columns),
+    knownPortTicket: 0,
     freeForces: numbers(rows),
     questionRates: numbers(joints),
     levers: numbers(joints),

@@ -2,7 +2,8 @@
  * The general way to the joint forces of a question: any mechanism, any load, any port.
  *
  * What it needs of a question is worked out when it is first asked for (force-frame.ts), then the magnitudes are solved for
- * (magnitudes.ts). Slots choose their wall by complementarity: assume one, solve, and accept it only when the pin presses on that wall.
+ * (magnitudes.ts). Slots choose their wall by complementarity: assume one, solve, and accept it only when the pin presses on
+ * that wall.
  */
 import { limits } from '../numbers/limits.ts'
 import { type ForceFrame, responseTo, rubbingRate, rubbingResponse } from './force-frame.ts'
@@ -39,12 +40,33 @@ export function fillGeneral(question: ForceQuestion): void {
   room.filledTicket = question.ticket
   const { frame, freeAmplitude } = question
   const { walls, slots, column, portResponse, freeForces, twoForce } = room
-  responseTo(frame, twoForce.port, portResponse)
+  const known = isKnownPort(room, frame)
+  if (!known) responseTo(frame, twoForce.port, portResponse)
   responseTo(frame, twoForce.load, column)
   for (let row = 0; row < freeForces.length; row++) freeForces[row] = -column[row] - freeAmplitude * portResponse[row]
   for (const slot of slots) walls[slot] = freeForces[frame.mechanism.joints[slot].row] < 0 ? -1 : 1
   fillFree(question)
-  fillInfluence(question)
+  if (known) fillRates(question)
+  else fillInfluence(question)
+}
+
+/**
+ * Whether the last port that was filled in is this one, at this posture: then its response and the influence of friction stand. They do
+ * not change with the sense of the motion, since rate and power of the port turn their signs together; slots could have
+ * changed their walls.
+ */
+function isKnownPort(room: ForceRoom, { ticket }: ForceFrame): boolean {
+  const { knownPort, slots } = room
+  const { port } = room.twoForce
+  let same = slots.length === 0 && room.knownPortTicket === ticket
+  for (let column = 0; same && column < port.length; column++) same = knownPort[column] === port[column]
+  knownPort.set(port)
+  room.knownPortTicket = ticket
+  return same
+}
+
+function fillRates({ frame, room }: ForceQuestion): void {
+  for (let k = 0; k < room.questionRates.length; k++) room.questionRates[k] = rubbingRate(frame, k, room.walls[k])
 }
 
 function fillFree({ frame, room }: ForceQuestion): void {

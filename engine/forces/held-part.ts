@@ -6,8 +6,8 @@
  *
  *     λ g + M = e |G + λ l|      so      (g² − e² l²) λ² + 2 (g M − e² l·G) λ + M² − e² G² = 0
  *
- * As long as |g| > |e| |l| the difference of the two sides runs one way from end to end, and of the two roots of the square exactly one
- * is a root of the equation. Where |g| = |e| |l| the unknown passes the pin at its friction circle, and whatever its size the pin
+ * As long as |g| > |e| |l| the difference of the two sides runs one way from end to end, and of the two roots of the square
+ * exactly one is a root of the equation. Where |g| = |e| |l| the unknown passes the pin at its friction circle, and whatever its size the pin
  * answers it: the part jams.
  */
 import { limits } from '../numbers/limits.ts'

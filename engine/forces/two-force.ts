@@ -11,8 +11,8 @@
  *     g = b + q h        h = −cos ε (r × u)        b = e_Q − sin ε (r · u)
  *
  * If |h| > |b| + |e|, e the lever of the part's pin, the two senses lie on opposite sides of the pin and outside of its friction
- * circle. Then just one is consistent (λ > 0): the known loads ask for M − e |G|, and the arm has to turn the other way. Nearer to the pin
- * both or none may be consistent and the general way decides.
+ * circle. Then just one is consistent (λ > 0): the known loads ask for M − e |G|, and the arm has to turn the other way. Nearer
+ * to the pin both or none may be consistent and the general way decides.
  *
  * With less friction every one of these conditions holds all the more, so an answer is the only one there is, and the one that
  * friction raised from nothing leads to. Derived in docs/theory/two-force-links.md.
