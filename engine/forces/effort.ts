@@ -85,7 +85,7 @@ function isContraction({ count, influence }: Magnitudes, levers: Float64Array): 
     let sum = 0
     for (let k = 0; k < count; k++) {
       const at = 2 * (j * count + k)
-      sum += levers[k] * Math.hypot(influence[at], influence[at + 1])
+      sum += levers[k] * Math.sqrt(influence[at] * influence[at] + influence[at + 1] * influence[at + 1])
     }
     if (sum >= 1) return false
   }

@@ -55,8 +55,8 @@ export function solveMagnitudes(room: Magnitudes, levers: Float64Array, start?: 
   return newton(room, levers) || raisedFromZero(room, levers)
 }
 
-function startFree(room: Magnitudes): void {
-  for (let j = 0; j < room.count; j++) room.values[j] = Math.hypot(room.free[2 * j], room.free[2 * j + 1])
+function startFree({ count, free, values }: Magnitudes): void {
+  for (let j = 0; j < count; j++) values[j] = Math.sqrt(free[2 * j] * free[2 * j] + free[2 * j + 1] * free[2 * j + 1])
 }
 
 function raisedFromZero(room: Magnitudes, levers: Float64Array): boolean {

@@ -111,7 +111,10 @@ function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float6
     if (either?.[k] === 0) return now[k] < 0 ? -1 : 1
     let pull = rates[k] / portPower
     for (let j = 0; j < count; j++) {
-      const size = Math.max(Math.hypot(forces[2 * j], forces[2 * j + 1]), limits.unloaded_ratio * scale)
+      const size = Math.max(
+        Math.sqrt(forces[2 * j] * forces[2 * j] + forces[2 * j + 1] * forces[2 * j + 1]),
+        limits.unloaded_ratio * scale,
+      )
       const at = 2 * (j * count + k)
       pull -= (adjoint[j] * (forces[2 * j] * influence[at] + forces[2 * j + 1] * influence[at + 1])) / size
     }
