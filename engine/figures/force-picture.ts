@@ -7,7 +7,7 @@ import { type FramePair, framesAt } from '../forces/force-frame.ts'
 import { type Holding, holding } from '../forces/holding.ts'
 import { addLoadCase } from '../forces/loads.ts'
 import { returnReserve } from '../forces/return-reserve.ts'
-import { type ClosedFinger, holdingPort } from '../forces/states.ts'
+import { type ClosedFinger, holdingPort, statedStiffness, underLoad } from '../forces/states.ts'
 import { linkTension } from '../forces/take-up.ts'
 import { placed } from '../motion/mechanism.ts'
 import type { PathNode } from '../motion/path.ts'
@@ -77,21 +77,22 @@ function closingPicture(scene: Scene, loadCase: LoadCase): ForcePicture {
   return { ...pinPicture(scene, effort.balance), posture, title, loads, stops: [], effort: shown }
 }
 
-/** Held by whoever carries it: the stop where the finger stands at it, friction, the keeper or the wearer. */
+/**
+ * Held by whoever carries it: the stop where the finger stands at it, friction, the keeper or the wearer. At the closed end the forces
+ * are those of the figures, with play and stretch taken up; they are drawn on the posture without either.
+ */
 function heldPicture(scene: Scene, loadCase: LoadCase): ForcePicture {
   const { bench, frames, posture, closed } = scene
   const title = `${loadCase.name}: just held`
-  const atStop = Math.abs(posture.arc_ratio - 1) < limits.atClosed_ratio
-  const asked = {
-    addLoads: (row: Parameters<typeof addLoadCase>[0]) => addLoadCase(row, loadCase),
-    port: holdingPort(loadCase),
-    ...(atStop && closed.stop && { stop: closed.stop }),
-  }
-  const held = holding(bench, frames.opening, asked)
+  const port = holdingPort(loadCase)
+  const addLoads = (row: Parameters<typeof addLoadCase>[0]): void => addLoadCase(row, loadCase)
+  const isClosed = Math.abs(posture.arc_ratio - 1) < limits.atClosed_ratio
+  const options = { clearance: true, stiffnessOf: statedStiffness(closed.path) }
+  const held = isClosed ? underLoad(closed, loadCase, options)?.state : holding(bench, frames.opening, { addLoads, port })
   const loads = drawnLoads(scene, loadCase)
   if (!held) return { ...withoutForces(posture, title, 'no equilibrium was found at this posture'), loads }
   const stops = held.carriedBy === 'stop' ? drawnStop(scene, held.balance.amplitude) : []
-  return { ...pinPicture(scene, held.balance), posture, title, loads, stops, effort: heldEffort(scene, held, asked.port) }
+  return { ...pinPicture(scene, held.balance), posture, title, loads, stops, effort: heldEffort(scene, held, port) }
 }
 
 function heldEffort(scene: Scene, { carriedBy, byItself, balance }: Holding, port: Port): NonNullable<ForcePicture['effort']> {
