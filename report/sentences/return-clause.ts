@@ -26,10 +26,23 @@ function jamClause(evaluation: Evaluation): string {
   const because = why === undefined ? '' : `: ${inside(why)}`
   const released = releaseWords(evaluation)
   if (fromRest === undefined) return `it does not let go by itself${where}${because}${released}`
-  const lack = `the return spring lacks ${say(Math.abs(fromRest), 'N·mm')} a pin`
-  if (moving !== undefined && moving > 0)
-    return `it may stick${where}: from rest ${lack}, though once moving it keeps moving${released}`
-  return `it jams${where} and does not let go: ${lack} against friction${released}`
+  const reason = toggleReason(evaluation) ?? `friction outweighs the springs by ${say(Math.abs(fromRest), 'N·mm')} a pin`
+  if (moving !== undefined && moving > 0) return `it may stick${where}, though once moving it keeps moving: ${reason}${released}`
+  return `it jams${where} and does not let go: ${reason}${released}`
+}
+
+/** A toggle inside its jam angle: no spring that acts through it helps, however strong, so the way out is said too. */
+function toggleReason(evaluation: Evaluation): string | undefined {
+  for (const { id } of evaluation.design.toggles) {
+    const margin = numberOf(evaluation, `closed.toggle.${id}.deadCentreMargin`)
+    const jam = numberOf(evaluation, `closed.toggle.${id}.jamAngle`)
+    if (margin === undefined || jam === undefined || margin <= 0 || margin >= jam) continue
+    return (
+      `at rest friction holds the toggle wherever it is less than ${say(jam, 'rad')} short of dead centre; ` +
+      'a stronger spring does not mend that: less friction, thinner pins or an earlier stop would'
+    )
+  }
+  return undefined
 }
 
 /** What forces a finger open that has gone past dead centre, where the design has a release. */

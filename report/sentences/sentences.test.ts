@@ -46,7 +46,19 @@ describe('verdict sentence', () => {
     )
     // SOURCE hand (−3.25 N·mm given; set with three digits)
     expect(verdictSentence(inventedEvaluation({ figures: jams }))).toMatch(
-      /it jams at 75\.0° of the drive and does not let go: the return spring lacks 3\.25 N·mm a pin against friction\.$/,
+      /it jams at 75\.0° of the drive and does not let go: friction outweighs the springs by 3\.25 N·mm a pin\.$/,
+    )
+  })
+
+  it('says that no stronger spring mends a toggle inside its jam angle', () => {
+    const jams = inventedFigures(
+      inventedFigure('return.letsGo', false, 'yes or no'),
+      inventedFigure('return.reserveFromRest', -3.25, 'N·mm per pin'),
+      inventedFigure('closed.toggle.distal.jamAngle', 0.2, 'rad'),
+    )
+    // SOURCE hand (0.2 rad = 11.459°, set to a tenth of a degree; the invented margin of 8.7° is inside of it)
+    expect(verdictSentence(inventedEvaluation({ figures: jams }))).toMatch(
+      /at rest friction holds the toggle wherever it is less than 11\.5° short of dead centre; a stronger spring does not mend that/,
     )
   })
 
