@@ -48,7 +48,7 @@ export function evaluate(design: Design): Evaluation {
   const returns = addReturnFigures(sheet, survey)
   addDriveFigures(sheet, survey)
   const cases = survey.cases.map((one) => addCaseFigures(sheet, survey, one, returns))
-  for (const loadCase of design.loadCases) if (!actsInPlane(loadCase)) addOutOfPlaneFigures(sheet, loadCase)
+  for (const loadCase of design.loadCases) if (!actsInPlane(loadCase)) addOutOfPlaneFigures(sheet, design, loadCase)
   const findings = findingsOf(design.requirements, sheet.figures, doubtsOf(survey, sheet.figures, cases))
   const problems = [...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
   const travel = travelReport(survey, returns, cases)

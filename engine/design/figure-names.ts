@@ -51,6 +51,7 @@ const rows: readonly (readonly [name: string, unit: RowUnit, title: string])[] =
   ['loadCase.<loadCase>.sustainingLoad', 'keeper', 'Sustaining load on the keeper, <loadCase>'],
   ['loadCase.<loadCase>.keeperRatio', '1', 'Keeper ratio, <loadCase>'],
   ['loadCase.<loadCase>.letGoUnderLoadEffort', 'effort', 'Effort to let go under load, <loadCase>'],
+  ['loadCase.<loadCase>.releaseEffort', 'release', 'Release effort under load, <loadCase>'],
   ['loadCase.<loadCase>.slipAngle', 'rad', 'Slip angle, <loadCase>'],
   ['loadCase.<loadCase>.holdWindow', 'rad', 'Hold window, <loadCase>'],
   ['loadCase.<loadCase>.loadedMargin', 'rad', 'Dead-centre margin under load, <loadCase>'],
@@ -123,7 +124,7 @@ function namesOfRow([pattern, rowUnit, title]: (typeof rows)[number], scope: Fig
   return things(kind, scope).flatMap((thing) => {
     const keeper = 'keeper' in thing ? (thing as FigureScope['loadCases'][number]).keeper : undefined
     if (pattern.endsWith('.keeperRatio') && !keeper) return []
-    const unit = unitOf(rowUnit, scope, keeper)
+    const unit = unitOf(rowUnit, scope, rowUnit === 'release' ? scope.release : keeper)
     if (!unit) return []
     return [
       { id: pattern.replace(`<${kind}>`, () => thing.id), unit, title: title.replace(`<${kind}>`, () => thing.name ?? thing.id) },

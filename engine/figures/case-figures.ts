@@ -1,5 +1,5 @@
 /** Figures of one load case at the closed posture: efforts, who carries it, keeper, slip, letting go under it. */
-import type { LoadCase } from '../design/design.ts'
+import type { Design, LoadCase, Port } from '../design/design.ts'
 import { effortToHold, portRow } from '../forces/effort.ts'
 import { standingLoad } from '../forces/force-bench.ts'
 import { type FramePair, powerIn } from '../forces/force-frame.ts'
@@ -59,13 +59,14 @@ const MORE_IN_PLANE = [
 ]
 
 /** Figures of a case that only pushes sideways: carried by the hinges, all else does not exist and says why. */
-export function addOutOfPlaneFigures(sheet: FigureSheet, loadCase: LoadCase): void {
+export function addOutOfPlaneFigures(sheet: FigureSheet, { release }: Design, loadCase: LoadCase): void {
   const head = `loadCase.${loadCase.id}`
   sheet.add(`${head}.heldBy`, { value: 'hinges', inputs: loadCase.sideways.map((push) => line('sideways', push.force_N, 'N')) })
   for (const tail of [...IN_PLANE, ...MORE_IN_PLANE]) {
     if ((tail === 'sustainingLoad' || tail === 'keeperRatio') && !loadCase.keeper) continue
     sheet.add(`${head}.${tail}`, { why: OUT_OF_PLANE })
   }
+  if (release) sheet.add(`${head}.releaseEffort`, { why: OUT_OF_PLANE })
 }
 
 /**
@@ -195,21 +196,25 @@ function addSlip(at: Add, survey: Survey, loadCase: LoadCase, { jam }: ReturnFou
   return slip
 }
 
+/** Letting go with the load still on: at the drive, and at the release port where the design has one. */
 function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): void {
-  if (!frames) {
-    at('letGoUnderLoadEffort', {})
-    return
-  }
+  const ports: (readonly [string, Port])[] = [['letGoUnderLoadEffort', { kind: 'drive' }]]
+  if (survey.design.release) ports.push(['releaseEffort', survey.design.release.port])
+  for (const [tail, port] of ports) at(tail, frames ? openingEntry(survey, loadCase, frames, port) : {})
+}
+
+function openingEntry(survey: Survey, loadCase: LoadCase, { opening }: FramePair, asked: Port): FigureEntry {
   const { bench } = survey
-  const load = standingLoad(bench, frames.opening, 'letting go')
+  const load = standingLoad(bench, opening, 'letting go')
   addLoadCase(load, loadCase)
-  const port = openingPort(bench, frames.opening, { kind: 'drive' })
-  const found = effortToOpen(bench, frames.opening, { port: port ?? new Float64Array(load.out.length), load: load.out })
-  const jams = port
-    ? 'it jams: the drive opens it under this load from no worst rest, however hard'
+  const port = openingPort(bench, opening, asked)
+  const found = effortToOpen(bench, opening, { port: port ?? new Float64Array(load.out.length), load: load.out })
+  if (found.kind !== 'jams') return { value: found.kind === 'effort' ? found.effort : undefined }
+  const where = asked.kind === 'drive' ? 'the drive' : 'the release'
+  const why = port
+    ? `it jams: ${where} opens it under this load from no worst rest, however hard`
     : 'it does not open by itself, and a cable or chain cannot push'
-  if (found.kind === 'jams') at('letGoUnderLoadEffort', { why: jams, beyond: 'above any' })
-  else at('letGoUnderLoadEffort', { value: found.kind === 'effort' ? found.effort : undefined })
+  return { why, beyond: 'above any' }
 }
 
 function addLoadedMargin(at: Add, survey: Survey, loaded: Loaded | undefined): void {

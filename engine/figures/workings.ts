@@ -133,7 +133,7 @@ const rows: readonly Method[] = [
     head: 'return.reserveFromRest',
     tail: '',
     method:
-      'Equal drag torque at every pin that the springs can just overcome from the worst state of rest; the least over the way back and at let-go. Most friction at rest, weight in its worst attitude.',
+      'Equal drag torque at every pin that the springs can just overcome from the worst state of rest; the least over the way back and at let-go. Most friction at rest, weight in its worst attitude. Below zero only the sign counts: the search ends with the first state that holds, and worse ones may exist.',
     formulas: [equilibrium, '\\lambda_{rest} = \\min_{\\kappa_j = \\pm\\rho_j} \\lambda', circle],
     source: theory('return.md'),
   },
@@ -215,7 +215,8 @@ const rows: readonly Method[] = [
   {
     head: 'loadCase.',
     tail: '.effortFrictionless',
-    method: 'Drive effort that balances the load without friction, at the closed posture.',
+    method:
+      'Drive effort that balances the load without friction, at the closed posture; drag that is declared at the pins still acts.',
     formulas: ['\\lambda_0 = -\\frac{v \\cdot Q}{v \\cdot p}'],
     source: 'virtual work, any text on mechanics, from memory',
   },
@@ -261,6 +262,14 @@ const rows: readonly Method[] = [
     tail: '.letGoUnderLoadEffort',
     method:
       'Drive effort in the opening sense that lets the finger go with the load still on, from the worst rest. Most friction at rest. 0 when it opens by itself.',
+    formulas: ['\\lambda_{rest}(Q + E\\,p) = 0'],
+    source: theory('return.md'),
+  },
+  {
+    head: 'loadCase.',
+    tail: '.releaseEffort',
+    method:
+      'Effort at the release port that lets the finger go with the load still on, from the worst rest. Most friction at rest. 0 when it opens by itself.',
     formulas: ['\\lambda_{rest}(Q + E\\,p) = 0'],
     source: theory('return.md'),
   },

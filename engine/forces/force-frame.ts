@@ -127,6 +127,22 @@ export function turnPattern(row: ForceRow, joint: Joint, amount = 1): void {
   addCouple(row, { part: joint.a, couple: -amount })
 }
 
+/** Adds a unit force along a slot on the pin's part, at the pin's centre, and its reaction. */
+export function runPattern(row: ForceRow, joint: Joint, amount = 1): void {
+  const along = slotAngle(row.posture, joint)
+  const force = { x: amount * Math.cos(along), y: amount * Math.sin(along) }
+  const at = placed(row.posture, joint.a, joint.atA)
+  addForce(row, { part: joint.a, at, force })
+  addForce(row, { part: joint.b, at, force: { x: -force.x, y: -force.y } })
+}
+
+/** Rate at which a pin's centre runs along its slot in the frame's motion, mm per mm of arc. */
+export function runIn(frame: ForceFrame, joint: Joint): number {
+  const row = emptyRow(frame)
+  runPattern(row, joint)
+  return powerIn(frame, row.out)
+}
+
 /** The pin touches the wall behind it: at its centre less its radius along the force on the pin. */
 function slidePattern(row: ForceRow, joint: Joint, wall: Wall): void {
   const along = slotAngle(row.posture, joint)

@@ -101,7 +101,9 @@ function heldFromClosing(
   const balance = prepared && balanceIn(prepared, withoutFriction)
   if (!balance) return undefined
   held.shares[held.stop ? 'stop' : 'wearer'] += held.rest
-  return finished(held.shares, held.stop !== undefined, balance)
+  const found = finished(held.shares, held.stop !== undefined, balance)
+  // Springs and weight that push open carry their part, but what the finger rests on is the stop.
+  return held.stop && held.rest > 0 ? { ...found, carriedBy: 'stop' } : found
 }
 
 function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonly port: Port }): Holding | undefined {

@@ -29,7 +29,7 @@ export function reserveAt(bench: ForceBench, node: PathNode, kind: JamKind): num
   const { prepared } = question
   return kind === 'moving'
     ? amplitudeIn(prepared, againstMotion(bench.leversOf('moving', 'most')))
-    : worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1 })
+    : worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1, enough: 0 })
 }
 
 /**

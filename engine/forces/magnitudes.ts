@@ -63,7 +63,7 @@ function raisedFromZero(room: Magnitudes, levers: Float64Array): boolean {
   startFree(room)
   let reached = 0
   let step = 0.5
-  for (let trial = 0; trial < limits.frictionRaises && step >= limits.frictionRaiseLeast_ratio; trial++) {
+  for (let trial = 0; trial < limits.frictionRaises; trial++) {
     const share = Math.min(1, reached + step)
     const before = room.values.slice()
     const solved = newton(

@@ -23,6 +23,11 @@ export interface RestSearch {
   readonly levers: Float64Array
   /** Joints whose friction may stand either way; the others oppose the motion about to start. All, when left out. */
   readonly either?: Uint8Array
+  /**
+   * An amplitude that is bad enough: past it the search ends with what the slope has found. Deep in a jam the amplitude itself has poles
+   * and only its sign is used.
+   */
+  readonly enough?: number
   /** +1 looks for the largest amplitude, −1 for the least. */
   readonly towards: 1 | -1
 }
@@ -49,8 +54,12 @@ export function worstAmplitude(search: RestSearch): number | undefined {
   if (!start) return undefined
   const { corner, blocked } = bySlope(search, start)
   const mild = moving !== undefined && !blocked && isMild(prepared, corner)
-  const worst = mild ? corner : turnedOver(search, corner)
+  const worst = mild || isEnough(search, corner) ? corner : turnedOver(search, corner)
   return amplitudeIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
+}
+
+function isEnough({ enough, towards }: RestSearch, { amplitude }: Corner): boolean {
+  return enough !== undefined && towards * (amplitude - enough) > 0
 }
 
 /** Friction that takes less than a share of the frictionless amplitude bends it too little for the slope to mislead. */

@@ -12,7 +12,7 @@
 import type { Balance, Prepared } from './balance.ts'
 import { againstMotion, amplitudeIn, balanceIn, prepare } from './balance.ts'
 import { type ForceBench, type FrictionLevel, standingAttitude, standingLoad } from './force-bench.ts'
-import { emptyRow, type ForceFrame, turnIn, turnPattern } from './force-frame.ts'
+import { emptyRow, type ForceFrame, runIn, runPattern, turnIn, turnPattern } from './force-frame.ts'
 import { worstAmplitude, worstRest } from './rest-state.ts'
 
 export interface Reserve {
@@ -25,10 +25,16 @@ export interface Reserve {
   readonly attitude_rad?: number
 }
 
-/** Unit drag at every joint against the frame's motion. */
+/**
+ * Unit drag at every joint against the frame's motion. A pin that runs in a slot has the drag at its rim: a torque of 1 N·mm is a force of
+ * 1/r along the slot.
+ */
 export function dragPort(frame: ForceFrame): Float64Array {
   const row = emptyRow(frame)
-  for (const [index, joint] of frame.mechanism.joints.entries()) turnPattern(row, joint, -Math.sign(turnIn(frame, index)))
+  for (const [index, joint] of frame.mechanism.joints.entries()) {
+    if (joint.kind === 'pin') turnPattern(row, joint, -Math.sign(turnIn(frame, index)))
+    else runPattern(row, joint, -Math.sign(runIn(frame, joint)) / joint.radius_mm)
+  }
   return row.out
 }
 
@@ -58,7 +64,7 @@ export function movingReserve(bench: ForceBench, { prepared }: ReturnQuestion, l
 
 /** The worst state of rest. */
 export function restReserve(bench: ForceBench, { prepared }: ReturnQuestion, level: FrictionLevel): Balance | undefined {
-  return worstRest({ prepared, levers: bench.leversOf('rest', level), towards: -1 })
+  return worstRest({ prepared, levers: bench.leversOf('rest', level), towards: -1, enough: 0 })
 }
 
 /** Reserves at a posture in every state. @param frame with the motion opening */
@@ -89,12 +95,12 @@ export function reserveAmplitudes(bench: ForceBench, frame: ForceFrame): Reserve
   if (!question) return undefined
   const { prepared } = question
   const moving = amplitudeIn(prepared, againstMotion(bench.leversOf('moving', 'most')))
-  const fromRest = worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1 })
+  const fromRest = worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1, enough: 0 })
   return { free: prepared.freeAmplitude, moving, fromRest }
 }
 
 /** Reserve from rest of any given generalised force: what of it is left for drag at the pins. */
 export function reserveUnder(bench: ForceBench, frame: ForceFrame, load: Float64Array): number | undefined {
   const prepared = prepare(frame, { port: dragPort(frame), load })
-  return prepared && worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1 })
+  return prepared && worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1, enough: 0 })
 }

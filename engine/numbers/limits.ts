@@ -125,8 +125,6 @@ export const limits = {
   frictionRaises: 40,
   /** Friction is not raised by less than this share of itself: a state that ends there ends at a pole. */
   frictionRaiseLeast_ratio: 1 / 128,
-  /** Share of friction below which a raise is not halved again: the solution ends there, in a fold. */
-  frictionRaiseLeast_ratio: 1e-3,
   /** Joint forces are solved to this share of the largest. */
   frictionTolerance_ratio: 1e-13,
   /** Where rounding keeps Newton from that, this much is still balance. */
