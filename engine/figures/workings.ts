@@ -325,11 +325,17 @@ const rows: readonly Method[] = [
   },
 ]
 
+/** Rows by the figures that asked for them: a memory, not a state. */
+const known = new Map<string, Method>()
+
 /** The working of a figure by its name. Every name of the catalogue has one (tested). */
 export function workingOf(id: string, inputs: readonly WorkingValue[], steps: readonly WorkingValue[]): Working {
-  const row = rows.find(
-    ({ head, tail }) => id.startsWith(head) && (tail.endsWith('*') ? id.includes(tail.slice(0, -1)) : id.endsWith(tail)),
-  )
+  const row =
+    known.get(id) ??
+    rows.find(
+      ({ head, tail }) => id.startsWith(head) && (tail.endsWith('*') ? id.includes(tail.slice(0, -1)) : id.endsWith(tail)),
+    )
   if (!row) throw new Error(`figure ${id} has no working`)
+  known.set(id, row)
   return { method: row.method, formulas: row.formulas, inputs, steps, source: row.source }
 }

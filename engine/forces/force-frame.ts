@@ -12,14 +12,15 @@
  *     λ = (v·g) / (v·p),   R = S(g − λ p),   S(g) = the first rows of B⁻ᵀ g,   g = −Q + Σ κ_j |R_j| d_j
  *
  * so one factoring serves every port and load, and the whole problem shrinks to one unknown |R_j| a joint. The first
- * equation is virtual work; it gives the amplitude without loss even where pin forces are large. Turning the motion round changes the
+ * equation is virtual work; it gives the amplitude without loss even where pin forces are large. (R is asked of working-free
+ * combinations only, so any last row that is not square to v gives the same R.) Turning the motion round changes the
  * sign of rates and powers only; responses are shared.
  */
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
 import { dot, type PathNode } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
-import { factor, solveTransposed } from '../numbers/lu.ts'
+import { factor, solve, solveTransposed } from '../numbers/lu.ts'
 import type { ForceRoom, Wall } from './force-room.ts'
 
 /** A posture with the motion about to start. Valid until the next frame is made in the same room. */
@@ -41,10 +42,32 @@ export interface FramePair {
 
 /** @returns undefined where the closure equations do not fix the parts (two ways on) */
 export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, 'posture' | 'tangent'>): FramePair | undefined {
-  const { mechanism, lu } = room
+  return factorWith(room, posture, tangent) ? framePair(room, posture, tangent) : undefined
+}
+
+/**
+ * Frames at a posture whose tangent is not known yet, from one factoring for both.
+ *
+ * @param along tangent of a neighbour, which gives the closing sense
+ */
+export function framesAlong(room: ForceRoom, posture: Float64Array, along: Float64Array): FramePair | undefined {
+  if (!factorWith(room, posture, along)) return undefined
+  const tangent = new Float64Array(room.mechanism.columns_count)
+  tangent[room.mechanism.rows_count] = 1
+  solve(room.lu, tangent)
+  const length = Math.sqrt(dot(tangent, tangent))
+  for (let column = 0; column < tangent.length; column++) tangent[column] /= length
+  return framePair(room, posture, tangent)
+}
+
+function factorWith({ mechanism, lu }: ForceRoom, posture: Float64Array, lastRow: Float64Array): boolean {
   closureDerivative(mechanism, posture, lu.factors)
-  lu.factors.set(tangent, mechanism.rows_count * mechanism.columns_count)
-  if (!factor(lu)) return undefined
+  lu.factors.set(lastRow, mechanism.rows_count * mechanism.columns_count)
+  return factor(lu) && lu.pivotRatio >= limits.singular_ratio
+}
+
+function framePair(room: ForceRoom, posture: Float64Array, tangent: Float64Array): FramePair {
+  const { mechanism } = room
   room.frameTicket++
   room.known.fill(0)
   fillTurns(room, tangent)

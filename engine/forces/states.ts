@@ -9,13 +9,13 @@ import type { LoadCase, Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import { addCouple } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
-import { type PathNode, tangentAt } from '../motion/path.ts'
+import type { PathNode } from '../motion/path.ts'
 import { stopGap } from '../motion/stop-contact.ts'
 import { toggleCouples, toggleMargin } from '../motion/toggle-margin.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
 import { balanceIn, prepare, withoutFriction } from './balance.ts'
 import type { ForceBench } from './force-bench.ts'
-import { emptyRow, type FramePair, framesAt } from './force-frame.ts'
+import { emptyRow, type FramePair, framesAlong } from './force-frame.ts'
 import { type Holding, holding } from './holding.ts'
 import { addLoadCase } from './loads.ts'
 import { type Reserve, returnReserve } from './return-reserve.ts'
@@ -45,12 +45,8 @@ export function closedFinger(path: TravelPath, bench: ForceBench): ClosedFinger 
 }
 
 /** Frames at a posture near the closed node. */
-export function framesNear(closed: ClosedFinger, posture: Float64Array): (FramePair & { readonly node: PathNode }) | undefined {
-  const tangent = tangentAt(closed.path.bench, posture, closed.node.tangent)
-  if (!tangent) return undefined
-  const node = { posture, tangent, arc_mm: closed.node.arc_mm }
-  const frames = framesAt(closed.bench.room, node)
-  return frames && { ...frames, node }
+export function framesNear({ bench, node }: ClosedFinger, posture: Float64Array): FramePair | undefined {
+  return framesAlong(bench.room, posture, node.tangent)
 }
 
 export interface StateOptions {

@@ -83,8 +83,8 @@ export const limits = {
   singular_ratio: 1e-11,
   /** Entries of the reduced closure derivative below this count as zero; they are of order 1 (directions) or lengths over scale. */
   rank_ratio: 1e-9,
-  /** Places on the path are closed to this share of the scale: about 1e-11 mm, which leaves events good to 1e-9 rad. */
-  eventWidth_ratio: 1e-12,
+  /** Places on the path are closed to this share of the scale: about 2e-10 mm of arc, a tenth of what 1e-9 rad asks for. */
+  eventWidth_ratio: 1e-11,
   /** Trials for one root: bisection alone needs 50 for the last bit, every third trial bisects. */
   rootTrials: 160,
   /** Parts on the mount that are tried as the lead of a plan. Most plans are whole with the first; Newton does the rest. */

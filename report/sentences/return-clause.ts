@@ -26,9 +26,16 @@ function jamClause(evaluation: Evaluation): string {
   const because = why === undefined ? '' : `: ${inside(why)}`
   const released = releaseWords(evaluation)
   if (fromRest === undefined) return `it does not let go by itself${where}${because}${released}`
-  const reason = toggleReason(evaluation) ?? `friction outweighs the springs by ${say(Math.abs(fromRest), 'N·mm')} a pin`
+  const reason =
+    noSpring(evaluation) ??
+    toggleReason(evaluation) ??
+    `friction outweighs the springs by ${say(Math.abs(fromRest), 'N·mm')} a pin`
   if (moving !== undefined && moving > 0) return `it may stick${where}, though once moving it keeps moving: ${reason}${released}`
   return `it jams${where} and does not let go: ${reason}${released}`
+}
+
+function noSpring({ design }: Evaluation): string | undefined {
+  return design.springs.length === 0 ? 'the design has no spring that would open it' : undefined
 }
 
 /** A toggle inside its jam angle: no spring that acts through it helps, however strong, so the way out is said too. */
