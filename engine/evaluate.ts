@@ -9,7 +9,14 @@ import type { Evaluation } from './figures/evaluation.ts'
 import { figureSheet, line } from './figures/figure-sheet.ts'
 import { findingsOf } from './figures/findings.ts'
 import { addMotionFigures } from './figures/motion-figures.ts'
-import { cannotClose, looseOrLocked, mobilityWords, passedWhenOpen, stopsTogether } from './figures/motion-problems.ts'
+import {
+  cannotClose,
+  cannotOpen,
+  looseOrLocked,
+  mobilityWords,
+  passedWhenOpen,
+  stopsTogether,
+} from './figures/motion-problems.ts'
 import { addReturnFigures } from './figures/return-figures.ts'
 import { surveyTravel } from './figures/survey.ts'
 import { travelReport } from './figures/travel-report.ts'
@@ -50,7 +57,7 @@ export function evaluate(design: Design): Evaluation {
   const cases = survey.cases.map((one) => addCaseFigures(sheet, survey, one, returns))
   for (const loadCase of design.loadCases) if (!actsInPlane(loadCase)) addOutOfPlaneFigures(sheet, design, loadCase)
   const findings = findingsOf(design.requirements, sheet.figures, doubtsOf(survey, sheet.figures, cases))
-  const problems = [...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
+  const problems = [...cannotOpen(survey), ...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
   const travel = travelReport(survey, returns, cases)
   return { design, mobility: { degrees: mobility.degrees, words }, travel, figures: sheet.figures, findings, problems }
 }

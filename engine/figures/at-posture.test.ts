@@ -117,7 +117,12 @@ describe('the picture of the forces', () => {
             const dx = pin.at.x_mm - through.x_mm
             const dy = pin.at.y_mm - through.y_mm
             const away = Math.abs(dx * Math.sin(direction_rad) - dy * Math.cos(direction_rad))
-            expect(away).toBeCloseTo(pin.frictionCircle_mm, 9)
+            // The drag of the return's question turns the pin as friction does, so it shifts the line by its torque over the force.
+            const drag =
+              picture.effort?.unit === 'N·mm per pin' ? picture.effort.value / Math.hypot(pin.force_N.x, pin.force_N.y) : 0
+            const nearest = [drag, -drag].map((shift) => Math.abs(away - Math.abs(pin.frictionCircle_mm + shift)))
+            // SOURCE property: tangent to the circle, or off it by the drag
+            expect(Math.min(...nearest)).toBeLessThan(1e-9)
             if (Math.abs(pin.frictionCircle_mm - radius) < 1e-12) touched++
           }
         }

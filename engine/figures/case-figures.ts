@@ -66,6 +66,7 @@ export function addOutOfPlaneFigures(sheet: FigureSheet, { release }: Design, lo
     if ((tail === 'sustainingLoad' || tail === 'keeperRatio') && !loadCase.keeper) continue
     sheet.add(`${head}.${tail}`, { why: OUT_OF_PLANE })
   }
+  for (const carrier of Object.keys(WITH_WORDS)) sheet.add(`${head}.share.${carrier}`, { why: OUT_OF_PLANE })
   if (release) sheet.add(`${head}.releaseEffort`, { why: OUT_OF_PLANE })
 }
 

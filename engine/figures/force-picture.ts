@@ -1,9 +1,9 @@
 /** The forces at one posture as they are drawn: at the pins, along the links, at the stop, and the loads. */
 import type { LoadCase, Point, Port } from '../design/design.ts'
-import { type Balance, balanceIn, prepare } from '../forces/balance.ts'
+import type { Balance } from '../forces/balance.ts'
 import { effortToClose, portRow } from '../forces/effort.ts'
-import { type ForceBench, standingLoad } from '../forces/force-bench.ts'
-import { type FramePair, framesAt } from '../forces/force-frame.ts'
+import type { ForceBench } from '../forces/force-bench.ts'
+import { type FramePair, framesAt, turnIn } from '../forces/force-frame.ts'
 import { type Holding, holding } from '../forces/holding.ts'
 import { addLoadCase } from '../forces/loads.ts'
 import { returnReserve } from '../forces/return-reserve.ts'
@@ -13,7 +13,7 @@ import { placed } from '../motion/mechanism.ts'
 import type { PathNode } from '../motion/path.ts'
 import { stopContact } from '../motion/stop-contact.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
-import { twoPinLinks } from '../motion/two-pin-link.ts'
+import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
 import { limits } from '../numbers/limits.ts'
 import type { FigureUnit, ForcePicture, Posture, Question } from './evaluation.ts'
 import { postureOf } from './travel-report.ts'
@@ -51,18 +51,16 @@ function withoutForces(posture: Posture, title: string, why: string): ForcePictu
   return { posture, title, pins: [], linkLines: [], loads: [], stops: [], why }
 }
 
-/** Shown in its worst state of rest; the drag that the question asks about is taken by a light hold at the drive. */
+/** Shown in its worst state of rest, against the drag at every pin that the springs can just overcome. */
 function returnPicture(scene: Scene): ForcePicture {
   const { bench, frames, posture } = scene
-  const title = 'Springs alone, about to open, from the worst rest'
+  const title = 'Springs alone, about to open against an equal drag at every pin, from the worst rest'
   const state = returnReserve(bench, frames.opening)?.fromRest
   if (!state) return withoutForces(posture, title, 'no state of rest was found at this posture')
   const words = state.amplitude > 0 ? 'drag per pin to spare' : 'drag per pin short: it stays'
-  const load = standingLoad(bench, frames.opening, 'letting go').out
-  const lightly = prepare(frames.opening, { port: portRow(bench, frames.opening, { kind: 'drive' }), load })
-  const balance = (lightly && balanceIn(lightly, (_, levers) => levers.set(state.levers))) ?? state
   const effort = { value: state.amplitude, unit: 'N·mm per pin', words } as const
-  return { ...pinPicture(scene, balance), posture, title, loads: [], stops: [], effort }
+  const dragged = (joint: number): number => Math.sign(turnIn(frames.opening, joint)) * state.amplitude
+  return { ...pinPicture(scene, state, dragged), posture, title, loads: [], stops: [], effort }
 }
 
 function closingPicture(scene: Scene, loadCase: LoadCase): ForcePicture {
@@ -128,7 +126,12 @@ function drawnLoads({ path, posture }: Scene, loadCase: LoadCase): ForcePicture[
   })
 }
 
-function pinPicture({ path, posture }: Scene, balance: Balance): Pick<ForcePicture, 'pins' | 'linkLines'> {
+/** @param drag_Nmm of each joint against its turn, besides friction; it moves the line of a link's force further off the pin */
+function pinPicture(
+  { path, posture }: Scene,
+  balance: Balance,
+  drag_Nmm: (joint: number) => number = () => 0,
+): Pick<ForcePicture, 'pins' | 'linkLines'> {
   const { mechanism } = path
   const pins = mechanism.joints.flatMap((joint, index) => {
     if (joint.kind !== 'pin') return []
@@ -144,12 +147,13 @@ function pinPicture({ path, posture }: Scene, balance: Balance): Pick<ForcePictu
       },
     ]
   })
-  const linkLines = twoPinLinks(mechanism).map((link) => {
+  const links = twoPinLinks(mechanism).filter((link) => mechanism.design.parts[link.part].role === 'link')
+  const linkLines = links.map((link) => {
     const { tension_N } = linkTension(mechanism, link, posture.poses, balance)
     return {
       part: link.part,
       tension_N,
-      ...lineOfForce(mechanism.joints[link.ends[0].joint], link.part, balance, link.ends[0].joint, posture),
+      ...lineOfForce(path, link, posture, { balance, drag_Nmm: drag_Nmm(link.ends[0].joint) }),
     }
   })
   return { pins, linkLines }
@@ -157,20 +161,21 @@ function pinPicture({ path, posture }: Scene, balance: Balance): Pick<ForcePictu
 
 /** The force at a link's first end passes its pin at the friction lever: through that point, along the force. */
 function lineOfForce(
-  joint: TravelPath['mechanism']['joints'][number],
-  link: number,
-  balance: Balance,
-  index: number,
+  { mechanism }: TravelPath,
+  link: TwoPinLink,
   posture: Posture,
+  { balance, drag_Nmm }: { readonly balance: Balance; readonly drag_Nmm: number },
 ): { readonly through: Point; readonly direction_rad: number } {
-  const sign = joint.b === link ? 1 : -1
+  const index = link.ends[0].joint
+  const joint = mechanism.joints[index]
+  const sign = joint.b === link.part ? 1 : -1
   const x = sign * balance.forces[joint.row]
   const y = sign * balance.forces[joint.row + 1]
   const size = Math.hypot(x, y)
   const centre = posture.pinsAt[joint.pin]
   if (size === 0) return { through: centre, direction_rad: 0 }
-  // Moment of the force on the link about the pin is the friction torque: −κ|R| on b, +κ|R| on a.
-  const lever = -sign * balance.levers[index]
+  // Moment of the force on the link about the pin is what resists its turn: −(κ|R| + drag) on b, the opposite on a.
+  const lever = -sign * (balance.levers[index] + drag_Nmm / size)
   return {
     through: { x_mm: centre.x_mm - (lever * y) / size, y_mm: centre.y_mm + (lever * x) / size },
     direction_rad: Math.atan2(y, x),

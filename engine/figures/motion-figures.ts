@@ -47,16 +47,18 @@ function closes({ design, path }: Survey): boolean {
 }
 
 function addFlexions(sheet: FigureSheet, { design, path, nodes }: Survey): void {
+  const joints = fingerJoints(path.mechanism)
   for (const [when, node] of [
     ['open', nodes[0]],
     ['closed', nodes[nodes.length - 1]],
   ] as const) {
-    for (const joint of fingerJoints(path.mechanism)) {
-      sheet.add(`${when}.joint.${design.pins[joint.pin].id}.flexion`, {
-        value: flexion(node.posture, joint),
-        inputs: [joint.upper, joint.lower].map((part) =>
-          line(`turn of ${design.parts[part].id}`, node.posture[3 * part + 2], 'rad'),
-        ),
+    for (const [pin, { id }] of design.pins.entries()) {
+      const joint = joints.find((candidate) => candidate.pin === pin)
+      const parts = joint ? [joint.upper, joint.lower] : []
+      sheet.add(`${when}.joint.${id}.flexion`, {
+        value: joint && flexion(node.posture, joint),
+        why: 'this pin is no joint between mount, proximal, middle and distal',
+        inputs: parts.map((part) => line(`turn of ${design.parts[part].id}`, node.posture[3 * part + 2], 'rad')),
       })
     }
   }

@@ -82,6 +82,23 @@ export const cannotClose = {
   },
 }
 
+/** The drive turns back, or the loops part, before the finger is as far open as asked. */
+export function cannotOpen({ path, design, drive }: Survey): Problem[] {
+  const wanted = design.drive.travel.open
+  if (path.openStop !== undefined || Math.abs(drive[0] - wanted) < limits.drive_reached) return []
+  const shown = (value: number): string =>
+    design.drive.kind === 'turn' ? `${((value * 180) / Math.PI).toFixed(1)}°` : `${value.toFixed(1)} mm`
+  return [
+    {
+      code: 'cannot open',
+      place: 'drive.open',
+      found: `it opens no further than ${shown(drive[0])}: the drive turns back there, or the linkage cannot go on`,
+      needed: `a travel that begins at ${shown(wanted)}`,
+      wayOut: `begin the range at ${shown(drive[0])} or later, or change a link`,
+    },
+  ]
+}
+
 /** Stops and slot ends that are passed already at the open posture: the travel cannot begin there. */
 export function passedWhenOpen({ path, design, nodes }: Survey): Problem[] {
   const { posture } = nodes[0]

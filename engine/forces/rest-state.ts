@@ -24,8 +24,9 @@ export interface RestSearch {
   /** Joints whose friction may stand either way; the others oppose the motion about to start. All, when left out. */
   readonly either?: Uint8Array
   /**
-   * An amplitude that is bad enough: past it the search ends with what the slope has found. Deep in a jam the amplitude itself has poles
-   * and only its sign is used.
+   * For the drag at every pin: an amplitude that is bad enough. Past it the search ends with what the slope has found (deep in a jam the
+   * amplitude has poles of its own and only its sign is used), and where friction is mild the slope decides. Other ports have no such
+   * smooth question: there every joint is tried.
    */
   readonly enough?: number
   /** +1 looks for the largest amplitude, −1 for the least. */
@@ -53,7 +54,7 @@ export function worstAmplitude(search: RestSearch): number | undefined {
   const start = moving ?? cornerAt(search, new Float64Array(opening.length))
   if (!start) return undefined
   const { corner, blocked } = bySlope(search, start)
-  const mild = moving !== undefined && !blocked && isMild(prepared, corner)
+  const mild = search.enough !== undefined && moving !== undefined && !blocked && isMild(prepared, corner)
   const worst = mild || isEnough(search, corner) ? corner : turnedOver(search, corner)
   return amplitudeIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
 }

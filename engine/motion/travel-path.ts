@@ -67,7 +67,10 @@ function openNode(bench: PathBench, start: PathNode, drive: Condition): { node: 
   const { open } = mechanism.design.drive.travel
   const coordinate = drive.value(start.posture)
   const opening = coordinate > open
-  const watches: Watch[] = [{ id: 'range', value: (node) => drive.value(node.posture) - open, crossing: 'either', ends: true }]
+  const watches: Watch[] = [
+    { id: 'range', value: (node) => drive.value(node.posture) - open, crossing: 'either', ends: true },
+    { id: 'fold', value: (node) => driveRate(mechanism, drive, node), crossing: 'either', ends: true },
+  ]
   if (opening) watches.push(...stopWatches(mechanism))
   if (Math.abs(coordinate - open) < 1e-12) return { node: start }
   const way = trace(bench, opening ? reversed(start) : start, watches)

@@ -160,6 +160,8 @@ export const limits = {
   effortLeast_ratio: 1e-2,
   /** An opening effort is closed to this share of itself. */
   effortWidth_ratio: 1e-10,
+  /** The drive's coordinate, rad or mm, counts as reached within this: a thousand times what the event is closed to. */
+  drive_reached: 1e-7,
   /** Stops nearer than this touch both: a thousandth of what any shop can hold. */
   touching_mm: 1e-6,
   /** A pointer this near to the closed end, as a share of the travel's arc, stands at it. */
