@@ -26,7 +26,7 @@ const SILENCED = pattern(
 const BUILT_CODE = pattern('new Fun' + 'ction\\b', '\\bev' + 'al\\(')
 const FALSE_TEST = pattern(
   '\\.(sk' + 'ip|on' + 'ly|to' + 'do|skip' + 'If|run' + 'If|fa' + 'ils)\\b(\\(|\\.)',
-  '\\bvi\\.(mo' + 'ck|do' + 'Mock|f' + 'n|spy' + 'On|stub\\w*|use' + 'FakeTimers)',
+  '\\bvi\\.(mo' + 'ck|do' + 'Mock|f' + 'n|spy' + 'On|st' + 'ub\\w*|use' + 'FakeTimers)',
 )
 const CLOCK_OR_DICE = pattern(
   'Math\\.ran' + 'dom',

@@ -11,7 +11,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { drawingStyle } from '../report/index.ts'
 import { Notebook } from './notebook.tsx'
-import { applyTheme } from './work/theme.ts'
+import { applyTheme } from './state/theme.ts'
 
 const sheet = new CSSStyleSheet()
 sheet.replaceSync(drawingStyle)

@@ -14,11 +14,11 @@ import { Plots } from './parts/plots.tsx'
 import { askedBy, QuestionList } from './parts/question-list.tsx'
 import { ProblemList, Refusal } from './parts/refusal.tsx'
 import { driveName, TravelPointer } from './parts/travel-pointer.tsx'
-import type { DesignState, DesignStore, Shown } from './work/design-store.ts'
-import { type MovableHole, movableHoles, withHoleAt } from './work/design-text.ts'
-import { useDesigns } from './work/use-designs.ts'
-import { useDroppedFile } from './work/use-dropped-file.ts'
-import { useQuestion } from './work/use-question.ts'
+import type { DesignState, DesignStore, Shown } from './state/design-store.ts'
+import { type MovableHole, movableHoles, withHoleAt } from './state/design-text.ts'
+import { useDesigns } from './state/use-designs.ts'
+import { useDroppedFile } from './state/use-dropped-file.ts'
+import { useQuestion } from './state/use-question.ts'
 
 /** The page: questions at the left, the open one from sentence to working, the scale of the travel at the foot. */
 export function Notebook() {

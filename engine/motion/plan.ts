@@ -27,7 +27,7 @@ export interface Plan {
 }
 
 /**
- * The plan with the fewest parts left over. The drive's own part leads where it turns on the mount and does as well as any.
+ * The plan with the fewest parts left over. The drive's own part leads where it turns on the mount and does no worse than another.
  *
  * A mechanism whose equations do not leave exactly one freedom has no lead, and all its parts are left over.
  */

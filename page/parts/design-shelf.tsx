@@ -1,6 +1,6 @@
 import { useRef, useState } from 'react'
-import type { DesignState, DesignStore } from '../work/design-store.ts'
-import { chooseTheme, currentTheme } from '../work/theme.ts'
+import type { DesignState, DesignStore } from '../state/design-store.ts'
+import { chooseTheme, currentTheme } from '../state/theme.ts'
 import styles from './design-shelf.module.css'
 
 /** Which design is open, another one from the list or from disk, and the paper. */

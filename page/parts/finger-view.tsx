@@ -1,9 +1,9 @@
 import { useMemo, useRef } from 'react'
 import { type Evaluation, type ForcePicture, type Point, postureAt, type Question } from '../../engine/index.ts'
 import { drawPosture, layoutSheet } from '../../report/index.ts'
-import type { MovableHole } from '../work/design-text.ts'
-import { usePinDrag } from '../work/use-pin-drag.ts'
-import { useWidth } from '../work/use-width.ts'
+import type { MovableHole } from '../state/design-text.ts'
+import { usePinDrag } from '../state/use-pin-drag.ts'
+import { useWidth } from '../state/use-width.ts'
 import styles from './finger-view.module.css'
 import { PinHandle } from './pin-handle.tsx'
 

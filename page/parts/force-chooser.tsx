@@ -1,5 +1,5 @@
 import type { Design, Question } from '../../engine/index.ts'
-import { forceChoices, sameLoad } from '../work/force-choice.ts'
+import { forceChoices, sameLoad } from '../state/force-choice.ts'
 import styles from './force-chooser.module.css'
 
 /** Chooses the load, and whether it is held or closed against, in plain words. */

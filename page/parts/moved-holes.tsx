@@ -1,5 +1,5 @@
-import type { Shown } from '../work/design-store.ts'
-import { movedHoles } from '../work/design-text.ts'
+import type { Shown } from '../state/design-store.ts'
+import { movedHoles } from '../state/design-text.ts'
 
 /** What was changed by hand since the file was opened, and the way back. */
 export function MovedHoles({ shown, putBack }: { readonly shown: Shown; readonly putBack: () => void }) {

@@ -1,6 +1,6 @@
 import type { Evaluation, Point, Posture } from '../../engine/index.ts'
-import { type MovableHole, STEP_MM } from '../work/design-text.ts'
-import { shifted } from '../work/use-pin-drag.ts'
+import { type MovableHole, STEP_MM } from '../state/design-text.ts'
+import { shifted } from '../state/use-pin-drag.ts'
 import styles from './finger-view.module.css'
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {

@@ -1,7 +1,7 @@
 import { type CSSProperties, memo, type PointerEvent, type ReactNode, useMemo } from 'react'
 import type { Evaluation } from '../../engine/index.ts'
 import { drawPlot, type PlotGroup, plotGroups, type QuestionName } from '../../report/index.ts'
-import { useWidth } from '../work/use-width.ts'
+import { useWidth } from '../state/use-width.ts'
 import styles from './plots.module.css'
 
 const HEIGHT_PX = 236

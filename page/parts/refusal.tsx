@@ -1,5 +1,5 @@
 import { type Problem, sentence } from '../../engine/index.ts'
-import type { Refused } from '../work/design-store.ts'
+import type { Refused } from '../state/design-store.ts'
 import styles from './refusal.module.css'
 
 /** Every problem of a refused file; the design before it stays on the page. */

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useMemo } from 'react'
 import type { Design, Travel } from '../../engine/index.ts'
 import { drawTravelScale, driveMarks, readTravel, travelEnd } from '../../report/index.ts'
-import { useWidth } from '../work/use-width.ts'
+import { useWidth } from '../state/use-width.ts'
 import styles from './travel-pointer.module.css'
 
 /** One stroke of the scale: a degree or a millimetre of the drive. */
