@@ -88,7 +88,7 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
       inputs: [...loadLines(survey, loadCase), ...(entry.inputs ?? [])],
     })
   addEfforts(at, survey, surveyed)
-  addHolding(at, loaded)
+  addHolding(at, loaded, found)
   addLoadedMargin(at, survey, loaded)
   const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (loadCase.keeper) addKeeper(at, survey, loadCase, frames)
@@ -130,9 +130,15 @@ function addEfforts(at: Add, survey: Survey, { efforts, loadCase }: CaseSurvey):
   at('pinForceMost', { value: most, steps: [line('postures looked at', loadCase.acts === 'travel' ? efforts.length : 1, '1')] })
 }
 
-function addHolding(at: Add, loaded: Loaded | undefined): void {
+function addHolding(at: Add, loaded: Loaded | undefined, { letsGo }: ReturnFound): void {
   const shares = loaded?.state.shares
-  at('holdsByItself', { value: loaded?.state.byItself })
+  // What friction holds at its least, it holds all the more against springs in the same place: said, so that nobody wonders.
+  const byFriction = loaded?.state.byItself && (loaded.state.carriedBy === 'toggle' || loaded.state.carriedBy === 'friction')
+  const after = letsGo ? 'yes: the springs open it elsewhere' : 'no: what holds the load holds the springs too'
+  at('holdsByItself', {
+    value: loaded?.state.byItself,
+    steps: byFriction ? [line('lets go once the load is gone', after, 'words')] : [],
+  })
   at('heldBy', { value: loaded && WITH_WORDS[loaded.state.carriedBy] })
   for (const carrier of Object.keys(WITH_WORDS) as Carrier[]) at(`share.${carrier}`, { value: shares?.[carrier] })
 }

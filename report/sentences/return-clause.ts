@@ -31,7 +31,18 @@ function jamClause(evaluation: Evaluation): string {
     toggleReason(evaluation) ??
     `friction outweighs the springs by ${say(Math.abs(fromRest), 'N·mm')} a pin`
   if (moving !== undefined && moving > 0) return `it may stick${where}, though once moving it keeps moving: ${reason}${released}`
-  return `it jams${where} and does not let go: ${reason}${released}`
+  return `it jams${where} and does not let go: ${reason}${heldAlike(evaluation)}${released}`
+}
+
+/** A load that friction holds by itself, and springs that do not open the finger: the same thing seen twice. */
+function heldAlike(evaluation: Evaluation): string {
+  const { design } = evaluation
+  const held = design.loadCases.filter(({ id }) => {
+    const carrier = String(figureOf(evaluation, `loadCase.${id}.heldBy`)?.value)
+    return carrier.includes('friction') && answerOf(evaluation, `loadCase.${id}.holdsByItself`) === true
+  })
+  if (held.length === 0 || design.springs.length === 0) return ''
+  return `; what holds ${held.map(({ name }) => inside(name)).join(' and ')} by itself holds the springs too`
 }
 
 function noSpring({ design }: Evaluation): string | undefined {

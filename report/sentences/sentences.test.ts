@@ -62,6 +62,19 @@ describe('verdict sentence', () => {
     )
   })
 
+  it('says where a load that friction holds and a finger that jams are the same thing', () => {
+    const jams = inventedFigures(
+      inventedFigure('return.letsGo', false, 'yes or no'),
+      inventedFigure('return.reserveFromRest', -3.25, 'N·mm per pin'),
+      inventedFigure('return.reserveMoving', -1, 'N·mm per pin'),
+      inventedFigure('loadCase.hook.holdsByItself', true, 'yes or no'),
+      inventedFigure('loadCase.hook.heldBy', 'toggle with friction', 'words'),
+    )
+    expect(verdictSentence(inventedEvaluation({ figures: jams }))).toContain(
+      'what holds hook load by itself holds the springs too',
+    )
+  })
+
   it('tells a finger that may stick from one that jams', () => {
     const sticks = inventedFigures(
       inventedFigure('return.letsGo', false, 'yes or no'),
