@@ -12,6 +12,8 @@ export default defineConfig({
   test: {
     expect: { requireAssertions: true },
     allowOnly: false,
+    // All cores: by itself the runner leaves one idle, which is half of a machine of two.
+    maxWorkers: '100%',
     testTimeout: patience_ms,
     hookTimeout: patience_ms,
     projects: [
@@ -31,7 +33,8 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'browser', include: [browser], exclude: everywhere },
+        // One browser at a time: its tests look at frames and focus.
+        test: { name: 'browser', include: [browser], exclude: everywhere, fileParallelism: false },
       },
     ],
   },
