@@ -56,7 +56,13 @@ export function worstAmplitude(search: RestSearch): number | undefined {
   const { corner, blocked } = bySlope(search, start)
   const mild = search.enough !== undefined && moving !== undefined && !blocked && isMild(prepared, corner)
   const worst = mild || isEnough(search, corner) ? corner : turnedOver(search, corner)
+  if (isInRoom(prepared, worst)) return worst.amplitude
   return amplitudeIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
+}
+
+/** Whether a corner was the last to be solved, so that its forces still stand in the room. */
+function isInRoom({ room }: Prepared, { magnitudes }: Corner): boolean {
+  return magnitudes.every((magnitude, joint) => magnitude === room.magnitudes.values[joint])
 }
 
 function isEnough({ enough, towards }: RestSearch, { amplitude }: Corner): boolean {
