@@ -78,7 +78,8 @@ type PortKind = { readonly kind: 'drive' | 'couple' | 'force' }
 export interface FigureScope {
   readonly drive: { readonly kind: 'turn' | 'pull' | 'wrap' }
   readonly release?: { readonly port: PortKind } | undefined
-  readonly pins: readonly Named[]
+  /** With the parts that each joins, where they are known: only pins between phalanges bend a joint. */
+  readonly pins: readonly (Named & { readonly joins?: readonly { readonly part: number }[] })[]
   readonly toggles: readonly Named[]
   readonly parts: readonly (Named & { readonly role: string })[]
   readonly loadCases: readonly (Named & { readonly keeper?: { readonly port: PortKind } | undefined })[]
@@ -104,7 +105,7 @@ type ThingKind = 'pin' | 'link' | 'toggle' | 'loadCase'
 function things(kind: ThingKind, scope: FigureScope): readonly Named[] {
   switch (kind) {
     case 'pin':
-      return scope.pins
+      return scope.pins.filter((pin) => bendsJoint(pin, scope))
     case 'link':
       return scope.parts.filter((part) => part.role === 'link')
     case 'toggle':
@@ -112,6 +113,14 @@ function things(kind: ThingKind, scope: FigureScope): readonly Named[] {
     case 'loadCase':
       return scope.loadCases
   }
+}
+
+const PHALANGES = ['mount', 'proximal', 'middle', 'distal']
+
+/** The rows with <pin> are flexions: they ask for a pin between two different parts of mount, proximal, middle and distal. */
+function bendsJoint({ joins }: FigureScope['pins'][number], { parts }: FigureScope): boolean {
+  if (!joins) return true
+  return new Set(joins.map(({ part }) => parts[part].role).filter((role) => PHALANGES.includes(role))).size >= 2
 }
 
 function namesOfRow([pattern, rowUnit, title]: (typeof rows)[number], scope: FigureScope): readonly FigureName[] {

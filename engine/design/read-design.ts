@@ -140,7 +140,7 @@ function figureScope({ document }: Reading, pins: readonly Pin[]): FigureScope {
     drive: document.drive ?? { kind: 'turn' },
     release: document.release,
     tip: document.tip === undefined ? undefined : { typed: document.tip },
-    pins,
+    pins: pins.map(({ id }) => ({ id })),
     toggles: named(document.toggles),
     parts: named(document.parts).map(({ id, role }) => ({ id, role })),
     loadCases: named(document.loadCases).map(({ id, keeper }) => ({ id, keeper })),

@@ -117,6 +117,11 @@ describe('the picture of the forces', () => {
             const dx = pin.at.x_mm - through.x_mm
             const dy = pin.at.y_mm - through.y_mm
             const away = Math.abs(dx * Math.sin(direction_rad) - dy * Math.cos(direction_rad))
+            // What pushes closed is shown as it rests without friction: the line runs through both pins.
+            if (question.kind === 'hold' && question.loadCase === 'push') {
+              expect(away).toBeLessThan(1e-9)
+              continue
+            }
             // The drag of the return's question turns the pin as friction does, so it shifts the line by its torque over the force.
             const drag =
               picture.effort?.unit === 'N·mm per pin' ? picture.effort.value / Math.hypot(pin.force_N.x, pin.force_N.y) : 0

@@ -12,7 +12,12 @@ export function findingsOf(requirements: readonly Requirement[], figures: readon
 }
 
 function findingOf(requirement: Requirement, figure: Figure | undefined, doubts: Doubts): Finding {
-  if (!figure) return { requirement, verdict: 'undecided', why: 'the finger could not be worked out that far' }
+  if (!figure)
+    return {
+      requirement,
+      verdict: 'undecided',
+      why: 'this design has no such figure, or the finger could not be worked out that far',
+    }
   if (figure.value === undefined) return withoutValue(requirement, figure)
   const doubt = doubts.get(figure.id)
   if (doubt !== undefined) return { requirement, figure, verdict: 'undecided', why: doubt }

@@ -5,8 +5,9 @@ import { effortToClose, portRow } from '../forces/effort.ts'
 import type { ForceBench } from '../forces/force-bench.ts'
 import { type FramePair, framesAt, turnIn } from '../forces/force-frame.ts'
 import { type Holding, holding } from '../forces/holding.ts'
+import { justBalanced } from '../forces/just-balanced.ts'
 import { addLoadCase } from '../forces/loads.ts'
-import { returnReserve } from '../forces/return-reserve.ts'
+import { restReserve, returnQuestion } from '../forces/return-reserve.ts'
 import { type ClosedFinger, holdingPort, statedStiffness, underLoad } from '../forces/states.ts'
 import { linkTension } from '../forces/take-up.ts'
 import { placed } from '../motion/mechanism.ts'
@@ -51,16 +52,26 @@ function withoutForces(posture: Posture, title: string, why: string): ForcePictu
   return { posture, title, pins: [], linkLines: [], loads: [], stops: [], why }
 }
 
-/** Shown in its worst state of rest, against the drag at every pin that the springs can just overcome. */
+/**
+ * Where it lets go: in its worst state of rest, against the drag at every pin that the springs can just overcome. Where it stays: with just
+ * the friction that holds it.
+ */
 function returnPicture(scene: Scene): ForcePicture {
   const { bench, frames, posture } = scene
   const title = 'Springs alone, about to open against an equal drag at every pin, from the worst rest'
-  const state = returnReserve(bench, frames.opening)?.fromRest
+  const question = returnQuestion(bench, frames.opening)
+  const state = question && restReserve(bench, question, 'most')
   if (!state) return withoutForces(posture, title, 'no state of rest was found at this posture')
-  const words = state.amplitude > 0 ? 'drag per pin to spare' : 'drag per pin short: it stays'
-  const effort = { value: state.amplitude, unit: 'N·mm per pin', words } as const
-  const dragged = (joint: number): number => Math.sign(turnIn(frames.opening, joint)) * state.amplitude
-  return { ...pinPicture(scene, state, dragged), posture, title, loads: [], stops: [], effort }
+  const radii_mm = bench.leversOf('rest', 'most')
+  const stays = state.amplitude <= 0
+  const effort = {
+    value: state.amplitude,
+    unit: 'N·mm per pin',
+    words: stays ? 'drag per pin short: it stays' : 'drag per pin to spare',
+  } as const
+  const held = stays && question.prepared.freeAmplitude > 0 ? justBalanced(question.prepared, state) : undefined
+  const drag_Nmm = (joint: number): number => (held ? 0 : Math.sign(turnIn(frames.opening, joint)) * state.amplitude)
+  return { ...pinPicture(scene, held ?? state, { radii_mm, drag_Nmm }), posture, title, loads: [], stops: [], effort }
 }
 
 function closingPicture(scene: Scene, loadCase: LoadCase): ForcePicture {
@@ -72,7 +83,14 @@ function closingPicture(scene: Scene, loadCase: LoadCase): ForcePicture {
   const loads = drawnLoads(scene, loadCase)
   if (!effort?.balance) return { ...withoutForces(posture, title, 'no equilibrium was found at this posture'), loads }
   const shown = { value: effort.balance.amplitude, unit: unitOf(scene, port), words: 'effort to close' }
-  return { ...pinPicture(scene, effort.balance), posture, title, loads, stops: [], effort: shown }
+  return {
+    ...pinPicture(scene, effort.balance, { radii_mm: bench.leversOf('moving', 'most') }),
+    posture,
+    title,
+    loads,
+    stops: [],
+    effort: shown,
+  }
 }
 
 /**
@@ -90,7 +108,14 @@ function heldPicture(scene: Scene, loadCase: LoadCase): ForcePicture {
   const loads = drawnLoads(scene, loadCase)
   if (!held) return { ...withoutForces(posture, title, 'no equilibrium was found at this posture'), loads }
   const stops = held.carriedBy === 'stop' ? drawnStop(scene, held.balance.amplitude) : []
-  return { ...pinPicture(scene, held.balance), posture, title, loads, stops, effort: heldEffort(scene, held, port) }
+  return {
+    ...pinPicture(scene, held.balance, { radii_mm: bench.leversOf('moving', 'least') }),
+    posture,
+    title,
+    loads,
+    stops,
+    effort: heldEffort(scene, held, port),
+  }
 }
 
 function heldEffort(scene: Scene, { carriedBy, byItself, balance }: Holding, port: Port): NonNullable<ForcePicture['effort']> {
@@ -126,11 +151,17 @@ function drawnLoads({ path, posture }: Scene, loadCase: LoadCase): ForcePicture[
   })
 }
 
-/** @param drag_Nmm of each joint against its turn, besides friction; it moves the line of a link's force further off the pin */
+interface PinSizes {
+  /** Radius of each joint's friction circle in the state that is shown: the force passes on it or inside. */
+  readonly radii_mm: Float64Array
+  /** Of each joint against its turn, besides friction; it moves the line of a link's force further off the pin. */
+  readonly drag_Nmm?: (joint: number) => number
+}
+
 function pinPicture(
   { path, posture }: Scene,
   balance: Balance,
-  drag_Nmm: (joint: number) => number = () => 0,
+  { radii_mm, drag_Nmm = () => 0 }: PinSizes,
 ): Pick<ForcePicture, 'pins' | 'linkLines'> {
   const { mechanism } = path
   const pins = mechanism.joints.flatMap((joint, index) => {
@@ -143,7 +174,7 @@ function pinPicture(
         against: joint.a,
         at: posture.pinsAt[joint.pin],
         force_N,
-        frictionCircle_mm: Math.abs(balance.levers[index]),
+        frictionCircle_mm: radii_mm[index],
       },
     ]
   })

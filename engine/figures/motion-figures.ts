@@ -1,4 +1,5 @@
 /** Figures of the question Motion: where it closes, how far its joints bend, how its links drive. */
+import { figureNames } from '../design/figure-names.ts'
 import { fingerJoints, flexion } from '../motion/flexion.ts'
 import { placed } from '../motion/mechanism.ts'
 import { makePlan } from '../motion/plan.ts'
@@ -48,16 +49,19 @@ function closes({ design, path }: Survey): boolean {
 
 function addFlexions(sheet: FigureSheet, { design, path, nodes }: Survey): void {
   const joints = fingerJoints(path.mechanism)
+  const asked = new Set(figureNames(design).map((name) => name.id))
   for (const [when, node] of [
     ['open', nodes[0]],
     ['closed', nodes[nodes.length - 1]],
   ] as const) {
     for (const [pin, { id }] of design.pins.entries()) {
+      const name = `${when}.joint.${id}.flexion`
+      if (!asked.has(name)) continue
       const joint = joints.find((candidate) => candidate.pin === pin)
       const parts = joint ? [joint.upper, joint.lower] : []
-      sheet.add(`${when}.joint.${id}.flexion`, {
+      sheet.add(name, {
         value: joint && flexion(node.posture, joint),
-        why: 'this pin is no joint between mount, proximal, middle and distal',
+        why: 'another pin joins these two phalanges already, or they are no neighbours',
         inputs: parts.map((part) => line(`turn of ${design.parts[part].id}`, node.posture[3 * part + 2], 'rad')),
       })
     }

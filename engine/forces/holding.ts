@@ -14,12 +14,11 @@
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
-import { limits } from '../numbers/limits.ts'
-import { rootBetween } from '../numbers/root.ts'
-import { amplitudeIn, type Balance, balanceIn, type FillLevers, type Prepared, prepare, withoutFriction } from './balance.ts'
+import { type Balance, balanceIn, type Prepared, prepare, withoutFriction } from './balance.ts'
 import { portRow } from './effort.ts'
 import { addWorstWeight, type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, powerIn, slowJoints, turnIn } from './force-frame.ts'
+import { justBalanced } from './just-balanced.ts'
 import { addSprings } from './loads.ts'
 import { worstRest } from './rest-state.ts'
 import { dragPort } from './return-reserve.ts'
@@ -120,21 +119,6 @@ function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonl
   addFriction(held.shares, frame, balance, dissipated)
   held.shares[port.kind === 'drive' ? 'wearer' : 'keeper'] += held.rest - dissipated
   return finished(held.shares, false, balance)
-}
-
-/** The share of friction at which no drag is left over: friction gives just what is asked of it. */
-function justBalanced(prepared: Prepared, enough: Balance): Balance | undefined {
-  const stateAt =
-    (share: number): FillLevers =>
-    (_, out) => {
-      for (let joint = 0; joint < out.length; joint++) out[joint] = share * enough.levers[joint]
-    }
-  const share = rootBetween(
-    (candidate) => amplitudeIn(prepared, stateAt(candidate)),
-    { low: 0, high: 1, atLow: prepared.freeAmplitude, atHigh: enough.amplitude },
-    limits.effortWidth_ratio,
-  )
-  return share === undefined ? undefined : balanceIn(prepared, stateAt(share))
 }
 
 interface Powers {
