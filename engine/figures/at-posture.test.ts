@@ -137,6 +137,25 @@ describe('the picture of the forces', () => {
     expect(touched).toBeGreaterThan(20)
   })
 
+  it('has the link’s line pass the distal phalanx’s pin where friction and drag together hold the phalanx', () => {
+    // Letting go, the distal phalanx is loaded by its two pins only, so the force of one passes the other at what resists its turn:
+    // on the wrong side of the link’s own circles the line would miss that distance by twice their radius.
+    const link = design.parts.length - 1
+    const dip = design.pins.findIndex(({ id }) => id === 'dip')
+    for (const arc_ratio of [0.3, 0.7, 0.97]) {
+      const picture = forcesAt(evaluation, arc_ratio, { kind: 'return' })
+      const { through, direction_rad } = picture.linkLines.find(({ part }) => part === link)!
+      const pin = picture.pins.find((candidate) => candidate.pin === dip)!
+      const dx = pin.at.x_mm - through.x_mm
+      const dy = pin.at.y_mm - through.y_mm
+      const away = Math.abs(dx * Math.sin(direction_rad) - dy * Math.cos(direction_rad))
+      const drag = picture.effort!.value / Math.hypot(pin.force_N.x, pin.force_N.y)
+      const nearest = [drag, -drag].map((shift) => Math.abs(away - Math.abs(pin.frictionCircle_mm + shift)))
+      // SOURCE property: balance of moments of the distal phalanx
+      expect(Math.min(...nearest)).toBeLessThan(1e-9)
+    }
+  })
+
   it('shows the stop’s force where the stop carries', () => {
     const picture = forcesAt(evaluation, 1, { kind: 'hold', loadCase: 'push' })
     expect(picture.stops).toHaveLength(1)

@@ -205,8 +205,8 @@ function lineOfForce(
   const size = Math.hypot(x, y)
   const centre = posture.pinsAt[joint.pin]
   if (size === 0) return { through: centre, direction_rad: 0 }
-  // Moment of the force on the link about the pin is what resists its turn: −(κ|R| + drag) on b, the opposite on a.
-  const lever = -sign * (balance.levers[index] + drag_Nmm / size)
+  // The force f on the link stands off its pin by ℓ along f turned on by 90°, a moment of −ℓ|f|; what resists the turn of b is −(κ|R| + drag).
+  const lever = sign * (balance.levers[index] + drag_Nmm / size)
   return {
     through: { x_mm: centre.x_mm - (lever * y) / size, y_mm: centre.y_mm + (lever * x) / size },
     direction_rad: Math.atan2(y, x),
