@@ -60,7 +60,7 @@ function returnPicture(scene: Scene): ForcePicture {
   const { bench, frames, posture } = scene
   const title = 'Springs alone, about to open against an equal drag at every pin, from the worst rest'
   const question = returnQuestion(bench, frames.opening)
-  const state = question && restReserve(bench, question, 'most')
+  const state = question && restReserve(bench, question)
   if (!state) return withoutForces(posture, title, 'no state of rest was found at this posture')
   const radii_mm = bench.leversOf('rest', 'most')
   const stays = state.amplitude <= 0

@@ -1,8 +1,8 @@
 /** Efforts of one load case at one posture: to close against it, to hold it, and without friction. */
 import type { LoadCase } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { isPrepared, largestForceNow } from './balance.ts'
-import { closeSearch, frictionHolds, holdSearch, portRow } from './effort.ts'
+import { largestForceNow } from './balance.ts'
+import { closeSearch, holdQuestion, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import type { FramePair } from './force-frame.ts'
 import { addLoadCase } from './loads.ts'
@@ -30,18 +30,13 @@ export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: Load
     found.close = close
     found.pinForceMost_N = largestForceNow(closing.prepared)
   }
-  const holding = holdSearch(bench, frames.opening, { port, addLoads })
+  const holding = holdQuestion(bench, frames.opening, { port, addLoads })
   if (!holding) return found
-  found.free = holding.prepared.freeAmplitude
-  if (frictionHolds(bench, holding, { port, addLoads })) {
-    found.hold = 0
-    return found
-  }
-  const again = isPrepared(holding.prepared) ? holding : holdSearch(bench, frames.opening, { port, addLoads })
-  const hold = again && worstAmplitude(again)
-  if (again && hold !== undefined) {
-    found.hold = hold
-    found.pinForceMost_N = Math.max(found.pinForceMost_N, largestForceNow(again.prepared))
+  found.free = holding.free
+  const hold = holding.search ? worstAmplitude(holding.search) : 0
+  if (hold !== undefined) found.hold = hold
+  if (holding.search && hold !== undefined) {
+    found.pinForceMost_N = Math.max(found.pinForceMost_N, largestForceNow(holding.search.prepared))
   }
   return found
 }

@@ -46,11 +46,27 @@ export interface Effort {
  * @returns undefined where the port does no work (its amplitude is a pole there)
  */
 export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): Effort | undefined {
+  const question = holdQuestion(bench, frame, asked)
+  if (!question) return undefined
+  return question.search ? effortOf(question.search) : { free: question.free, amplitude: 0 }
+}
+
+/** The question behind `effortToHold`, for a caller who needs the amplitude only. */
+export interface HoldQuestion {
+  /** Without friction, in the port's unit. */
+  readonly free: number
+  /** Absent where friction holds the load with no effort at all. */
+  readonly search?: RestSearch
+}
+
+/** @returns undefined where the port does no work */
+export function holdQuestion(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): HoldQuestion | undefined {
   const search = holdSearch(bench, frame, asked)
   if (!search) return undefined
   const free = search.prepared.freeAmplitude
-  if (frictionHolds(bench, search, asked)) return { free, amplitude: 0 }
-  return effortOf(isPrepared(search.prepared) ? search : holdSearch(bench, frame, asked))
+  if (frictionHolds(bench, search, asked)) return { free }
+  const again = isPrepared(search.prepared) ? search : holdSearch(bench, frame, asked)
+  return again && { free, search: again }
 }
 
 /**
@@ -60,7 +76,7 @@ export function effortToHold(bench: ForceBench, frame: ForceFrame, asked: Effort
  * open. So the drag at the pins is asked, which has no pole there. Where the effort is a continuous function of friction it stands as
  * it is; that spares most postures the second question. Afterwards the port's question has to be prepared again.
  */
-export function frictionHolds(bench: ForceBench, search: RestSearch, asked: EffortAsked): boolean {
+function frictionHolds(bench: ForceBench, search: RestSearch, asked: EffortAsked): boolean {
   const { prepared } = search
   if (prepared.freeAmplitude <= 0 || isContinuous(search)) return false
   const row = standingLoad(bench, prepared.frame, 'held')
@@ -101,8 +117,7 @@ export function effortToClose(bench: ForceBench, frame: ForceFrame, asked: Effor
   return effortOf(closeSearch(bench, frame, asked))
 }
 
-/** The question behind `effortToHold`, for a caller who needs the amplitude only. */
-export function holdSearch(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): RestSearch | undefined {
+function holdSearch(bench: ForceBench, frame: ForceFrame, asked: EffortAsked): RestSearch | undefined {
   const row = standingLoad(bench, frame, 'held')
   asked.addLoads(row)
   return searchFor(frame, { port: asked.port, load: row.out }, bench.leversOf('moving', 'least'))

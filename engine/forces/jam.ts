@@ -5,11 +5,9 @@
 import type { PathNode } from '../motion/path.ts'
 import { nodeWhereZero } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
-import { againstMotion, amplitudeIn } from './balance.ts'
 import type { ForceBench } from './force-bench.ts'
 import { framesAt } from './force-frame.ts'
-import { worstAmplitude } from './rest-state.ts'
-import { returnQuestion } from './return-reserve.ts'
+import { movingAmplitude, restAmplitude, returnQuestion } from './return-reserve.ts'
 
 export type JamKind = 'fromRest' | 'moving'
 
@@ -26,10 +24,7 @@ export function reserveAt(bench: ForceBench, node: PathNode, kind: JamKind): num
   const frames = framesAt(bench.room, node)
   const question = frames && returnQuestion(bench, frames.opening)
   if (!question) return undefined
-  const { prepared } = question
-  return kind === 'moving'
-    ? amplitudeIn(prepared, againstMotion(bench.leversOf('moving', 'most')))
-    : worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1, enough: 0 })
+  return kind === 'moving' ? movingAmplitude(bench, question) : restAmplitude(bench, question)
 }
 
 /**

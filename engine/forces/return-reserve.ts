@@ -10,10 +10,10 @@
  *   free:      without friction. Efficiency is moving / free.
  */
 import type { Balance, Prepared } from './balance.ts'
-import { againstMotion, amplitudeIn, balanceIn, prepare } from './balance.ts'
-import { type ForceBench, type FrictionLevel, standingAttitude, standingLoad } from './force-bench.ts'
+import { againstMotion, amplitudeIn, balanceNow, prepare } from './balance.ts'
+import { type ForceBench, standingAttitude, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, runIn, runPattern, turnIn, turnPattern } from './force-frame.ts'
-import { worstAmplitude, worstRest } from './rest-state.ts'
+import { worstAmplitude } from './rest-state.ts'
 
 export interface Reserve {
   /** N·mm a pin. */
@@ -57,23 +57,30 @@ export function returnQuestion(bench: ForceBench, frame: ForceFrame): ReturnQues
   return attitude_rad === undefined ? { prepared } : { prepared, attitude_rad }
 }
 
-/** Every joint's friction opposes the motion. */
-export function movingReserve(bench: ForceBench, { prepared }: ReturnQuestion, level: FrictionLevel): Balance | undefined {
-  return balanceIn(prepared, againstMotion(bench.leversOf('moving', level)))
+/** Amplitude while moving, at the most friction; its state is left in the room. N·mm a pin, undefined when none was found. */
+export function movingAmplitude(bench: ForceBench, { prepared }: ReturnQuestion): number | undefined {
+  return amplitudeIn(prepared, againstMotion(bench.leversOf('moving', 'most')))
 }
 
-/** The worst state of rest. */
-export function restReserve(bench: ForceBench, { prepared }: ReturnQuestion, level: FrictionLevel): Balance | undefined {
-  return worstRest({ prepared, levers: bench.leversOf('rest', level), towards: -1, enough: 0 })
+/** Amplitude of the worst state of rest, at the most friction; its state is left in the room. N·mm a pin. */
+export function restAmplitude(bench: ForceBench, { prepared }: Pick<ReturnQuestion, 'prepared'>): number | undefined {
+  return worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1, enough: 0 })
+}
+
+/** The worst state of rest with all its forces. */
+export function restReserve(bench: ForceBench, { prepared }: ReturnQuestion): Balance | undefined {
+  const amplitude = restAmplitude(bench, { prepared })
+  return amplitude === undefined ? undefined : balanceNow(prepared, amplitude)
 }
 
 /** Reserves at a posture in every state. @param frame with the motion opening */
-export function returnReserve(bench: ForceBench, frame: ForceFrame, level: FrictionLevel = 'most'): Reserve | undefined {
+export function returnReserve(bench: ForceBench, frame: ForceFrame): Reserve | undefined {
   const question = returnQuestion(bench, frame)
   if (!question) return undefined
-  const moving = movingReserve(bench, question, level)
-  const fromRest = restReserve(bench, question, level)
   const { attitude_rad, prepared } = question
+  const movingNow = movingAmplitude(bench, question)
+  const moving = movingNow === undefined ? undefined : balanceNow(prepared, movingNow)
+  const fromRest = restReserve(bench, question)
   return {
     free_Nmm: prepared.freeAmplitude,
     ...(moving && { moving }),
@@ -93,14 +100,12 @@ export interface ReserveAmplitudes {
 export function reserveAmplitudes(bench: ForceBench, frame: ForceFrame): ReserveAmplitudes | undefined {
   const question = returnQuestion(bench, frame)
   if (!question) return undefined
-  const { prepared } = question
-  const moving = amplitudeIn(prepared, againstMotion(bench.leversOf('moving', 'most')))
-  const fromRest = worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1, enough: 0 })
-  return { free: prepared.freeAmplitude, moving, fromRest }
+  const moving = movingAmplitude(bench, question)
+  return { free: question.prepared.freeAmplitude, moving, fromRest: restAmplitude(bench, question) }
 }
 
 /** Reserve from rest of any given generalised force: what of it is left for drag at the pins. */
 export function reserveUnder(bench: ForceBench, frame: ForceFrame, load: Float64Array): number | undefined {
   const prepared = prepare(frame, { port: dragPort(frame), load })
-  return prepared && worstAmplitude({ prepared, levers: bench.leversOf('rest', 'most'), towards: -1, enough: 0 })
+  return prepared && restAmplitude(bench, { prepared })
 }

@@ -31,9 +31,9 @@ export function findSlip(bench: ForceBench, path: TravelPath, loadCase: LoadCase
   }
   const outward = [...path.nodes, ...path.beyond.slice(1)].filter((node) => node.arc_mm < jam.arc_mm).reverse()
   let last = jam
-  let lastExcess = excess(jam)
-  if (lastExcess === undefined) return { kind: 'unknown' }
-  if (lastExcess > 0) return { kind: 'noWindow' }
+  const atJam = excess(jam)
+  if (atJam === undefined) return { kind: 'unknown' }
+  if (atJam > 0) return { kind: 'noWindow' }
   for (const node of outward) {
     const now = excess(node)
     if (now === undefined) return { kind: 'unknown' }
@@ -42,7 +42,6 @@ export function findSlip(bench: ForceBench, path: TravelPath, loadCase: LoadCase
       return slip ? { kind: 'at', node: slip } : { kind: 'unknown' }
     }
     last = node
-    lastExcess = now
   }
   return { kind: 'never' }
 }
