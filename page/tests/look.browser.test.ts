@@ -82,6 +82,16 @@ describe('in print', () => {
       })
     }
   }
+
+  it('is black on white from dark paper too', async () => {
+    const page = await bench.open('hold', { colorScheme: 'dark' })
+    await page.emulateMedia({ media: 'print' })
+    const sheet = await page.evaluate(() => {
+      const { color, backgroundColor } = getComputedStyle(document.documentElement)
+      return { color, backgroundColor }
+    })
+    expect(sheet).toEqual({ color: 'rgb(0, 0, 0)', backgroundColor: 'rgb(255, 255, 255)' })
+  })
 })
 
 describe('labels of the drawing', () => {
