@@ -79,34 +79,50 @@ function raisedFromZero(room: Magnitudes, levers: Float64Array): boolean {
   return false
 }
 
+/** Newton with its derivative kept for as long as that serves: far from a jam the first one does for the whole solution. */
 function newton(room: Magnitudes, levers: Float64Array): boolean {
-  const { values, residual, step, kept, count } = room
-  const connected = count % 2 === 0 ? 1 : -1
+  const { values, kept } = room
+  const connected = room.count % 2 === 0 ? 1 : -1
   let sign: number = connected
+  let isFresh = false
+  let serves = false
   let last = residualNow(room, levers)
   for (let round = 0; round < limits.frictionRounds; round++) {
     const scale = largest(values)
     if (last <= limits.frictionTolerance_ratio * scale || scale === 0) return sign === connected
-    fillDerivative(room, levers, scale)
-    if (!factor(room.lu)) return false
-    sign = determinantSign(room.lu)
-    step.set(residual)
-    solve(room.lu, step)
-    kept.set(values)
-    let next = Number.POSITIVE_INFINITY
-    let share = 1
-    for (let halving = 0; halving < limits.frictionHalvings && !(next < last); halving++, share /= 2) {
-      for (let j = 0; j < count; j++) values[j] = kept[j] - share * step[j]
-      next = residualNow(room, levers)
+    if (!serves) {
+      fillDerivative(room, levers, scale)
+      if (!factor(room.lu)) return false
+      sign = determinantSign(room.lu)
     }
-    if (!(next < last)) {
-      values.set(kept)
-      residualNow(room, levers)
-      return sign === connected && last <= limits.frictionRounding_ratio * scale
+    isFresh = !serves
+    const next = stepped(room, levers, { last, halvings: isFresh ? limits.frictionHalvings : 1 })
+    if (next < last) {
+      serves = next <= limits.keptDerivative_ratio * last
+      last = next
+      continue
     }
-    last = next
+    values.set(kept)
+    residualNow(room, levers)
+    if (isFresh) return sign === connected && last <= limits.frictionRounding_ratio * scale
+    serves = false
   }
   return false
+}
+
+/** One step by the factors in the room, halved until it lowers the residual. Returns the residual after it. */
+function stepped(room: Magnitudes, levers: Float64Array, { last, halvings }: { last: number; halvings: number }): number {
+  const { values, step, kept, count } = room
+  step.set(room.residual)
+  solve(room.lu, step)
+  kept.set(values)
+  let next = Number.POSITIVE_INFINITY
+  let share = 1
+  for (let halving = 0; halving < halvings && !(next < last); halving++, share /= 2) {
+    for (let j = 0; j < count; j++) values[j] = kept[j] - share * step[j]
+    next = residualNow(room, levers)
+  }
+  return next
 }
 
 function largest(values: Float64Array): number {

@@ -6,7 +6,7 @@
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
-import { closureDerivative, closureGap } from './closure.ts'
+import { closureDerivative, closureGap, type ForceRow } from './closure.ts'
 import type { Condition } from './condition.ts'
 import type { Mechanism } from './mechanism.ts'
 
@@ -63,17 +63,23 @@ export function settleWithin(
     if (!Number.isFinite(largest)) return undefined
     if (isClosed(largest, lastGap, mechanism)) return { posture, rounds: round, firstStep_mm }
     if (round === rounds_most) return undefined
+    const serves = round > 0 && largest <= limits.keptDerivative_ratio * lastGap
     lastGap = largest
-    closureDerivative(mechanism, posture, lu.factors)
-    lu.factors.fill(0, row.start)
-    condition.addDerivative(row)
-    if (!factor(lu) || lu.pivotRatio < limits.singular_ratio) return undefined
+    if (!serves && !factorAt(row, condition, lu)) return undefined
     solve(lu, gap)
     const step_mm = largestOf(gap)
     if (round === 0) firstStep_mm = step_mm
     const shorten = Math.min(1, (limits.settleStep_ratio * mechanism.scale_mm) / step_mm)
     moveBack(mechanism, posture, gap, shorten)
   }
+}
+
+/** Factors of the closure derivative at a posture with the condition's own as the last row. */
+function factorAt(row: ForceRow, condition: Condition, lu: Lu): boolean {
+  closureDerivative(row.mechanism, row.posture, lu.factors)
+  lu.factors.fill(0, row.start)
+  condition.addDerivative(row)
+  return factor(lu) && lu.pivotRatio >= limits.singular_ratio
 }
 
 /** Closed to the tolerance, or to rounding when a further round no longer helps. */

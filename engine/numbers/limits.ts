@@ -119,6 +119,11 @@ export const limits = {
   wallTrials: 16,
   /** Newton's rounds for friction at one state: 4 are usual, a poor start takes 10. */
   frictionRounds: 40,
+  /**
+   * Newton keeps its derivative while each step leaves no more than this share of the residual: the steps that remain then cost less
+   * than a new derivative, and a contraction this strong cannot have a determinant of another sign at its end.
+   */
+  keptDerivative_ratio: 0.1,
   /** Halvings of one Newton step for friction: 2^-12 of a step means that none helps. */
   frictionHalvings: 12,
   /** Steps by which friction is raised from zero when Newton fails from there: enough to halve down to 1 % and come back. */
