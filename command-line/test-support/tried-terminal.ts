@@ -1,6 +1,10 @@
 import { join } from 'node:path'
 import { runCommandLine } from '../program.ts'
 import type { Terminal } from '../terminal.ts'
+import { testFolder } from './example.ts'
+
+/** Store of every command of one test file that names no other: never the one of the person who runs the tests. */
+const store = testFolder()
 
 /** What a command left behind: its exit status and everything that it printed. */
 export interface Tried {
@@ -36,7 +40,7 @@ export async function tryCommand(words: readonly string[], around: Around = {}):
     },
     colour: around.colour ?? false,
     home: around.home ?? join(import.meta.dirname, '../..'),
-    environment: around.environment ?? {},
+    environment: { FINGERWRIGHT_STORE: store, ...around.environment },
     stopped: async () => around.whileServing?.(output),
   }
   const status = await runCommandLine(words, terminal)
