@@ -51,13 +51,13 @@ export function evaluate(design: Design): Evaluation {
   if (!path) return said([cannotClose.atDrawn(design)])
   const survey = surveyTravel(path, assembled.posture)
   addMotionFigures(sheet, survey)
-  addCollisionFigures(sheet, survey)
+  const overlaps = addCollisionFigures(sheet, survey)
   const returns = addReturnFigures(sheet, survey)
   addDriveFigures(sheet, survey)
   const cases = survey.cases.map((one) => addCaseFigures(sheet, survey, one, returns))
   for (const loadCase of design.loadCases) if (!actsInPlane(loadCase)) addOutOfPlaneFigures(sheet, design, loadCase)
   const findings = findingsOf(design.requirements, sheet.figures, doubtsOf(survey, sheet.figures, cases))
   const problems = [...cannotOpen(survey), ...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
-  const travel = travelReport(survey, returns, cases)
+  const travel = { ...travelReport(survey, returns, cases), overlaps }
   return { design, mobility: { degrees: mobility.degrees, words }, travel, figures: sheet.figures, findings, problems }
 }

@@ -22,6 +22,7 @@ export {
   type QuestionName,
   questionOf,
 } from './tables/overall-verdict.ts'
+export { type OverlapPlace, type OverlapRow, overlapRows } from './tables/overlap-rows.ts'
 export {
   type FigureEntry,
   type FindingEntry,
@@ -30,4 +31,5 @@ export {
   resultDocument,
 } from './tables/result-document.ts'
 export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords } from './tables/rows.ts'
+export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { setValue, type ValueText } from './tables/value-text.ts'

@@ -61,6 +61,12 @@ function shownUnit(
   }
 }
 
+/** The one unit in which a whole axis of values is read, whatever their size, with how many of it make one inside unit. */
+export function axisUnit(unit: FigureUnit, system: UnitSystem = 'metric'): { readonly unit: string; readonly factor: number } {
+  const [name, factor] = shownUnit(unit, { size: 0, system })
+  return { unit: name, factor }
+}
+
 /**
  * A figure's value as number and unit, for tables that set the two apart.
  *

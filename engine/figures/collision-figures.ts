@@ -1,15 +1,23 @@
 /** Whether the finger hits itself on its travel. */
-import { collisionsOver } from '../motion/collision.ts'
+import { type Collision, collisionsOver } from '../motion/collision.ts'
+import type { Overlapping } from './evaluation.ts'
 import { type FigureSheet, line } from './figure-sheet.ts'
 import { driveUnit } from './motion-figures.ts'
 import type { Survey } from './survey.ts'
+import { postureOf } from './travel-report.ts'
 
-/** Deepest overlap over the travel, mm; undecided while a part cannot be looked at, unless another pair already collides. */
-export function addCollisionFigures(sheet: FigureSheet, survey: Survey): void {
+/**
+ * Deepest overlap over the travel, mm; undecided while a part cannot be looked at, unless another pair already collides.
+ *
+ * @returns the pairs that collide, deepest first
+ */
+export function addCollisionFigures(sheet: FigureSheet, survey: Survey): readonly Overlapping[] {
   const { design, path, nodes } = survey
-  const { collisions, notLookedAt } = collisionsOver(path.bench, nodes)
+  const report = collisionsOver(path.bench, nodes)
+  const collisions = report.collisions.toSorted((a, b) => b.overlap.depth_mm - a.overlap.depth_mm)
+  const { notLookedAt } = report
   const unseen = notLookedAt.map((part) => design.parts[part].id).join(', ')
-  const deepest = collisions.toSorted((a, b) => b.overlap.depth_mm - a.overlap.depth_mm)[0]
+  const deepest = collisions[0]
   const inputs = [line('parts without outline or place across the width', unseen || 'none', 'words')]
   const steps = collisions.flatMap(({ parts, first, deepest: worst, overlap }) => {
     const names = parts.map((part) => design.parts[part].id).join(' and ')
@@ -23,4 +31,18 @@ export function addCollisionFigures(sheet: FigureSheet, survey: Survey): void {
   const decided = deepest !== undefined || notLookedAt.length === 0
   sheet.add('motion.collides', { value: decided ? deepest !== undefined : undefined, why, inputs, steps })
   sheet.add('motion.collisionDepth', { value: decided ? (deepest?.overlap.depth_mm ?? 0) : undefined, why, inputs, steps })
+  return collisions.map((collision) => overlapping(survey, collision))
+}
+
+function overlapping({ path }: Survey, { parts, first, deepest, overlap }: Collision): Overlapping {
+  const [met, worst] = [postureOf(path, first), postureOf(path, deepest)]
+  return {
+    parts,
+    first_ratio: met.arc_ratio,
+    deepest_ratio: worst.arc_ratio,
+    firstDrive: met.drive,
+    deepestDrive: worst.drive,
+    depth_mm: overlap.depth_mm,
+    at: { x_mm: overlap.x_mm, y_mm: overlap.y_mm },
+  }
 }

@@ -76,6 +76,21 @@ export interface Posture {
   readonly margins_rad: readonly number[]
 }
 
+/** Two parts that run into each other on the travel. */
+export interface Overlapping {
+  /** Part indices, ascending. */
+  readonly parts: readonly [number, number]
+  /** Where they first meet, and where they reach deepest into each other; as Posture.arc_ratio. */
+  readonly first_ratio: number
+  readonly deepest_ratio: number
+  /** Drive coordinates there: rad or mm. */
+  readonly firstDrive: number
+  readonly deepestDrive: number
+  /** At the deepest posture: how far the boundary of one reaches inside the other, and where in the mount frame. */
+  readonly depth_mm: number
+  readonly at: Point
+}
+
 /** One quantity over the travel, one value a posture; undefined where it does not exist. */
 export interface Series {
   readonly id: string
@@ -92,6 +107,8 @@ export interface Travel {
   readonly driveUnit: 'rad' | 'mm'
   readonly events: readonly TravelEvent[]
   readonly series: readonly Series[]
+  /** Pairs of parts that run into each other, deepest first; parts that could not be looked at are named in `motion.collides`. */
+  readonly overlaps: readonly Overlapping[]
 }
 
 /** Forces at one posture for the drawing. Forces act on `part`; equal and opposite ones on `against`. */

@@ -23,7 +23,7 @@ export function postureOf(path: TravelPath, node: PathNode): Posture {
 }
 
 /** Postures, events and series in inside units; events in order of arc, those beyond the stop above 1. */
-export function travelReport(survey: Survey, found: ReturnFound, cases: readonly CaseFound[]): Travel {
+export function travelReport(survey: Survey, found: ReturnFound, cases: readonly CaseFound[]): Omit<Travel, 'overlaps'> {
   const { path, nodes } = survey
   return {
     postures: nodes.map((node) => postureOf(path, node)),

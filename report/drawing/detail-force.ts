@@ -1,5 +1,5 @@
 /** The line of force in the detail of a toggle, and the words under it that say what the eye should see. */
-import type { Design, ForcePicture, Posture } from '../../engine/index.ts'
+import type { Design, ForcePicture, Posture, UnitSystem } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arrow } from './arrows.ts'
 import { type ForceLine, forceLine, seenToggle } from './force-line.ts'
@@ -15,6 +15,7 @@ export interface ForceDetail {
   readonly posture: Posture
   readonly forces?: ForcePicture
   readonly toggle: number
+  readonly units: UnitSystem
   readonly centre: Place
   readonly radius: number
 }
@@ -29,7 +30,7 @@ export function drawForceLine(detail: ForceDetail, view: View) {
   const [near, far] = isEntryNear ? [entry, exit] : [exit, entry]
   const between = (share: number): Place => ({ x: near.x + share * (far.x - near.x), y: near.y + share * (far.y - near.y) })
   const { tension_N } = found
-  const words = tension_N === undefined ? 'nearest line' : say(Math.abs(tension_N), 'N')
+  const words = tension_N === undefined ? 'nearest line' : say(Math.abs(tension_N), 'N', detail.units)
   const [outer, inner] = [between(0.06), between(0.36)]
   const pushed =
     tension_N === undefined ? '' : tension_N > 0 ? arrow(inner, outer, 'force link') : arrow(outer, inner, 'force link')
@@ -54,8 +55,8 @@ export function captionOf(detail: ForceDetail): readonly string[] {
   const { distance_mm, frictionCircle_mm, tension_N } = found
   const name = detail.design.pins[seenToggle(detail.design, detail.toggle).arm].id
   const misses = distance_mm > frictionCircle_mm
-  const passes = `pin ${name} at ${say(distance_mm, 'mm')}, ${misses ? 'outside' : 'through'} its friction circle`
-  const size = `of ${say(frictionCircle_mm, 'mm')}`
+  const passes = `pin ${name} at ${say(distance_mm, 'mm', detail.units)}, ${misses ? 'outside' : 'through'} its friction circle`
+  const size = `of ${say(frictionCircle_mm, 'mm', detail.units)}`
   if (tension_N !== undefined) return ['The link’s force passes', passes, `${size}.`]
   // Past dead centre the arm is held by its stop, whatever friction does.
   const isPast = detail.posture.margins_rad[detail.toggle] < 0

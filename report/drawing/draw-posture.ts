@@ -1,9 +1,9 @@
 /** One sheet: the finger at a posture with its forces, and the toggle as a detail beside it. */
-import type { Design, ForcePicture, Posture, Question, Travel } from '../../engine/index.ts'
+import type { Design, ForcePicture, Posture, Question, Travel, UnitSystem } from '../../engine/index.ts'
 import { drawForces } from './forces.ts'
 import { boxAt, drawLabel, type Label, placeLabels } from './labels.ts'
 import type { FingerSheet } from './layout-finger.ts'
-import { drawParts, drawPhantom } from './parts.ts'
+import { drawOverlaps, drawParts, drawPhantom } from './parts.ts'
 import { drawPads, drawPins, drawSprings, drawStops, drawTipPath } from './pins.ts'
 import { element, type Place, px } from './svg.ts'
 import { detailArea, drawDetail } from './toggle-detail.ts'
@@ -17,6 +17,8 @@ export interface PosturePicture {
   readonly forces?: ForcePicture
   /** What the forces were asked for; it tells where the effort acts. */
   readonly question?: Question
+  /** Units of the reader; metric when absent. */
+  readonly units?: UnitSystem
   /** Which toggle the detail shows; the first when absent. */
   readonly toggle?: number
 }
@@ -68,13 +70,13 @@ export function drawPosture(picture: PosturePicture, options: SheetOptions): Fin
 }
 
 function mainView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): string {
-  const { design, travel, posture, forces, question } = picture
+  const { design, travel, posture, forces, question, units = 'metric' } = picture
   const view = sheet.view
   const marks = { design, posture, view }
   const drawnForces =
     forces === undefined
       ? { svg: '', labels: [], obstacles: [] }
-      : drawForces({ design, forces, view, ...(question === undefined ? {} : { question }) })
+      : drawForces({ design, forces, view, units, ...(question === undefined ? {} : { question }) })
   const pins = posture.pinsAt.map((at) => onSheet(view, at))
   const ring = ringOf(picture, sheet)
   const names = design.pins.map((pin, index) => pinName(pin.id, pins, index))
@@ -86,6 +88,10 @@ function mainView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerS
     drawPhantom({ design, posture: travel.postures[0], view, idPrefix }),
     drawTipPath(marks, travel),
     drawParts({ design, posture, view, idPrefix }),
+    drawOverlaps(
+      idPrefix,
+      travel.overlaps.map(({ parts }) => parts),
+    ),
     drawSprings(marks),
     drawStops(marks),
     drawPins(marks),
@@ -115,8 +121,8 @@ function ringOf({ design, posture, toggle = 0 }: PosturePicture, sheet: FingerSh
 
 function detailView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): string {
   if (sheet.detail === undefined) return ''
-  const { design, posture, forces, toggle = 0 } = picture
-  const place = { ...sheet.detail, mainScale_px_mm: sheet.view.scale_px_mm, idPrefix, toggle }
+  const { design, posture, forces, toggle = 0, units = 'metric' } = picture
+  const place = { ...sheet.detail, mainScale_px_mm: sheet.view.scale_px_mm, idPrefix, toggle, units }
   return drawDetail({ design, posture, ...place, ...(forces === undefined ? {} : { forces }) })
 }
 

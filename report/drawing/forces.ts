@@ -1,5 +1,5 @@
 /** Forces of a picture as arrows: loads end at their pad, stop forces at the contact, link forces lie along their line of action. */
-import type { Design, ForcePicture, Point, Port, Question, Vector } from '../../engine/index.ts'
+import type { Design, ForcePicture, Point, Port, Question, UnitSystem, Vector } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arcArrow, arrow } from './arrows.ts'
 import { boxesAlong, type Label, type Rectangle } from './labels.ts'
@@ -30,6 +30,7 @@ export interface ForcesOnSheet {
   readonly design: Design
   readonly forces: ForcePicture
   readonly view: View
+  readonly units: UnitSystem
   /** What the forces were asked for; it tells where the effort acts. */
   readonly question?: Question
 }
@@ -49,12 +50,10 @@ export function drawForces(about: ForcesOnSheet): DrawnForces {
     ...forces.loads.map((load) => sizeOf(load.force_N)),
     ...forces.stops.map((stop) => sizeOf(stop.force_N)),
   )
-  const loads = forces.loads.map((load) =>
-    arrowFor(about.view, { at: load.at, force_N: load.force_N, largest, className: 'load' }),
-  )
+  const loads = forces.loads.map((load) => arrowFor(about, { at: load.at, force_N: load.force_N, largest, className: 'load' }))
   const stops = forces.stops
     .filter((stop) => sizeOf(stop.force_N) > SMALLEST_RATIO * largest)
-    .map((stop) => arrowFor(about.view, { at: stop.at, force_N: stop.force_N, largest, className: 'reaction' }))
+    .map((stop) => arrowFor(about, { at: stop.at, force_N: stop.force_N, largest, className: 'reaction' }))
   const links = forces.linkLines.flatMap((_, index) => linkArrows(about, index))
   const arrows = [...loads, ...stops, ...links]
   const effort = drawEffort(about)
@@ -65,12 +64,15 @@ export function drawForces(about: ForcesOnSheet): DrawnForces {
   }
 }
 
-function arrowFor(view: View, force: { at: Point; force_N: Vector; largest: number; className: string }): Arrow {
+function arrowFor(
+  { view, units }: ForcesOnSheet,
+  force: { at: Point; force_N: Vector; largest: number; className: string },
+): Arrow {
   const size = sizeOf(force.force_N)
   const length = Math.max(SHORTEST_PX, (LONGEST_PX * size) / force.largest)
   const to = onSheet(view, force.at)
   const from = { x: to.x - (length * force.force_N.x) / size, y: to.y + (length * force.force_N.y) / size }
-  return { from, to, words: say(size, 'N'), className: force.className }
+  return { from, to, words: say(size, 'N', units), className: force.className }
 }
 
 function labelOf({ from, to, words, className }: Arrow): Label {
@@ -87,7 +89,7 @@ function linkArrows(about: ForcesOnSheet, index: number): readonly Arrow[] {
   return ends.map(({ at, outward }, end) => {
     const far = { x: at.x + BEYOND_PX * outward.x, y: at.y + BEYOND_PX * outward.y }
     const near = { x: at.x + 8 * outward.x, y: at.y + 8 * outward.y }
-    const words = end === 0 ? `${say(Math.abs(tension_N), 'N')} ${state}` : ''
+    const words = end === 0 ? `${say(Math.abs(tension_N), 'N', about.units)} ${state}` : ''
     return tension_N > 0 ? { from: near, to: far, words, className: 'link' } : { from: far, to: near, words, className: 'link' }
   })
 }
@@ -128,7 +130,10 @@ function drawEffort(about: ForcesOnSheet): DrawnForces {
   const centre = centreOf(about, port)
   return centre === undefined
     ? NOTHING
-    : drawCouple(onSheet(about.view, centre), { value: effort.value, words: say(Math.abs(effort.value), effort.unit) })
+    : drawCouple(onSheet(about.view, centre), {
+        value: effort.value,
+        words: say(Math.abs(effort.value), effort.unit, about.units),
+      })
 }
 
 /** The port at which a question asks for the effort; the return asks for drag at every pin, which is no place. */
@@ -161,16 +166,14 @@ function drawCouple(centre: Place, couple: { readonly value: number; readonly wo
   return { svg, labels: [label], obstacles: boxesAlong(top, top, 8) }
 }
 
-function drawKeeper(
-  { design, forces, view }: ForcesOnSheet,
-  keeper: { port: Extract<Port, { kind: 'force' }>; value: number },
-): DrawnForces {
+function drawKeeper(about: ForcesOnSheet, keeper: { port: Extract<Port, { kind: 'force' }>; value: number }): DrawnForces {
   const { part, pad, direction_rad, frame } = keeper.port
+  const { design, forces } = about
   const { posture } = forces
   const turned = direction_rad + posture.poses[3 * frame + 2]
   const force_N = { x: keeper.value * Math.cos(turned), y: keeper.value * Math.sin(turned) }
   const at = inMount(posture, part, design.parts[part].pads[pad].at)
-  const shown = arrowFor(view, { at, force_N, largest: Math.abs(keeper.value), className: 'effort' })
+  const shown = arrowFor(about, { at, force_N, largest: Math.abs(keeper.value), className: 'effort' })
   const label = labelOf({ ...shown, words: `${shown.words} keeper` })
   return { svg: arrow(shown.from, shown.to, 'force effort'), labels: [label], obstacles: boxesAlong(shown.from, shown.to, 4) }
 }

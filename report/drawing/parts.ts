@@ -37,6 +37,23 @@ export function drawParts(picture: PartsPicture): string {
   return [element('defs', {}, hatchPattern(idPrefix), ...outlines), ...solids, hatch, ...hidden].join('')
 }
 
+/**
+ * Where two parts lie in the same place: both outlines inside each other, hatched closely. It is drawn over `drawParts`, whose outlines it
+ * uses; at a posture where the two are apart nothing shows.
+ */
+export function drawOverlaps(idPrefix: string, pairs: readonly (readonly [number, number])[]): string {
+  const use = (part: number, attributes: Readonly<Record<string, string>>): string =>
+    element('use', { href: `#${idPrefix}part${part}`, ...attributes })
+  const overlaps = pairs.map(([one, other]) => {
+    const inside = (part: number): string => `${idPrefix}inside${one}-${other}-${part}`
+    const clips = [one, other].map((part) => element('clipPath', { id: inside(part) }, use(part, {})))
+    const hatched = use(other, { fill: `url(#${idPrefix}clash)`, 'clip-path': `url(#${inside(one)})` })
+    const edges = [use(other, { 'clip-path': `url(#${inside(one)})` }), use(one, { 'clip-path': `url(#${inside(other)})` })]
+    return [...clips, hatched, element('g', { class: 'overlap' }, ...edges)].join('')
+  })
+  return overlaps.length === 0 ? '' : element('defs', {}, clashPattern(idPrefix)) + overlaps.join('')
+}
+
 /** Only the outlines, in the line type for extreme positions (ISO 128: long-dashed double-dotted narrow line). */
 export function drawPhantom(picture: PartsPicture): string {
   const shown = picture.design.parts
@@ -49,6 +66,13 @@ export function drawPhantom(picture: PartsPicture): string {
 function hatchPattern(idPrefix: string): string {
   const stroke = element('line', { x1: 0, y1: 0, x2: 0, y2: 6, class: 'hatch-line' })
   const turned = { id: `${idPrefix}hatch`, width: 6, height: 6, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' }
+  return element('pattern', turned, stroke)
+}
+
+/** Closer than the hatching of the fixed part, and the other way. */
+function clashPattern(idPrefix: string): string {
+  const stroke = element('line', { x1: 0, y1: 0, x2: 0, y2: 3, class: 'clash-line' })
+  const turned = { id: `${idPrefix}clash`, width: 3, height: 3, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(-45)' }
   return element('pattern', turned, stroke)
 }
 

@@ -4,9 +4,10 @@
  */
 import { scaleLinear } from 'd3-scale'
 import { line as curveThrough } from 'd3-shape'
-import type { Series, Travel } from '../../engine/index.ts'
+import { axisUnit, type Series } from '../../engine/index.ts'
 import { textSize } from '../drawing/labels.ts'
 import { element, lettering, line, px } from '../drawing/svg.ts'
+import type { ToldTravel } from '../tables/told.ts'
 import { say } from '../tables/value-text.ts'
 import type { PlotGroup } from './plot-groups.ts'
 import { spread } from './spread-labels.ts'
@@ -46,7 +47,7 @@ interface Frame {
 }
 
 /** Draws one group of series over a travel. */
-export function drawPlot(about: { readonly group: PlotGroup; readonly travel: Travel }, options: PlotOptions): Plot {
+export function drawPlot(about: { readonly group: PlotGroup; readonly travel: ToldTravel }, options: PlotOptions): Plot {
   const { group, travel } = about
   const frame = frameOf(about, options)
   const content = [
@@ -84,7 +85,7 @@ export function drawPlot(about: { readonly group: PlotGroup; readonly travel: Tr
   }
 }
 
-function frameOf({ group, travel }: { group: PlotGroup; travel: Travel }, options: PlotOptions): Frame {
+function frameOf({ group, travel }: { group: PlotGroup; travel: ToldTravel }, options: PlotOptions): Frame {
   const values = group.series
     .flatMap((series) => series.values.filter((value) => value !== undefined))
     .map((value) => shown(value, group))
@@ -107,19 +108,19 @@ function namesRoom(group: PlotGroup, width_px: number): number {
   return Math.min(longest, NAMES.most_ratio * width_px)
 }
 
-/** Values as they are read at the axis: degrees for angles. */
+/** Values as they are read at the axis, in the reader's unit. */
 function shown(value: number, group: PlotGroup): number {
-  return group.unit === 'rad' ? (value * 180) / Math.PI : value
+  return value * axisUnit(group.unit, group.units).factor
 }
 
 function titleOf(group: PlotGroup): string {
-  const unit = group.unit === 'rad' ? 'degrees' : group.unit
-  return unit === '1' ? group.title : `${group.title}, ${unit}`
+  const unit = group.unit === 'rad' ? 'degrees' : axisUnit(group.unit, group.units).unit
+  return unit === '' ? group.title : `${group.title}, ${unit}`
 }
 
 function axisOf({ group }: { group: PlotGroup }, frame: Frame): string {
   const { right } = frame
-  const back = group.unit === 'rad' ? Math.PI / 180 : 1
+  const back = 1 / axisUnit(group.unit, group.units).factor
   return frame.ticks
     .map((tick) => {
       const y = frame.y(tick * back)
@@ -137,13 +138,13 @@ function tickText(tick: number): string {
   return String(tick).replace('-', '−')
 }
 
-function travelAxisOf(travel: Travel, frame: Frame): string {
+function travelAxisOf(travel: ToldTravel, frame: Frame): string {
   const bottom = frame.options.height_px - MARGIN.bottom
   const { right } = frame
   const step = driveStep(travel, { width_px: right - MARGIN.left, apart_px: 56 })
   const marks = driveMarks(travel, step).map((mark) => {
     const x = frame.x(mark.arc_ratio)
-    const words = `${tickText(Math.round(mark.drive * 10) / 10)}${driveSign(travel)}`
+    const words = `${tickText(Math.round(mark.drive * 100) / 100)}${driveSign(travel)}`
     return (
       line({ x, y: bottom }, { x, y: bottom + 5 }, 'tick') +
       lettering(words, { x, y: bottom + 20 }, { class: 'axis', 'text-anchor': 'middle', 'font-size': LABEL_PX })
@@ -152,7 +153,7 @@ function travelAxisOf(travel: Travel, frame: Frame): string {
   return line({ x: MARGIN.left, y: bottom }, { x: right, y: bottom }, 'axis-line') + marks.join('')
 }
 
-function curveOf(series: Series, travel: Travel, frame: Frame): string {
+function curveOf(series: Series, travel: ToldTravel, frame: Frame): string {
   const path = curveThrough<number | undefined>()
     .defined((value) => value !== undefined)
     .x((_, index) => frame.x(travel.postures[index].arc_ratio))
@@ -162,14 +163,14 @@ function curveOf(series: Series, travel: Travel, frame: Frame): string {
 }
 
 /** Names at the right ends of the curves and limits, moved apart where they would touch. */
-function endLabels({ group }: { group: PlotGroup; travel: Travel }, frame: Frame): string {
+function endLabels({ group }: { group: PlotGroup; travel: ToldTravel }, frame: Frame): string {
   const { right } = frame
   const curves = group.series.flatMap((series) => {
     const last = series.values.findLast((value) => value !== undefined)
     return last === undefined ? [] : [{ words: nameOf(series), y: frame.y(last), className: 'name' }]
   })
   const limits = group.limits.map((limit) => {
-    return { words: `${limit.words} ${say(limit.value, group.unit)}`, y: frame.y(limit.value), className: 'bound' }
+    return { words: `${limit.words} ${say(limit.value, group.unit, group.units)}`, y: frame.y(limit.value), className: 'bound' }
   })
   const wanted = [...curves, ...limits]
   const placed = spread(
@@ -190,7 +191,7 @@ function nameOf(series: Series): string {
 }
 
 /** Stretches where no series has a value. */
-function gapsOf({ group, travel }: { group: PlotGroup; travel: Travel }, frame: Frame): string {
+function gapsOf({ group, travel }: { group: PlotGroup; travel: ToldTravel }, frame: Frame): string {
   const missing = travel.postures.map((_, index) => group.series.some((series) => series.values[index] === undefined))
   const starts = missing.flatMap((gone, index) => (gone && !missing[index - 1] ? [index] : []))
   return starts

@@ -1,7 +1,8 @@
 /** Which series of a travel belong into one plot, and which limits are drawn across it. */
-import type { Evaluation, FigureUnit, Series } from '../../engine/index.ts'
+import type { FigureUnit, Series, UnitSystem } from '../../engine/index.ts'
 import { figureOf, numberOf } from '../tables/figure-lookup.ts'
 import type { QuestionName } from '../tables/overall-verdict.ts'
+import type { Told } from '../tables/told.ts'
 
 /** A limit drawn across a plot. */
 export interface Limit {
@@ -17,6 +18,8 @@ export interface PlotGroup {
   readonly question: QuestionName
   readonly series: readonly Series[]
   readonly limits: readonly Limit[]
+  /** Units of the reader; metric when absent. */
+  readonly units?: UnitSystem
 }
 
 interface Kind {
@@ -37,7 +40,7 @@ const KINDS: readonly Kind[] = [
 ]
 
 /** Plots of an evaluation in the order they are read. Series of no known kind get a plot by themselves. */
-export function plotGroups(evaluation: Evaluation): readonly PlotGroup[] {
+export function plotGroups(evaluation: Told): readonly PlotGroup[] {
   const series = evaluation.travel?.series ?? []
   const known = KINDS.flatMap((kind) => {
     const own = series.filter((one) => kindOf(one) === kind)
@@ -53,20 +56,22 @@ export function plotGroups(evaluation: Evaluation): readonly PlotGroup[] {
     series: [one],
     limits: [],
   }))
-  return [...known, ...single].filter((group) => group.series.some((one) => one.values.some((value) => value !== undefined)))
+  const { units } = evaluation
+  const groups = [...known, ...single].map((group) => (units === undefined ? group : { ...group, units }))
+  return groups.filter((group) => group.series.some((one) => one.values.some((value) => value !== undefined)))
 }
 
 function kindOf(series: Series): Kind | undefined {
   return KINDS.find((kind) => kind.matches.test(series.id))
 }
 
-function groupOf(evaluation: Evaluation, kind: Kind, found: { unit: FigureUnit; series: readonly Series[] }): PlotGroup {
+function groupOf(evaluation: Told, kind: Kind, found: { unit: FigureUnit; series: readonly Series[] }): PlotGroup {
   const limits = kind.id === 'margin' ? marginLimits(evaluation) : []
   return { id: `${kind.id}${found.unit === 'mm' ? '-mm' : ''}`, title: kind.title, question: kind.question, limits, ...found }
 }
 
 /** Jam and slip of each toggle. */
-function marginLimits(evaluation: Evaluation): readonly Limit[] {
+function marginLimits(evaluation: Told): readonly Limit[] {
   const jams = evaluation.design.toggles.flatMap((toggle) => {
     const jam = numberOf(evaluation, `closed.toggle.${toggle.id}.jamAngle`)
     return jam === undefined ? [] : [{ value: jam, words: 'jams at rest' }]

@@ -2,9 +2,10 @@
  * The printed scale of the travel, engraved like the beam of a vernier: fine strokes each degree (or mm), longer ones at five and ten, the
  * numbers below, the events of the travel above. A pointer on it sets the posture of every drawing.
  */
-import type { Travel, TravelEvent } from '../../engine/index.ts'
+import type { TravelEvent } from '../../engine/index.ts'
 import { textSize } from '../drawing/labels.ts'
 import { element, lettering, line, type Place, px } from '../drawing/svg.ts'
+import type { ToldTravel } from '../tables/told.ts'
 import { spread } from './spread-labels.ts'
 import { axisRange, driveAt, driveMarks, driveSign, driveStep, readDrive, travelEnd } from './travel-axis.ts'
 
@@ -28,7 +29,7 @@ export interface TravelScale {
 
 /** Draws the scale for a width in px; the pointer is drawn when its place is given. */
 export function drawTravelScale(
-  travel: Travel,
+  travel: ToldTravel,
   options: { readonly width_px: number; readonly pointer_ratio?: number },
 ): TravelScale {
   const { width_px: width } = options
@@ -54,13 +55,18 @@ export function drawTravelScale(
 }
 
 /** What the pointer reads: `MCP 62.4°` without the name; the events are named that the pointer stands on. */
-export function readTravel(travel: Travel, arc_ratio: number): string {
-  const drive = `${readDrive(travel, driveAt(travel, arc_ratio)).toFixed(1).replace('-', '−')}${driveSign(travel)}`
+export function readTravel(travel: ToldTravel, arc_ratio: number): string {
+  const drive = `${readDrive(travel, driveAt(travel, arc_ratio)).toFixed(decimals(travel)).replace('-', '−')}${driveSign(travel)}`
   const events = travel.events.filter((one) => Math.abs(one.arc_ratio - arc_ratio) < 5e-4)
   return [drive, ...events.map(shortWords)].join(', ')
 }
 
-function strokes(travel: Travel, x: (ratio: number) => number, room_px: number): string {
+/** A thousandth of an inch is what a tenth of a millimetre is elsewhere; degrees are read to a tenth. */
+function decimals(travel: ToldTravel): number {
+  return travel.driveUnit === 'mm' && travel.units === 'inch' ? 3 : 1
+}
+
+function strokes(travel: ToldTravel, x: (ratio: number) => number, room_px: number): string {
   const numbered = driveStep(travel, { width_px: room_px, apart_px: 44 })
   const fine = numbered / 10
   const drives = travel.postures.map((posture) => readDrive(travel, posture.drive))
@@ -72,7 +78,7 @@ function strokes(travel: Travel, x: (ratio: number) => number, room_px: number):
       const isLong = isMultiple(mark.drive, numbered)
       const length = isLong ? STROKES_PX.long : isMultiple(mark.drive, numbered / 2) ? STROKES_PX.middle : STROKES_PX.fine
       const stroke = line({ x: place, y: BEAM_PX }, { x: place, y: BEAM_PX + length }, 'tick')
-      const words = `${Math.round(mark.drive * 10) / 10}`.replace('-', '−')
+      const words = `${Math.round(mark.drive * 100) / 100}`.replace('-', '−')
       const at = { x: place, y: BEAM_PX + STROKES_PX.long + 14 }
       return isLong ? stroke + lettering(words, at, { class: 'axis', 'text-anchor': 'middle', 'font-size': LABEL_PX }) : stroke
     })
@@ -84,7 +90,7 @@ function isMultiple(value: number, step: number): boolean {
 }
 
 /** Events above the beam; events at one place share a mark. */
-function eventMarks(travel: Travel, x: (ratio: number) => number, room: { left: number; right: number }): string {
+function eventMarks(travel: ToldTravel, x: (ratio: number) => number, room: { left: number; right: number }): string {
   const events = gathered(travel.events)
   const places = spread(
     events.map((event) => ({ at: x(event.arc_ratio), length: textSize(event.words, LABEL_PX).width + 10 })),

@@ -1,11 +1,12 @@
 /** How the finger stands when it is closed, as a clause: short of dead centre, past it, or that it does not close. */
-import type { Evaluation, Toggle } from '../../engine/index.ts'
+import type { Toggle } from '../../engine/index.ts'
 import { answerOf, figureOf, numberOf } from '../tables/figure-lookup.ts'
+import type { Told } from '../tables/told.ts'
 import { say } from '../tables/value-text.ts'
 import { inside } from './words.ts'
 
 /** The toggle that stands nearest to its jam when closed; absent for a finger without toggles. */
-export function governingToggle(evaluation: Evaluation): Toggle | undefined {
+export function governingToggle(evaluation: Told): Toggle | undefined {
   const roomOf = (toggle: Toggle): number => {
     const margin = numberOf(evaluation, `closed.toggle.${toggle.id}.deadCentreMargin`) ?? Infinity
     return margin - (numberOf(evaluation, `closed.toggle.${toggle.id}.jamAngle`) ?? 0)
@@ -14,7 +15,7 @@ export function governingToggle(evaluation: Evaluation): Toggle | undefined {
 }
 
 /** Why the finger has no closed posture, as a clause; absent when it closes. */
-export function cannotCloseClause(evaluation: Evaluation): string | undefined {
+export function cannotCloseClause(evaluation: Told): string | undefined {
   const { travel, problems } = evaluation
   if (travel === undefined) {
     const problem = problems[0]
@@ -26,7 +27,7 @@ export function cannotCloseClause(evaluation: Evaluation): string | undefined {
   if (answerOf(evaluation, 'motion.closes') === false) {
     const why = inside(figureOf(evaluation, 'motion.closes')?.why ?? travel.endWords)
     const last = travel.postures.at(-1)
-    const where = last === undefined ? '' : ` at ${say(last.drive, travel.driveUnit)} of the drive`
+    const where = last === undefined ? '' : ` at ${say(last.drive, travel.driveUnit, evaluation.units)} of the drive`
     return evaluation.design.stops.length > 0
       ? `the finger does not reach its stop: ${why}${where}`
       : `the finger does not close: ${why}${where}`
@@ -35,7 +36,7 @@ export function cannotCloseClause(evaluation: Evaluation): string | undefined {
 }
 
 /** `closed, pin B stands 8.7° short of dead centre`; the closed drive position where there is no toggle. */
-export function closedClause(evaluation: Evaluation): string {
+export function closedClause(evaluation: Told): string {
   const toggle = governingToggle(evaluation)
   const margin = toggle && numberOf(evaluation, `closed.toggle.${toggle.id}.deadCentreMargin`)
   if (toggle === undefined || margin === undefined) return closedDriveClause(evaluation)
@@ -45,7 +46,7 @@ export function closedClause(evaluation: Evaluation): string {
 }
 
 /** `at rest it would jam below 5.1° and slips above 13.9°`: the hold window of the governing toggle, as far as it is known. */
-export function windowClause(evaluation: Evaluation): string | undefined {
+export function windowClause(evaluation: Told): string | undefined {
   const toggle = governingToggle(evaluation)
   if (toggle === undefined) return undefined
   const jam = numberOf(evaluation, `closed.toggle.${toggle.id}.jamAngle`)
@@ -58,9 +59,10 @@ export function windowClause(evaluation: Evaluation): string | undefined {
   return words.length === 0 ? undefined : words.join(' and ')
 }
 
-function closedDriveClause(evaluation: Evaluation): string {
+function closedDriveClause(evaluation: Told): string {
   const travel = evaluation.travel
   const drive = numberOf(evaluation, 'closed.drive')
-  const where = drive === undefined || travel === undefined ? '' : ` at ${say(drive, travel.driveUnit)} of the drive`
+  const where =
+    drive === undefined || travel === undefined ? '' : ` at ${say(drive, travel.driveUnit, evaluation.units)} of the drive`
   return travel?.endsBy === 'stop' ? `closed${where}, it stands against its stop` : `it closes${where}`
 }

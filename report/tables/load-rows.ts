@@ -1,7 +1,7 @@
 /** One row a load: who carries it, and what the wearer has to give to close against it, to hold it and to let it go. */
-import type { Evaluation } from '../../engine/index.ts'
 import { loadWords } from '../sentences/hold-clause.ts'
 import { figureOf } from './figure-lookup.ts'
+import type { Told } from './told.ts'
 import { setValue, type ValueText } from './value-text.ts'
 
 /** A load with its answers; a cell without a value carries the reason. */
@@ -24,14 +24,14 @@ export interface LoadCell {
 }
 
 /** Every load case of the design in its order. */
-export function loadRows(evaluation: Evaluation): readonly LoadRow[] {
+export function loadRows(evaluation: Told): readonly LoadRow[] {
   return evaluation.design.loadCases.map((loadCase) => {
     const cell = (name: string): LoadCell => cellOf(evaluation, `loadCase.${loadCase.id}.${name}`)
     const effort = (name: string): LoadCell => effortCell(evaluation, `loadCase.${loadCase.id}.${name}`)
     return {
       id: loadCase.id,
       name: loadCase.name,
-      load: loadWords(loadCase),
+      load: loadWords(evaluation, loadCase),
       heldBy: cell('heldBy'),
       toClose: effort('effortToClose'),
       toHold: effort('effortToHold'),
@@ -42,13 +42,13 @@ export function loadRows(evaluation: Evaluation): readonly LoadRow[] {
 }
 
 /** An effort that is nothing or negative is none that the wearer has to give. */
-function effortCell(evaluation: Evaluation, id: string): LoadCell {
+function effortCell(evaluation: Told, id: string): LoadCell {
   const value = figureOf(evaluation, id)?.value
   return typeof value === 'number' && value <= 0 ? { value: { number: 'none needed', unit: '' } } : cellOf(evaluation, id)
 }
 
-function cellOf(evaluation: Evaluation, id: string): LoadCell {
+function cellOf(evaluation: Told, id: string): LoadCell {
   const figure = figureOf(evaluation, id)
-  if (figure?.value !== undefined) return { value: setValue(figure.value, figure.unit) }
+  if (figure?.value !== undefined) return { value: setValue(figure.value, figure.unit, evaluation.units) }
   return figure?.why === undefined ? {} : { why: figure.why }
 }

@@ -1,6 +1,7 @@
 /** Rows of the tables that page, command line and report share: findings with bound and margin, figures with their value. */
-import type { Evaluation, Figure, Finding } from '../../engine/index.ts'
+import { type Figure, type Finding, showFigure, type UnitSystem } from '../../engine/index.ts'
 import { findingsOf, type QuestionName, questionOf } from './overall-verdict.ts'
+import type { Told } from './told.ts'
 import { setValue, type ValueText } from './value-text.ts'
 
 /** A requirement beside what was found for it. */
@@ -31,13 +32,13 @@ export interface FigureRow {
 }
 
 /** Findings of one question, or of the whole design when none is named. */
-export function findingRows(evaluation: Evaluation, question?: QuestionName): readonly FindingRow[] {
+export function findingRows(evaluation: Told, question?: QuestionName): readonly FindingRow[] {
   const findings = question === undefined ? evaluation.findings : findingsOf(evaluation, question)
-  return findings.map(findingRow)
+  return findings.map((finding) => findingRow(finding, evaluation.units))
 }
 
 /** Figures of one question in the engine's order, each with the requirement that watches it. */
-export function figureRows(evaluation: Evaluation, question: QuestionName): readonly FigureRow[] {
+export function figureRows(evaluation: Told, question: QuestionName): readonly FigureRow[] {
   return evaluation.figures
     .filter((figure) => questionOf(figure.id) === question)
     .map((figure) => {
@@ -47,50 +48,59 @@ export function figureRows(evaluation: Evaluation, question: QuestionName): read
         group: groupOf(evaluation, figure.id),
         title: titleUnder(groupOf(evaluation, figure.id), figure),
         figure,
-        ...setOf(figure),
+        ...setOf(figure, evaluation.units),
         ...(figure.why === undefined ? {} : { why: figure.why }),
-        ...(finding === undefined ? {} : { finding: findingRow(finding) }),
+        ...(finding === undefined ? {} : { finding: findingRow(finding, evaluation.units) }),
       }
     })
 }
 
-/** `at least 7 deg`, `at most 3 N·m`, `yes`. */
-export function neededWords({ requirement }: Finding): string {
+/** `at least 7 deg`, `at most 3 N·m`, `yes`: as it was typed, or in inch units for a reader of those. */
+export function neededWords({ requirement, figure }: Finding, units: UnitSystem = 'metric'): string {
   const { bound } = requirement
   if (bound.kind === 'is') return bound.value ? 'yes' : 'no'
-  return `${bound.kind === 'atLeast' ? 'at least' : 'at most'} ${bound.typed.replaceAll('*', '·')}`
+  const least = bound.kind === 'atLeast' ? 'at least' : 'at most'
+  const isTyped = units === 'metric' || figure === undefined || figure.unit === 'rad' || figure.unit === '1'
+  return `${least} ${isTyped ? bound.typed.replaceAll('*', '·') : showFigure(bound.value, figure.unit, units)}`
 }
 
-function findingRow(finding: Finding): FindingRow {
+function findingRow(finding: Finding, units?: UnitSystem): FindingRow {
   const { requirement, figure, verdict, margin, why } = finding
-  const found = figure === undefined ? {} : setOf(figure)
+  const found = figure === undefined ? {} : setOf(figure, units)
   const reason = why ?? figure?.why
   return {
     id: requirement.id,
     verdict,
     title: figure?.title ?? requirement.figure,
-    needed: neededWords(finding),
+    needed: neededWords(finding, units),
     reason: requirement.reason,
     source: requirement.source,
     ...(found.value === undefined ? {} : { found: found.value }),
-    ...(margin === undefined || figure === undefined ? {} : { margin: signed(margin, figure) }),
+    ...(margin === undefined || figure === undefined ? {} : { margin: signed({ margin, figure, units }) }),
     ...(reason === undefined ? {} : { why: reason }),
   }
 }
 
-function setOf(figure: Figure): { readonly value?: ValueText } {
-  return figure.value === undefined ? {} : { value: setValue(figure.value, figure.unit) }
+function setOf(figure: Figure, units?: UnitSystem): { readonly value?: ValueText } {
+  return figure.value === undefined ? {} : { value: setValue(figure.value, figure.unit, units) }
+}
+
+interface FoundMargin {
+  readonly margin: number
+  readonly figure: Figure
+  readonly units: UnitSystem | undefined
 }
 
 /** The margin with its sign, in the unit in which the found value stands beside it. */
-function signed(margin: number, figure: Figure): ValueText {
-  const text = setLike(margin, figure)
+function signed(found: FoundMargin): ValueText {
+  const { margin } = found
+  const text = setLike(found)
   return margin > 0 ? { number: `+${text.number}`, unit: text.unit } : text
 }
 
-function setLike(margin: number, figure: Figure): ValueText {
-  const found = figure.value === undefined ? undefined : setValue(figure.value, figure.unit)
-  if (figure.unit !== 'N·mm' || found?.unit !== 'N·m') return setValue(margin, figure.unit)
+function setLike({ margin, figure, units }: FoundMargin): ValueText {
+  const found = figure.value === undefined ? undefined : setValue(figure.value, figure.unit, units)
+  if (figure.unit !== 'N·mm' || found?.unit !== 'N·m') return setValue(margin, figure.unit, units)
   return { number: setValue(margin / N_MM_PER_N_M, '1').number, unit: found.unit }
 }
 
@@ -111,7 +121,7 @@ function titleUnder(group: string, figure: Figure): string {
   return figure.title.endsWith(`, ${group}`) ? figure.title.slice(0, -group.length - 2) : figure.title
 }
 
-function groupOf(evaluation: Evaluation, id: string): string {
+function groupOf(evaluation: Told, id: string): string {
   const [first, second] = id.split('.')
   if (first === 'loadCase') return evaluation.design.loadCases.find((loadCase) => loadCase.id === second)?.name ?? 'Loads'
   return HEADINGS[first] ?? 'Other figures'

@@ -2,23 +2,23 @@
  * How a value is set in print: the number by itself and its unit beside it, so that a page can set the unit in lighter ink
  * and a column of numbers lines up.
  */
-import { type FigureUnit, type Shown, shownFigure } from '../../engine/index.ts'
+import { type FigureUnit, type Shown, shownFigure, type UnitSystem } from '../../engine/index.ts'
 
 /** A value ready for print. `unit` is empty where there is none. */
 export type ValueText = Shown
 
 const DEGREES_PER_RAD = 180 / Math.PI
 
-/** Sets a figure's value in metric workshop units with three significant digits; a count stays a whole number. */
-export function setValue(value: number | boolean | string, unit: FigureUnit): ValueText {
+/** Sets a figure's value in the reader's units with three significant digits; a count stays a whole number. */
+export function setValue(value: number | boolean | string, unit: FigureUnit, system: UnitSystem = 'metric'): ValueText {
   if (unit === '1' && Number.isInteger(value)) return { number: String(value).replace('-', '−'), unit: '' }
-  return shownFigure(value, unit)
+  return shownFigure(value, unit, { system })
 }
 
 /** Sets a value for the middle of a sentence: angles to a tenth of a degree, everything else with three digits at most. */
-export function say(value: number | boolean | string, unit: FigureUnit): string {
+export function say(value: number | boolean | string, unit: FigureUnit, system: UnitSystem = 'metric'): string {
   if (typeof value === 'number' && unit === 'rad') return `${tenths(value * DEGREES_PER_RAD)}°`
-  const text = shownFigure(value, unit)
+  const text = shownFigure(value, unit, { system })
   return [trimmed(text.number), text.unit].filter((word) => word !== '').join(' ')
 }
 

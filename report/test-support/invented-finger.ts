@@ -265,6 +265,7 @@ function travelOf(postures: readonly Posture[]): NonNullable<Evaluation['travel'
       { id: 'return.reserveMoving', title: 'moving', unit: 'N·mm per pin', values: reserve.map((value) => value + 6) },
       { id: 'return.reserveFromRest', title: 'from rest', unit: 'N·mm per pin', values: reserve },
     ],
+    overlaps: [],
   }
 }
 
