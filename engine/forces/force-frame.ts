@@ -11,7 +11,8 @@
  *
  *     λ = (v·g) / (v·p),   R = S(g − λ p),   S(g) = the first rows of B⁻ᵀ g,   g = −Q + Σ κ_j |R_j| d_j
  *
- * so one factoring serves every port and load, and the whole problem shrinks to one unknown |R_j| a joint. The first
+ * so one factoring serves every port and load, and the whole problem shrinks to one unknown |R_j| a joint. A mechanism of dyads
+ * has S in closed form (dyad-responses.ts); the factors serve the others, and the neighbourhood of a dyad's dead centre. The first
  * equation is virtual work; it gives the amplitude without loss even where pin forces are large. (R is asked of working-free
  * combinations only, so any last row that is not square to v gives the same R.) Turning the motion round changes the
  * sign of rates and powers only; responses are shared.
@@ -21,6 +22,7 @@ import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
 import { dot, type PathNode } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, solve, solveTransposed } from '../numbers/lu.ts'
+import { readDyads, respondByDyads } from './dyad-responses.ts'
 import type { ForceRoom, Wall } from './force-room.ts'
 
 /** A posture with the motion about to start. Valid until the next frame is made in the same room. */
@@ -42,7 +44,7 @@ export interface FramePair {
 
 /** @returns undefined where the closure equations do not fix the parts (two ways on) */
 export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, 'posture' | 'tangent'>): FramePair | undefined {
-  return factorWith(room, posture, tangent) ? framePair(room, posture, tangent) : undefined
+  return respondsAt(room, posture) || factorWith(room, posture, tangent) ? framePair(room, posture, tangent) : undefined
 }
 
 /**
@@ -51,6 +53,7 @@ export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, '
  * @param along tangent of a neighbour, which gives the closing sense
  */
 export function framesAlong(room: ForceRoom, posture: Float64Array, along: Float64Array): FramePair | undefined {
+  respondsAt(room, posture)
   if (!factorWith(room, posture, along)) return undefined
   const tangent = new Float64Array(room.mechanism.columns_count)
   tangent[room.mechanism.rows_count] = 1
@@ -58,6 +61,12 @@ export function framesAlong(room: ForceRoom, posture: Float64Array, along: Float
   const length = Math.sqrt(dot(tangent, tangent))
   for (let column = 0; column < tangent.length; column++) tangent[column] /= length
   return framePair(room, posture, tangent)
+}
+
+/** Whether the closed form gives the responses at a posture. */
+function respondsAt(room: ForceRoom, posture: Float64Array): boolean {
+  room.byDyads = room.dyads !== undefined && readDyads(room.dyads, posture)
+  return room.byDyads
 }
 
 function factorWith({ mechanism, lu }: ForceRoom, posture: Float64Array, lastRow: Float64Array): boolean {
@@ -179,6 +188,10 @@ function slidePattern(row: ForceRow, joint: Joint, wall: Wall): void {
 
 /** S(g): joint forces that carry a generalised force once its working part is taken out; into `out`, one entry a closure row, N. */
 export function responseTo(frame: ForceFrame, generalised: Float64Array, out: Float64Array): void {
-  out.set(generalised)
-  solveTransposed(inUse(frame).lu, out)
+  const { dyads, byDyads, lu } = inUse(frame)
+  if (dyads && byDyads) respondByDyads(dyads, generalised, out)
+  else {
+    out.set(generalised)
+    solveTransposed(lu, out)
+  }
 }

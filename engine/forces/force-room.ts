@@ -7,6 +7,7 @@
  */
 import type { Mechanism } from '../motion/mechanism.ts'
 import { type Lu, makeLu } from '../numbers/lu.ts'
+import { type DyadRoom, dyadRoom } from './dyad-responses.ts'
 import { type Magnitudes, makeMagnitudes } from './magnitudes.ts'
 import { makeTwoForceRoom, type TwoForceRoom } from './two-force-room.ts'
 
@@ -22,6 +23,10 @@ export interface ForceRoom {
   readonly slots: readonly number[]
   /** Wall that each joint's rubbing is filled in for; pins always +1. */
   readonly walls: Wall[]
+  /** Closed form of the responses; absent for a mechanism that does not come apart into dyads. */
+  readonly dyads: DyadRoom | undefined
+  /** Whether it holds at the present posture; where not, the factors serve. */
+  byDyads: boolean
   /** Factors of [C; v] at the present posture. */
   readonly lu: Lu
   /** Response of each joint's friction, wall +1 first, then wall −1. */
@@ -61,6 +66,8 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
     mechanism,
     slots: mechanism.joints.flatMap(({ kind }, index) => (kind === 'slot' ? [index] : [])),
     walls: mechanism.joints.map(() => 1),
+    dyads: dyadRoom(mechanism),
+    byDyads: false,
     lu: makeLu(columns),
     responses: Array.from({ length: 2 * joints }, () => numbers(columns)),
     rates: numbers(2 * joints),

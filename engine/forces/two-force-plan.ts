@@ -12,16 +12,7 @@
  */
 import type { Mechanism } from '../motion/mechanism.ts'
 import { twoPinLinks } from '../motion/two-pin-link.ts'
-
-/** A joint as one of its two parts feels it. */
-export interface Contact {
-  readonly joint: number
-  readonly part: number
-  /** The part on the other side. */
-  readonly beyond: number
-  /** +1 when `part` is the joint's b, −1 when it is its a. */
-  readonly side: 1 | -1
-}
+import { type Contact, contactsOf } from './contact.ts'
 
 /** A bare link as it holds a part: contacts as the link feels them. */
 export interface BareLink {
@@ -99,12 +90,5 @@ function bareLinks(mechanism: Mechanism, { load, port }: Acting): (readonly [Con
     if (taken.has(first.joint) || taken.has(second.joint)) return []
     taken.add(first.joint).add(second.joint)
     return [[first, second] as const]
-  })
-}
-
-function contactsOf({ joints }: Mechanism, part: number): Contact[] {
-  return joints.flatMap(({ a, b }, joint): Contact[] => {
-    if (b === part) return [{ joint, part, beyond: a, side: 1 }]
-    return a === part ? [{ joint, part, beyond: b, side: -1 }] : []
   })
 }

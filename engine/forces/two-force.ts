@@ -19,9 +19,10 @@
  */
 import { limits } from '../numbers/limits.ts'
 import type { Vector } from '../numbers/vector.ts'
+import type { Contact } from './contact.ts'
 import type { ForceFrame } from './force-frame.ts'
 import { solveHeld } from './held-part.ts'
-import type { BareLink, Contact, HeldPart, TwoForcePlan } from './two-force-plan.ts'
+import type { BareLink, HeldPart, TwoForcePlan } from './two-force-plan.ts'
 import { fillArms, type TwoForceRoom } from './two-force-room.ts'
 
 /** Where the answer goes: |R| of each joint, and R on its b, two components a joint. N. */

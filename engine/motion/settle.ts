@@ -24,6 +24,7 @@ export function makeBench(mechanism: Mechanism): Bench {
 
 export interface Settled {
   readonly posture: Float64Array
+  /** Derivatives that were needed. */
   readonly rounds: number
   /** Largest part of the first correction, mm. */
   readonly firstStep_mm: number
@@ -40,7 +41,7 @@ export function settle(bench: Bench, start: Float64Array, condition: Condition, 
 
 export interface SettleBounds {
   readonly offsets?: Float64Array | undefined
-  /** Corrections after which it is given up. */
+  /** Derivatives after which it is given up. */
   readonly rounds_most: number
 }
 
@@ -56,22 +57,28 @@ export function settleWithin(
   const row = { mechanism, posture, out: lu.factors, start: mechanism.rows_count * mechanism.columns_count }
   let firstStep_mm = 0
   let lastGap = Number.POSITIVE_INFINITY
-  for (let round = 0; ; round++) {
+  let rounds = 0
+  for (let trial = 0; ; trial++) {
     closureGap(mechanism, posture, offsets, gap)
     gap[mechanism.rows_count] = condition.value(posture)
     const largest = largestOf(gap)
     if (!Number.isFinite(largest)) return undefined
-    if (isClosed(largest, lastGap, mechanism)) return { posture, rounds: round, firstStep_mm }
-    if (round === rounds_most) return undefined
-    const serves = round > 0 && largest <= limits.keptDerivative_ratio * lastGap
+    if (isClosed(largest, lastGap, mechanism)) return { posture, rounds, firstStep_mm }
+    if (trial === 0 || !serves(largest, lastGap, mechanism)) {
+      if (rounds++ === rounds_most || !factorAt(row, condition, lu)) return undefined
+    }
     lastGap = largest
-    if (!serves && !factorAt(row, condition, lu)) return undefined
     solve(lu, gap)
     const step_mm = largestOf(gap)
-    if (round === 0) firstStep_mm = step_mm
+    if (trial === 0) firstStep_mm = step_mm
     const shorten = Math.min(1, (limits.settleStep_ratio * mechanism.scale_mm) / step_mm)
     moveBack(mechanism, posture, gap, shorten)
   }
+}
+
+/** Whether the last derivative still serves: it has closed the gap well, or only rounding is left. Each trial lowers the gap, so it ends. */
+function serves(largest: number, last: number, mechanism: Mechanism): boolean {
+  return largest <= limits.keptDerivative_ratio * last || largest <= limits.closureRounding_ratio * mechanism.scale_mm
 }
 
 /** Factors of the closure derivative at a posture with the condition's own as the last row. */
