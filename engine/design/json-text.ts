@@ -28,11 +28,17 @@ export function readJson(text: string): ReadJson {
   }
 }
 
-/** Lines, from 1, of all places of a text that `readJson` could read; of a doubled key the first. */
-export function linesOf(text: string): ReadonlyMap<string, number> {
-  const lines = new Map<string, number>()
-  new Reader(new Scanner(text), lines).whole()
-  return lines
+/** Told of every value of a text while it is read, from outside to inside and from front to back. */
+export interface Watcher {
+  /** A value begins at `at`; its key, when it has one, at `keyAt`. The whole of the file has no step. */
+  readonly begins: (value: { readonly step?: string | number; readonly keyAt: number; readonly at: number }) => void
+  /** The value that began last and has not ended yet ends before `end`. */
+  readonly ends: (end: number) => void
+}
+
+/** Tells of all values of a text that `readJson` can read. */
+export function watchJson(text: string, watcher: Watcher): void {
+  new Reader(new Scanner(text), watcher).whole()
 }
 
 const forbiddenKeys: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype'])
@@ -45,26 +51,34 @@ const words: ReadonlyMap<string, Json> = new Map<string, Json>([
 class Reader {
   readonly problems: Problem[] = []
   private readonly scanner: Scanner
-  /** Filled while reading when it is given. */
-  private readonly lines: Map<string, number> | undefined
+  private readonly watcher: Watcher | undefined
   private readonly place: (string | number)[] = []
   private depth = 0
   private values = 0
 
-  constructor(scanner: Scanner, lines?: Map<string, number>) {
+  constructor(scanner: Scanner, watcher?: Watcher) {
     this.scanner = scanner
-    this.lines = lines
+    this.watcher = watcher
   }
 
   whole(): Json {
-    const value = this.value()
+    const value = this.watched()
     this.scanner.skipBlanks()
     if (!this.scanner.isEnd()) this.scanner.refuse('the end of the file')
     return value
   }
 
-  private value(): Json {
+  /** @param keyed key of the value, or its place in a list, and where that stands */
+  private watched(keyed?: { readonly step: string | number; readonly keyAt: number }): Json {
     this.scanner.skipBlanks()
+    const { at } = this.scanner
+    this.watcher?.begins({ keyAt: at, ...keyed, at })
+    const value = this.value()
+    this.watcher?.ends(this.scanner.at)
+    return value
+  }
+
+  private value(): Json {
     if (++this.values > limits.values) this.scanner.refuse(`at most ${limits.values} values`)
     if (this.scanner.isNext('{')) return this.nested(() => this.object())
     if (this.scanner.isNext('[')) return this.nested(() => this.list())
@@ -97,7 +111,7 @@ class Reader {
       this.scanner.take(':', 'a colon after the key')
       this.place.push(key)
       const isAllowed = this.isKeyAllowed(key, keys, keyAt)
-      const inner = this.value()
+      const inner = this.watched({ step: key, keyAt })
       if (isAllowed) value[key] = inner
       this.place.pop()
     } while (this.isMoreBefore('}'))
@@ -108,7 +122,6 @@ class Reader {
     const isForbidden = forbiddenKeys.has(key)
     const isTwice = keys.has(key)
     keys.add(key)
-    if (!isTwice) this.mark(keyAt)
     if ((isForbidden || isTwice) && this.problems.length < limits.problems) {
       const place = this.place.join('.')
       const line = this.scanner.lineOf(keyAt)
@@ -129,10 +142,6 @@ class Reader {
     return !isForbidden && !isTwice
   }
 
-  private mark(at: number): void {
-    this.lines?.set(this.place.join('.'), this.scanner.lineOf(at))
-  }
-
   private list(): Json {
     const values: Json[] = []
     if (this.scanner.isNext(']')) {
@@ -142,8 +151,7 @@ class Reader {
     do {
       if (this.scanner.isNext(']')) this.scanner.refuse('a value', 'Delete the comma before it.')
       this.place.push(values.length)
-      this.mark(this.scanner.at)
-      values.push(this.value())
+      values.push(this.watched({ step: values.length, keyAt: this.scanner.at }))
       this.place.pop()
     } while (this.isMoreBefore(']'))
     return values

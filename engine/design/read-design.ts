@@ -8,9 +8,10 @@
  */
 import { limits } from '../numbers/limits.ts'
 import { tooManyThings } from './counts.ts'
-import type { Design, Pin } from './design.ts'
-import type { FigureScope } from './figure-names.ts'
-import { linesOf, readJson } from './json-text.ts'
+import type { Design } from './design.ts'
+import { figureScope } from './figure-scope.ts'
+import { linesOf } from './json-places.ts'
+import { readJson } from './json-text.ts'
 import type { Checked, Problem } from './problem.ts'
 import { readDimensions } from './read-dimensions.ts'
 import { readDrive, readRelease } from './read-drive.ts'
@@ -113,7 +114,7 @@ function assemble(reading: Reading, name: string): Design | undefined {
     springs: readSprings(bench),
     loadCases: readLoadCases(bench),
     toggles: readToggles(bench),
-    requirements: readRequirements(reading, figureScope(reading, pins)),
+    requirements: readRequirements(reading, figureScope(document, pins)),
   }
   if (document.title === undefined || !drive) return undefined
   return {
@@ -129,20 +130,5 @@ function assemble(reading: Reading, name: string): Design | undefined {
     ...(weight && { weight }),
     ...(tip && { tip }),
     ...rest,
-  }
-}
-
-/** The things that give figures their names, as typed. */
-function figureScope({ document }: Reading, pins: readonly Pin[]): FigureScope {
-  const named = <T extends object>(things: Readonly<Record<string, T>> | undefined) =>
-    Object.entries(things ?? {}).map(([id, thing]) => ({ ...thing, id }))
-  return {
-    drive: document.drive ?? { kind: 'turn' },
-    release: document.release,
-    tip: document.tip === undefined ? undefined : { typed: document.tip },
-    pins: pins.map(({ id }) => ({ id })),
-    toggles: named(document.toggles),
-    parts: named(document.parts).map(({ id, role }) => ({ id, role })),
-    loadCases: named(document.loadCases).map(({ id, keeper }) => ({ id, keeper })),
   }
 }

@@ -8,7 +8,7 @@ import type { Reading } from './reading.ts'
 type TypedRequirement = NonNullable<Document['requirements']>[string]
 
 /** What has to be typed as the bound of a figure in each unit. */
-const kindOfUnit: Readonly<Record<Exclude<FigureUnit, 'yes or no' | 'words'>, QuantityKind>> = {
+export const kindOfUnit: Readonly<Record<Exclude<FigureUnit, 'yes or no' | 'words'>, QuantityKind>> = {
   rad: 'angle',
   mm: 'length',
   N: 'force',

@@ -1,7 +1,7 @@
 import { readExpression } from '../numbers/expression.ts'
 import type { Fault } from '../numbers/fault.ts'
 import { limits } from '../numbers/limits.ts'
-import { type Measured, measure, namesIn } from '../numbers/measure.ts'
+import { type Measured, measure, type Names, namesIn } from '../numbers/measure.ts'
 import { nearestName } from '../numbers/nearest.ts'
 import { plainNumber } from '../numbers/powers.ts'
 import { asKind, type QuantityKind } from '../numbers/quantity.ts'
@@ -36,6 +36,11 @@ export class Reading {
   setName(name: string, value: Measured | undefined): void {
     if (value) this.names.set(name, value)
     else this.faultyNames.add(name)
+  }
+
+  /** Values of the dimensions that have been read so far and have no problem. */
+  get knownNames(): Names {
+    return this.names
   }
 
   report(problem: Problem): void {

@@ -5,18 +5,20 @@ import {
   choice,
   couple,
   force,
-  id,
+  frictionName,
   idOf,
   kind,
   length,
   name,
   note,
   object,
+  partId,
   partThing,
+  pinId,
   plain,
   quantity,
-  rowName,
 } from './schema-leaves.ts'
+import { meant } from './schema-meaning.ts'
 
 const partPointNeeded = 'part and hole, part and pad, or part, x and y'
 
@@ -47,7 +49,7 @@ const round = z.union(
 export const stop = object({
   round: round.describe('The round end or pin that meets the edge; its centre on its part, and its radius.'),
   against: partThing('edge'),
-  friction: rowName.describe('A pair of this document’s friction.'),
+  friction: frictionName.describe('A pair of this document’s friction.'),
   gap: length.optional().describe('Material removed (positive) or added (negative) between the two. Default: 0.'),
 })
 
@@ -55,8 +57,8 @@ const ownFriction = plain('0.05').optional().describe('Share of its force lost t
 
 const torsionSpring = object({
   kind: kind('torsion'),
-  pin: id.describe('The pin it sits on.'),
-  on: id.describe('The part it turns counter-clockwise, towards open.'),
+  pin: pinId.describe('The pin it sits on.'),
+  on: partId.describe('The part it turns counter-clockwise, towards open.'),
   against: idOf('part'),
   rate: quantity('torsionRate'),
   preload: couple.describe('Torque at the drawn posture; it grows with the flexion.'),
@@ -105,7 +107,7 @@ export const drive = z
         kind: kind('turn'),
         part: idOf('part'),
         against: idOf('part'),
-        pin: id.describe('The pin that joins the two.'),
+        pin: pinId.describe('The pin that joins the two.'),
         open: angle,
         closed: angle.describe('Flexion of part against against; larger than open.'),
         effortMost: effortMost('couple'),
@@ -127,7 +129,9 @@ export const drive = z
 /** Direction of a force: an angle from the x axis of the frame of a part. */
 const direction = {
   direction: angle.describe('Counter-clockwise from the x axis of frame.'),
-  frame: id.optional().describe('The part whose frame the direction follows. Default: the mount, so that it is fixed in space.'),
+  frame: partId
+    .optional()
+    .describe('The part whose frame the direction follows. Default: the mount, so that it is fixed in space.'),
 }
 
 /** A port, told apart by `kind`. */
@@ -145,7 +149,7 @@ export const port = z
   )
   .describe('A force or couple whose amount is asked for.')
 
-const amount = z.string({ error: 'a force such as "20 N", or a couple such as "300 N*mm"' })
+const amount = meant(z.string({ error: 'a force such as "20 N", or a couple such as "300 N*mm"' }), { is: 'amount' })
 
 /** `release`. */
 export const release = object({
@@ -179,7 +183,7 @@ export const loadCase = object({
 /** One entry of `toggles`. */
 export const toggle = object({
   pins: z
-    .tuple([id, id, id], { error: 'three pins by their ids, in the order of the chain' })
+    .tuple([pinId, pinId, pinId], { error: 'three pins by their ids, in the order of the chain' })
     .describe('A, B, C: A and B sit in one part, B and C in another.'),
   folded: z.boolean({ error: 'true or false' }).optional().describe('Counted from the folded-back position. Default: false.'),
 }).describe('Three pins A-B-C whose dead-centre margin is watched.')
@@ -193,10 +197,10 @@ const reasons = {
   reason: note('the reason').describe('Why this is asked for.'),
   source: note('the source').describe('Who or what asks for it.'),
 }
-const figure = z
-  .string({ error: 'the name of a figure' })
-  .describe('Name of a figure, such as closed.toggle.distal.deadCentreMargin.')
-const bound = z.union([z.string(), z.number()], { error: 'a quantity with its unit, or a plain number' })
+const figure = meant(z.string({ error: 'the name of a figure' }), { is: 'figure' }).describe(
+  'Name of a figure, such as closed.toggle.distal.deadCentreMargin.',
+)
+const bound = meant(z.union([z.string(), z.number()], { error: 'a quantity with its unit, or a plain number' }), { is: 'bound' })
 
 /** One entry of `requirements`: exactly one of `atLeast`, `atMost` and `is`. */
 export const requirement = z

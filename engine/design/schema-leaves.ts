@@ -5,6 +5,7 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
 import { kindWords, type QuantityKind } from '../numbers/quantity.ts'
+import { meant, type PartSection } from './schema-meaning.ts'
 
 // Without this, zod would compile its checks from text, which the page's content policy forbids.
 z.config({ jitless: true })
@@ -24,16 +25,29 @@ const rowNeeded = `a name of letters, digits, blanks and . , ( ) / + _ -, at mos
 
 const pattern = (form: RegExp, needed: string) => z.string({ error: needed }).regex(form, { error: needed })
 
-/** The id of a part, pin, hole, load case and so on. */
+/** The id of a load case, a requirement and so on. */
 export const id = pattern(idPattern, idNeeded)
-/** The id of something by its word, as `part` or `pin`. */
-export const idOf = (thing: string) => id.describe(`Id of a ${thing}.`)
+/** The id of a part that stands elsewhere in the document. */
+export const partId = meant(id, { is: 'name', of: 'parts' })
+/** The id of a pin that stands elsewhere in the document. */
+export const pinId = meant(id, { is: 'name', of: 'pins' })
+const wordsOfId = { part: partId, hole: thingOfPart('holes'), pad: thingOfPart('pads') }
+/** The id of something by its word; of a hole or pad, it is one of the part that is named beside it. */
+export const idOf = (thing: keyof typeof wordsOfId) => wordsOfId[thing].describe(`Id of a ${thing}.`)
+
+function thingOfPart(of: PartSection) {
+  return meant(id, { is: 'thingOfPart', of })
+}
 
 /** The key that tells alternatives apart. */
 export const kind = <const Word extends string>(word: Word) => z.literal(word).describe(`What it is: ${word}.`)
 
 /** The name of a material or of a friction pair, as in a table. */
 export const rowName = pattern(rowPattern, rowNeeded)
+/** A material that stands in the table or elsewhere in the document. */
+export const materialName = meant(rowName, { is: 'name', of: 'materials' })
+/** A friction pair that stands elsewhere in the document. */
+export const frictionName = meant(rowName, { is: 'name', of: 'friction' })
 
 const text = (most: number, what: string) => {
   const needed = `${what}: text in quotation marks, 1 to ${most} characters`
@@ -55,21 +69,23 @@ export const object = <const Shape extends z.core.$ZodLooseShape>(shape: Shape) 
 
 /** A typed quantity with its unit; whether it can be read is found later, by the reader of quantities. */
 export const quantity = (kind: Exclude<QuantityKind, 'number'>) =>
-  z
-    .string({ error: `${kindWords(kind)}, in quotation marks` })
-    .describe(`Typed with its unit, or an expression over dimensions: ${kindWords(kind)}.`)
+  meant(z.string({ error: `${kindWords(kind)}, in quotation marks` }), { is: 'quantity', kind }).describe(
+    `Typed with its unit, or an expression over dimensions: ${kindWords(kind)}.`,
+  )
 
 /** A plain number, typed as such or as text. */
 export const plain = (example: string) =>
-  z
-    .union([z.number(), z.string()], { error: `a number such as ${example}, or text such as "12 %"` })
-    .describe(`A number such as ${example}, or text such as "12 %".`)
+  meant(z.union([z.number(), z.string()], { error: `a number such as ${example}, or text such as "12 %"` }), {
+    is: 'quantity',
+    kind: 'number',
+  }).describe(`A number such as ${example}, or text such as "12 %".`)
 
 /** Part and one of its things by their ids, such as `middle.pip`. */
-export const partThing = (thing: string) =>
-  pattern(partThingPattern, `part and ${thing} by their ids, such as middle.${thing}`).describe(
-    `Part and ${thing} by their ids, with a point between.`,
-  )
+export const partThing = (thing: 'hole' | 'edge' | 'pad') =>
+  meant(pattern(partThingPattern, `part and ${thing} by their ids, such as middle.${thing}`), {
+    is: 'partThing',
+    of: `${thing}s`,
+  }).describe(`Part and ${thing} by their ids, with a point between.`)
 
 /** One of a few words; `description` says what for. */
 export const choice = <const T extends readonly [string, ...string[]]>(choices: T, description: string) =>

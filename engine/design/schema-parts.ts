@@ -4,20 +4,26 @@ import {
   angle,
   byId,
   choice,
-  id,
+  frictionName,
   length,
+  materialName,
   name,
   note,
   object,
   pair,
+  partId,
   partThing,
   plain,
   quantity,
-  rowName,
 } from './schema-leaves.ts'
+import { meant } from './schema-meaning.ts'
 
-const size = z.string({ error: 'a quantity with its unit, in quotation marks' })
-const value = z.union([z.string(), z.number()], { error: 'a quantity such as "44 mm", an expression or a plain number' })
+const ofAnyKind = { is: 'size' } as const
+const size = meant(z.string({ error: 'a quantity with its unit, in quotation marks' }), ofAnyKind)
+const value = meant(
+  z.union([z.string(), z.number()], { error: 'a quantity such as "44 mm", an expression or a plain number' }),
+  ofAnyKind,
+)
 
 const zone = z
   .string({ error: 'an ISO 286 zone such as "H7", or an object with plus and minus, or with from and to' })
@@ -42,8 +48,8 @@ export const tolerance = z
 export const dimension = z
   .union(
     [
-      z.string().describe('A quantity with its unit, or an expression over other dimensions.'),
-      z.number().describe('A plain number.'),
+      meant(z.string(), ofAnyKind).describe('A quantity with its unit, or an expression over other dimensions.'),
+      meant(z.number(), ofAnyKind).describe('A plain number.'),
       object({
         value: value.describe('A quantity with its unit, or an expression over other dimensions.'),
         tolerance: tolerance.optional(),
@@ -107,7 +113,7 @@ export const part = object({
     ['mount', 'proximal', 'middle', 'distal', 'link', 'roller', 'other'],
     'Exactly one part is the mount; it stands still.',
   ),
-  material: rowName.optional().describe('A row of the table of materials, or of materials of this document.'),
+  material: materialName.optional().describe('A row of the table of materials, or of materials of this document.'),
   coating: name('the coating').optional(),
   thickness: length.optional(),
   mass: quantity('mass').optional().describe('Default: that of a plate with this outline, thickness and material.'),
@@ -145,13 +151,13 @@ export const pin = object({
     .describe('Two or more holes of different parts.'),
   diameter: length,
   tolerance: tolerance.optional(),
-  material: rowName.optional().describe('A row of the table of materials, or of materials of this document.'),
-  fixedIn: id
+  material: materialName.optional().describe('A row of the table of materials, or of materials of this document.'),
+  fixedIn: partId
     .optional()
     .describe(
       'The part the pin does not turn in. Default when it joins two parts: the first; with three or more it must be given.',
     ),
-  friction: rowName.describe('A pair of this document’s friction.'),
+  friction: frictionName.describe('A pair of this document’s friction.'),
   shear: choice(['single', 'double'], 'In how many sections the pin is sheared. Default: double.').optional(),
   drag: quantity('couple').optional().describe('Torque that resists any turn of this pin, whatever the load. Default: 0.'),
 })

@@ -1,0 +1,39 @@
+/** Kinds of things that can be added to a design. */
+export type AdditionKind =
+  | 'dimension'
+  | 'part'
+  | 'link'
+  | 'hole'
+  | 'pad'
+  | 'pin'
+  | 'stop'
+  | 'torsion spring'
+  | 'tension spring'
+  | 'load case'
+  | 'toggle'
+  | 'requirement'
+
+/** A section of the tables: its keys of the document, unless the only one is its id, and what can be added to it. */
+export interface SectionHead {
+  readonly id: string
+  readonly title: string
+  readonly keys?: readonly string[]
+  readonly adds?: readonly AdditionKind[]
+}
+
+/** The sections in the order in which they are read. That of the parts stands for one section a part. */
+export const sectionHeads: readonly SectionHead[] = [
+  { id: 'design', title: 'The design', keys: ['title', 'note', 'tip', 'weight'] },
+  { id: 'dimensions', title: 'Dimensions', adds: ['dimension'] },
+  { id: 'parts', title: 'Parts', adds: ['hole', 'pad', 'part', 'link'] },
+  { id: 'pins', title: 'Pins', adds: ['pin'] },
+  { id: 'stops', title: 'Stops', adds: ['stop'] },
+  { id: 'springs', title: 'Springs', adds: ['torsion spring', 'tension spring'] },
+  { id: 'drive', title: 'Drive' },
+  { id: 'release', title: 'Release' },
+  { id: 'loadCases', title: 'Loads', adds: ['load case'] },
+  { id: 'toggles', title: 'Toggles', adds: ['toggle'] },
+  { id: 'requirements', title: 'Requirements', adds: ['requirement'] },
+  { id: 'friction', title: 'Friction' },
+  { id: 'materials', title: 'Materials of its own' },
+]

@@ -1,0 +1,66 @@
+/** Where the values of a JSON text stand in it, as a tree like that of the values. */
+import { watchJson } from './json-text.ts'
+
+/** A path in a JSON document: keys, and places in lists from 0. */
+export type Place = readonly (string | number)[]
+
+/** Where a value stands in its text: characters `at` up to but not including `end`; its key, if it has one, begins at `keyAt`. */
+export interface Stand {
+  readonly keyAt: number
+  readonly at: number
+  readonly end: number
+  /** What stands in it, by key or place in the list, in the order of the text; of a doubled key the first. */
+  readonly inner: ReadonlyMap<string | number, Stand>
+}
+
+interface Growing extends Stand {
+  end: number
+  readonly inner: Map<string | number, Growing>
+}
+
+/** Of the whole text. A text that is no JSON throws. */
+export function standsIn(text: string): Stand {
+  const root: { stand?: Stand } = {}
+  const open: Growing[] = []
+  watchJson(text, {
+    begins: ({ step, keyAt, at }) => {
+      const stand: Growing = { keyAt, at, end: at, inner: new Map() }
+      const owner = open.at(-1)?.inner
+      if (step === undefined) root.stand = stand
+      else if (owner && !owner.has(step)) owner.set(step, stand)
+      open.push(stand)
+    },
+    ends: (end) => {
+      const ended = open.pop()
+      if (ended) ended.end = end
+    },
+  })
+  if (!root.stand) throw new Error('a text was read that has no value')
+  return root.stand
+}
+
+/** The stand of a place, or nothing where nothing stands. */
+export function standAt(whole: Stand, place: Place): Stand | undefined {
+  return place.reduce<Stand | undefined>((stand, step) => stand?.inner.get(step), whole)
+}
+
+/** Lines, from 1, of all places of a text that `readJson` could read, each by its steps with points between. */
+export function linesOf(text: string): ReadonlyMap<string, number> {
+  const lines = new Map<string, number>()
+  let counted = { to: 0, line: 1 }
+  const lineOf = (at: number): number => {
+    let { to, line } = counted
+    for (; to < at; to++) if (text[to] === '\n') line++
+    counted = { to, line }
+    return line
+  }
+  const note = ({ inner }: Stand, place: string): void => {
+    for (const [step, stand] of inner) {
+      const here = place === '' ? String(step) : `${place}.${step}`
+      lines.set(here, lineOf(stand.keyAt))
+      note(stand, here)
+    }
+  }
+  note(standsIn(text), '')
+  return lines
+}
