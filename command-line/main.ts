@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { askHidden } from './ask-hidden.ts'
 import { runCommandLine } from './program.ts'
 import type { Terminal } from './terminal.ts'
 
@@ -21,6 +22,9 @@ const terminal: Terminal = {
   write: (text) => process.stdout.write(text),
   writeError: (text) => process.stderr.write(text),
   input: () => process.stdin,
+  ...(process.stdin.isTTY === true
+    ? { askHidden: (question) => askHidden(question, { input: process.stdin, output: process.stderr }) }
+    : {}),
   colour: process.stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   home: homeFolder(),
   environment: process.env,

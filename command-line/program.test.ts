@@ -9,7 +9,7 @@ describe('help and version', () => {
     expect(await tryCommand(['--version'])).toEqual({ status: 0, output: `${version}\n`, errors: '' })
   })
 
-  it.each([[], ['verdict'], ['motion'], ['hold'], ['new'], ['serve'], ['schema']].map((words) => [words]))(
+  it.each([[], ['verdict'], ['motion'], ['hold'], ['new'], ['serve'], ['passphrase'], ['schema']].map((words) => [words]))(
     'is explained for %j',
     async (words) => {
       const { status, output } = await tryCommand([...words, '--help'])

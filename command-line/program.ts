@@ -3,7 +3,8 @@ import { designSchema } from '../engine/index.ts'
 import { version } from '../server/index.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
-import { serve } from './serve.ts'
+import { setPassphrase } from './passphrase.ts'
+import { type ServeOptions, serve } from './serve.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 import { writeNewDesign } from './write-new-design.ts'
 
@@ -23,6 +24,8 @@ First steps
   fingerwright new finger.json        a design to begin with
   fingerwright verdict finger.json    what it does, in words and figures
   fingerwright serve finger.json      the same as a page, with drawings`
+
+const STORE = 'folder of the store; else FINGERWRIGHT_STORE names it, else it is in your data folder'
 
 const DESIGN = 'design file (JSON); - reads the standard input'
 
@@ -102,16 +105,44 @@ function addOthers(program: Command, terminal: Terminal): void {
     .argument('<DESIGN>', 'file to write')
     .addHelpText('after', '\nExample\n  fingerwright new finger.json')
     .action((path: string) => writeNewDesign(path, terminal))
-  program
-    .command('serve')
-    .description('show designs as a page in the browser, on this machine only')
-    .argument('[DESIGN]', 'design file to show first; the examples follow')
-    .addOption(new Option('--port <N>', 'port to listen on; the environment variable PORT does the same, 0 takes any free one'))
-    .addHelpText('after', '\nThe page is served on 127.0.0.1 and cannot be reached from another machine. Ctrl-C ends it.')
-    .action((path: string | undefined, options: { readonly port?: string }) => serve({ path, port: options.port }, terminal))
+  addServe(program, terminal)
   program
     .command('schema')
     .description('print the JSON Schema of design files, with which an editor checks and completes them')
     .addHelpText('after', '\nExample\n  fingerwright schema > fingerwright-design.schema.json')
     .action(() => terminal.write(`${JSON.stringify(designSchema(), null, 2)}\n`))
+}
+
+const WHO_COMES_IN = `
+Without --host and --name the page is served on 127.0.0.1 and cannot be reached from another machine. With either of them everybody
+has to sign in: set a passphrase first with fingerwright passphrase. Ctrl-C ends the server.
+
+Examples
+  fingerwright serve finger.json
+  fingerwright serve --host 192.168.1.20 --name bench.example   in the workshop's own network, as plain HTTP
+  fingerwright serve --name https://bench.example               behind a proxy on this machine that speaks TLS`
+
+function addServe(program: Command, terminal: Terminal): void {
+  program
+    .command('serve')
+    .description('show designs as a page in the browser; on this machine only, unless --host or --name lets others in')
+    .argument('[DESIGN]', 'design file to show first; the examples follow')
+    .addOption(new Option('--port <N>', 'port to listen on; the environment variable PORT does the same, 0 takes any free one'))
+    .option('--host <ADDRESS>', 'IP address of this machine to listen on, so that other machines reach it')
+    .option(
+      '--name <NAME...>',
+      'further names under which the page is asked for; https:// before one says that a proxy speaks TLS for it',
+    )
+    .option('--store <FOLDER>', STORE)
+    .addHelpText('after', WHO_COMES_IN)
+    .action((path: string | undefined, options: Omit<ServeOptions, 'path'>) => serve({ ...options, path }, terminal))
+  program
+    .command('passphrase')
+    .description('set the passphrase with which others sign in to a server that lets them in')
+    .option('--store <FOLDER>', STORE)
+    .addHelpText(
+      'after',
+      '\nIt is asked for twice and not shown; from a file or another command it is read as one line of standard input.',
+    )
+    .action((options: { readonly store?: string }) => setPassphrase(options.store, terminal))
 }

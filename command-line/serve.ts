@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import * as z from 'zod'
-import { designFilesIn, loadPage, type Port, type Running, shelve, startServer } from '../server/index.ts'
+import { designFilesIn, loadPage, type Place, type Running, shelve, startServer } from '../server/index.ts'
 import { readDesignFile } from './design-file.ts'
+import { addressToType, type DoorOptions, openDoor, warningOf } from './serve-door.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 
 /** Where the page is looked for first; when another program has it, the next free port is taken. */
@@ -14,30 +15,32 @@ const portNumber = z
   .transform(Number)
   .pipe(z.number().max(65_535))
 
-/** What `serve` was asked for: a design to show first and a port, as typed. */
-export interface ServeOptions {
+/** What `serve` was asked for, as typed: a design to show first, a port, and who else may come in. */
+export interface ServeOptions extends DoorOptions {
   readonly path: string | undefined
-  readonly port: string | undefined
+  readonly port?: string
 }
 
 /**
- * Serves the page on loopback until the user ends it.
+ * Serves the page until the user ends it; on loopback, unless others are let in.
  *
- * @throws WrongUse when the design cannot be opened, the page is not built, or the port asked for is not free
+ * @throws WrongUse when the design cannot be opened, the page is not built, the place asked for is not free, or others would be let in
+ *         without a passphrase
  */
-export async function serve({ path, port }: ServeOptions, terminal: Terminal): Promise<void> {
+export async function serve({ path, port, ...asked }: ServeOptions, terminal: Terminal): Promise<void> {
   if (path === '-') throw new WrongUse('serve needs a design in a file')
   if (path !== undefined) await readDesignFile(path, terminal)
-  const wanted = wantedPort(port ?? terminal.environment.PORT)
+  const door = openDoor(asked, terminal)
+  const wanted = { ...wantedPort(port ?? terminal.environment.PORT), address: door.address }
   const files = [...(path === undefined ? [] : [resolve(path)]), ...designFilesIn(join(terminal.home, 'designs'))]
-  const given = { shelf: shelve([...new Set(files)]), page: loadPage(builtPage(terminal.home)) }
+  const given = { shelf: shelve([...new Set(files)]), page: loadPage(builtPage(terminal.home)), ...door }
   const running = await start(() => startServer(given, wanted), wanted)
-  terminal.write(`The page is at ${running.address} (Ctrl-C ends it).\n`)
+  terminal.write(`The page is at ${addressToType(running, door)} (Ctrl-C ends it).\n${warningOf(door)}`)
   await terminal.stopped()
   await running.close()
 }
 
-function wantedPort(typed: string | undefined): Port {
+function wantedPort(typed: string | undefined): Place {
   if (typed === undefined || typed === '') return { port: USUAL_PORT, orNext: true }
   const number = portNumber.safeParse(typed)
   if (!number.success) throw new WrongUse(`port "${typed}": a port is a whole number from 0 to 65535`)
@@ -50,13 +53,14 @@ function builtPage(home: string): string {
   return folder
 }
 
-async function start(listen: () => Promise<Running>, { port }: Port): Promise<Running> {
+async function start(listen: () => Promise<Running>, { port, address }: Place): Promise<Running> {
   try {
     return await listen()
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : undefined
     if (code === 'EADDRINUSE') throw new WrongUse(`port ${port} is taken; name another one with --port`)
     if (code === 'EACCES') throw new WrongUse(`port ${port} is not yours to use; name one above 1023 with --port`)
+    if (code === 'EADDRNOTAVAIL') throw new WrongUse(`--host ${address}: this is no address of this machine`)
     throw error
   }
 }

@@ -3,6 +3,8 @@ export interface Terminal {
   readonly write: (text: string) => void
   readonly writeError: (text: string) => void
   readonly input: () => AsyncIterable<Uint8Array>
+  /** Asks for a line that is not shown; undefined when the reader ended it. Left out where nobody types. */
+  readonly askHidden?: (question: string) => Promise<string | undefined>
   /** Whether marks and headings may be coloured. */
   readonly colour: boolean
   /** Folder of the installed program: holds `designs/` and `build/page/`. */

@@ -5,6 +5,7 @@ import { defineConfig } from 'vite'
 export default defineConfig({
   plugins: [react()],
   build: {
+    rolldownOptions: { input: ['index.html', 'sign-in.html'] },
     outDir: '../build/page',
     emptyOutDir: true,
     assetsInlineLimit: 0,

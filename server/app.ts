@@ -1,18 +1,24 @@
 import { Hono } from 'hono'
-import { bodyLimit } from 'hono/body-limit'
-import { secureHeaders } from 'hono/secure-headers'
 import * as z from 'zod'
 import { designSchema } from '../engine/index.ts'
 import { answerDesign } from './answer.ts'
+import { bodyAtMost } from './body-limit.ts'
 import type { DesignShelf } from './design-shelf.ts'
 import { documentLimit_bytes } from './document-text.ts'
 import { gatekeeper } from './gatekeeper.ts'
+import { loopbackNames, type OwnName } from './gatekeeper-names.ts'
 import type { PageFiles } from './page-files.ts'
+import { securityHeaders } from './security-headers.ts'
+import { addSignIn, type SignIn } from './sign-in.ts'
 
 /** What a server is given; it reads nothing else. */
 export interface Given {
   readonly shelf: DesignShelf
   readonly page: PageFiles
+  /** Names under which the server answers; those of this machine for itself when they are left out. */
+  readonly names?: readonly OwnName[]
+  /** Left out where only this machine can reach the server: then everybody on it is let in. */
+  readonly signIn?: SignIn
 }
 
 const nameOfDesign = z
@@ -20,24 +26,6 @@ const nameOfDesign = z
   .min(1)
   .max(100)
   .regex(/^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u)
-
-const SECURITY = secureHeaders({
-  contentSecurityPolicy: {
-    defaultSrc: ["'none'"],
-    scriptSrc: ["'self'"],
-    workerSrc: ["'self'"],
-    styleSrc: ["'self'"],
-    fontSrc: ["'self'"],
-    imgSrc: ["'self'", 'data:'],
-    connectSrc: ["'self'"],
-    baseUri: ["'none'"],
-    formAction: ["'none'"],
-    frameAncestors: ["'none'"],
-  },
-  xFrameOptions: 'DENY',
-  // Loopback speaks plain HTTP; a promise of HTTPS would lock other local servers out of the browser.
-  strictTransportSecurity: false,
-})
 
 /**
  * The server's routes.
@@ -47,17 +35,20 @@ const SECURITY = secureHeaders({
  * - `POST /api/evaluate?name=…` with a design file as `application/json` → the result document; status 422 when the design is refused
  * - `GET /api/schema` → the JSON Schema of design files
  * - everything else under `/` → the built page
+ * - where a person has to sign in, those of `addSignIn`
  *
  * Faults of the sender get a 4xx with `{ error }` in words.
  */
-export function createApp({ shelf, page }: Given): Hono {
+export function createApp({ shelf, page, names = loopbackNames, signIn }: Given): Hono {
   const app = new Hono()
-  app.use(SECURITY)
-  app.use(gatekeeper)
+  app.use(securityHeaders)
+  app.use(gatekeeper(names))
   app.use('/api/*', async (context, next) => {
     await next()
     context.header('Cache-Control', 'no-store')
   })
+  if (signIn === undefined) app.get('/api/session', (context) => context.json({ canSignOut: false }))
+  else addSignIn(app, { ...signIn, names, page })
   addDesigns(app, shelf)
   addEvaluate(app)
   app.get('/api/schema', (context) => context.json(designSchema(), 200, { 'Content-Type': 'application/schema+json' }))
@@ -77,11 +68,7 @@ function addDesigns(app: Hono, shelf: DesignShelf): void {
 }
 
 function addEvaluate(app: Hono): void {
-  const limit = bodyLimit({
-    maxSize: documentLimit_bytes,
-    onError: (context) => context.json({ error: `a design file has at most ${documentLimit_bytes} bytes` }, 413),
-  })
-  app.post('/api/evaluate', limit, async (context) => {
+  app.post('/api/evaluate', bodyAtMost(documentLimit_bytes), async (context) => {
     const type = context.req.header('content-type') ?? ''
     if (!/^application\/json\s*(;|$)/i.test(type)) return context.json({ error: 'send a design file as application/json' }, 415)
     const name = nameOfDesign.safeParse(context.req.query('name') ?? 'design')

@@ -16,6 +16,8 @@ export interface Tried {
 /** What the terminal holds ready besides the words of the command. */
 export interface Around {
   readonly input?: string | Uint8Array
+  /** What is typed at each question that is not shown, undefined where the reader ends it; left out, nobody types. */
+  readonly typed?: readonly (string | undefined)[]
   readonly environment?: Readonly<Record<string, string>>
   readonly colour?: boolean
   /** The installed program's folder; this checkout when it is left out. */
@@ -28,7 +30,9 @@ export interface Around {
 export async function tryCommand(words: readonly string[], around: Around = {}): Promise<Tried> {
   let output = ''
   let errors = ''
+  const answers = [...(around.typed ?? [])]
   const terminal: Terminal = {
+    ...(around.typed === undefined ? {} : { askHidden: async () => answers.shift() }),
     write: (text) => {
       output += text
     },

@@ -1,29 +1,41 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { loadPage, shelve, startServer } from '../index.ts'
+import type { Given } from '../app.ts'
+import { loadPage, type Place, shelve, startServer } from '../index.ts'
 
 /** A running server over files of its own, and the way to end it. */
 export interface ExampleServer {
   readonly address: string
   /** Folder with heron.json (the example), secret.json (never given to the server) and page/. */
   readonly folder: string
+  readonly given: Given
   readonly end: () => Promise<void>
 }
 
+/** What a test has otherwise than on loopback. */
+export type Otherwise = Pick<Given, 'names' | 'signIn'> & Pick<Place, 'patience' | 'address'>
+
+const PAGE: Readonly<Record<string, string>> = {
+  'index.html': '<!doctype html><title>page</title>',
+  'sign-in.html': '<!doctype html><title>sign in</title><p><!-- said --></p>',
+  'assets/page.js': 'export {}',
+  'assets/sign-in.css': 'p { color: black }',
+}
+
 /** Starts a server that was given one design, called heron, and a small page. */
-export async function exampleServer(design: string): Promise<ExampleServer> {
+export async function exampleServer(design: string, { patience, address, ...otherwise }: Otherwise = {}): Promise<ExampleServer> {
   const folder = mkdtempSync(join(tmpdir(), 'fingerwright-server-'))
   mkdirSync(join(folder, 'page/assets'), { recursive: true })
-  writeFileSync(join(folder, 'page/index.html'), '<!doctype html><title>page</title>')
-  writeFileSync(join(folder, 'page/assets/page.js'), 'export {}')
+  for (const [name, text] of Object.entries(PAGE)) writeFileSync(join(folder, 'page', name), text)
   writeFileSync(join(folder, 'heron.json'), design)
   writeFileSync(join(folder, 'secret.json'), '"secret"')
-  const given = { shelf: shelve([join(folder, 'heron.json')]), page: loadPage(join(folder, 'page')) }
-  const running = await startServer(given, { port: 0, orNext: false })
+  const given = { shelf: shelve([join(folder, 'heron.json')]), page: loadPage(join(folder, 'page')), ...otherwise }
+  const place = { port: 0, orNext: false, ...(patience && { patience }), ...(address && { address }) }
+  const running = await startServer(given, place)
   const end = async () => {
     await running.close()
     rmSync(folder, { recursive: true, force: true })
   }
-  return { address: running.address, folder, end }
+  return { address: running.address, folder, given, end }
 }

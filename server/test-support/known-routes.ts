@@ -1,0 +1,42 @@
+import type { RawRequest } from './raw-request.ts'
+
+/** A route of the server with a request to it that is in order. Attacks on every route start from these. */
+export interface KnownRoute {
+  /** As the app names it, e.g. `/api/designs/:name`. */
+  readonly route: string
+  readonly request: RawRequest & { readonly method: string }
+  /** Most bytes of its body; left out where it reads none. */
+  readonly most_bytes?: number
+  /** Whether it answers before anybody has signed in. */
+  readonly isOpen?: true
+}
+
+const JSON_BODY = { 'content-type': 'application/json' }
+const FORM = { 'content-type': 'application/x-www-form-urlencoded' }
+
+/**
+ * Every route of the server but the files of the page. A test compares the list with the app: a route that is missing here fails it.
+ *
+ * @param design text of the design that the server was given as heron
+ */
+export function knownRoutes(design: string): readonly KnownRoute[] {
+  return [
+    { route: '/sign-in', request: { method: 'GET', path: '/sign-in' }, isOpen: true },
+    {
+      route: '/sign-in',
+      request: { method: 'POST', path: '/sign-in', headers: FORM, body: 'passphrase=guess' },
+      most_bytes: 4096,
+      isOpen: true,
+    },
+    { route: '/api/session', request: { method: 'GET', path: '/api/session' } },
+    { route: '/api/sign-out', request: { method: 'POST', path: '/api/sign-out' }, most_bytes: 0 },
+    { route: '/api/designs', request: { method: 'GET', path: '/api/designs' } },
+    { route: '/api/designs/:name', request: { method: 'GET', path: '/api/designs/heron' } },
+    {
+      route: '/api/evaluate',
+      request: { method: 'POST', path: '/api/evaluate?name=heron', headers: JSON_BODY, body: design },
+      most_bytes: 2_000_000,
+    },
+    { route: '/api/schema', request: { method: 'GET', path: '/api/schema' } },
+  ]
+}
