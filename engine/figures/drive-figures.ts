@@ -14,13 +14,13 @@ export function addDriveFigures(sheet: FigureSheet, survey: Survey): void {
       .filter(({ loadCase }) => loadCase.acts === 'travel')
       .map(({ loadCase, efforts }) => ({ name: loadCase.id, efforts })),
   ]
-  const tops = runs.flatMap(({ name, efforts }) =>
-    efforts.flatMap((effort, index) => (effort?.close === undefined ? [] : [{ name, effort: effort.close, at: drive[index] }])),
-  )
-  const top = tops.reduce<(typeof tops)[number] | undefined>(
-    (most, next) => (most && most.effort >= next.effort ? most : next),
-    undefined,
-  )
+  let top: { readonly name: string; readonly effort: number; readonly at: number } | undefined
+  for (const { name, efforts } of runs) {
+    for (const [index, effort] of efforts.entries()) {
+      if (effort?.close === undefined || (top && top.effort >= effort.close)) continue
+      top = { name, effort: effort.close, at: drive[index] }
+    }
+  }
   const most = design.drive.travel.effortMost
   sheet.add('drive.effortMost', {
     value: top?.effort,

@@ -15,6 +15,8 @@ export interface FigureEntry {
 
 export interface FigureSheet {
   readonly add: (id: string, entry: FigureEntry) => void
+  /** Whether the design has a figure of this name. */
+  readonly has: (id: string) => boolean
   readonly figures: Figure[]
 }
 
@@ -28,11 +30,13 @@ export function figureSheet(design: Design): FigureSheet {
     if (typeof entry.value === 'number' && !Number.isFinite(entry.value)) throw new Error(`figure ${id} is not finite`)
     const { unit, title } = name
     const working = workingOf(id, entry.inputs ?? [], entry.steps ?? [])
-    const base = { id, title, unit, working }
-    if (entry.value !== undefined) figures.push({ ...base, value: entry.value })
-    else figures.push({ ...base, why: entry.why ?? 'no equilibrium was found', ...(entry.beyond && { beyond: entry.beyond }) })
+    if (entry.value !== undefined) figures.push({ id, title, unit, working, value: entry.value })
+    else {
+      const why = entry.why ?? 'no equilibrium was found'
+      figures.push({ id, title, unit, working, why, ...(entry.beyond && { beyond: entry.beyond }) })
+    }
   }
-  return { add, figures }
+  return { add, has: (id) => names.has(id), figures }
 }
 
 /** One line of a working. */

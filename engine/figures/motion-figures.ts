@@ -1,5 +1,4 @@
 /** Figures of the question Motion: where it closes, how far its joints bend, how its links drive. */
-import { figureNames } from '../design/figure-names.ts'
 import { fingerJoints, flexion } from '../motion/flexion.ts'
 import { placed } from '../motion/mechanism.ts'
 import { makePlan } from '../motion/plan.ts'
@@ -49,14 +48,13 @@ function closes({ design, path }: Survey): boolean {
 
 function addFlexions(sheet: FigureSheet, { design, path, nodes }: Survey): void {
   const joints = fingerJoints(path.mechanism)
-  const asked = new Set(figureNames(design).map((name) => name.id))
   for (const [when, node] of [
     ['open', nodes[0]],
     ['closed', nodes[nodes.length - 1]],
   ] as const) {
     for (const [pin, { id }] of design.pins.entries()) {
       const name = `${when}.joint.${id}.flexion`
-      if (!asked.has(name)) continue
+      if (!sheet.has(name)) continue
       const joint = joints.find((candidate) => candidate.pin === pin)
       const parts = joint ? [joint.upper, joint.lower] : []
       sheet.add(name, {

@@ -71,7 +71,8 @@ function deadCentres({ path, design }: Survey): { node: PathNode; words: string 
     const margins = all.map((node) => toggleMargin(toggle, node.posture))
     const at = margins.findIndex((margin, place) => place > 0 && margins[place - 1] > 0 && margin <= 0)
     if (at < 0) return []
-    const node = nodeWhereZero(path.bench, all[at - 1], all[at], (candidate) => toggleMargin(toggle, candidate.posture))
+    const [last, next] = [at - 1, at].map((place) => ({ node: all[place], value: margins[place] }))
+    const node = nodeWhereZero(path.bench, last, next, (candidate) => toggleMargin(toggle, candidate.posture))
     return node ? [{ node, words: `dead centre of ${design.toggles[index].id}` }] : []
   })
 }

@@ -9,11 +9,11 @@
 import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import { againstMotion, amplitudeInClosedForm, type Balance, isPrepared, type PortAndLoad, prepare } from './balance.ts'
+import { isContraction } from './certain-sides.ts'
 import { type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
 import { fillGeneral } from './general-way.ts'
 import { addPort } from './loads.ts'
-import type { Magnitudes } from './magnitudes.ts'
 import { type RestSearch, worstAmplitude, worstRest } from './rest-state.ts'
 import { dragPort } from './return-reserve.ts'
 
@@ -88,24 +88,12 @@ function frictionHolds(bench: ForceBench, search: RestSearch, asked: EffortAsked
 
 /**
  * Whether the effort is a continuous function of friction: the closed form answers, or friction is too weak to bend the port's own
- * equation (its influence is a contraction, row sums below 1).
+ * equation.
  */
 function isContinuous({ prepared, levers, either }: RestSearch): boolean {
   if (!either?.includes(1) && amplitudeInClosedForm(prepared, againstMotion(levers)) !== undefined) return true
   fillGeneral(prepared)
   return isContraction(prepared.room.magnitudes, levers)
-}
-
-function isContraction({ count, influence }: Magnitudes, levers: Float64Array): boolean {
-  for (let j = 0; j < count; j++) {
-    let sum = 0
-    for (let k = 0; k < count; k++) {
-      const at = 2 * (j * count + k)
-      sum += levers[k] * Math.sqrt(influence[at] * influence[at] + influence[at + 1] * influence[at + 1])
-    }
-    if (sum >= 1) return false
-  }
-  return true
 }
 
 /**

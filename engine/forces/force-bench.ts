@@ -28,13 +28,13 @@ export interface ForceBench {
 
 /** @param drawn assembled drawn posture. @param drive its coordinate, whose derivative is the unit effort */
 export function forceBench(mechanism: Mechanism, drawn: Float64Array, drive: Condition): ForceBench {
-  const known = new Map<string, Float64Array>()
-  const leversOf = (state: 'moving' | 'rest', level: FrictionLevel): Float64Array => {
-    const key = `${state} ${level}`
-    const found = known.get(key) ?? jointLevers(mechanism, (pair) => pair[state][level])
-    known.set(key, found)
-    return found
-  }
+  const levels = (state: 'moving' | 'rest'): Record<FrictionLevel, Float64Array> => ({
+    least: jointLevers(mechanism, (pair) => pair[state].least),
+    likely: jointLevers(mechanism, (pair) => pair[state].likely),
+    most: jointLevers(mechanism, (pair) => pair[state].most),
+  })
+  const levers = { moving: levels('moving'), rest: levels('rest') }
+  const leversOf: ForceBench['leversOf'] = (state, level) => levers[state][level]
   const masses = mechanism.design.weight ? movingMasses(mechanism.design) : []
   const standing = standingRows(mechanism.columns_count)
   return { mechanism, room: forceRoom(mechanism), drawn, drive, masses, standing, leversOf }

@@ -80,8 +80,11 @@ function framePair(room: ForceRoom, posture: Float64Array, tangent: Float64Array
   room.frameTicket++
   room.known.fill(0)
   fillTurns(room, tangent)
-  const common = { room, mechanism, posture, tangent, ticket: room.frameTicket }
-  return { closing: { ...common, sense: 1 }, opening: { ...common, sense: -1 } }
+  const ticket = room.frameTicket
+  return {
+    closing: { room, mechanism, posture, tangent, ticket, sense: 1 },
+    opening: { room, mechanism, posture, tangent, ticket, sense: -1 },
+  }
 }
 
 function fillTurns({ mechanism, turns, slow }: ForceRoom, tangent: Float64Array): void {

@@ -82,7 +82,7 @@ function fillFree({ frame, room }: ForceQuestion): void {
 /** Influence of each joint's friction on every joint force, for the walls as they are set. */
 function fillInfluence({ frame, room, portPower }: ForceQuestion): void {
   const { joints } = frame.mechanism
-  const { influence } = room.magnitudes
+  const { influence, sizes } = room.magnitudes
   const { portResponse } = room
   const count = joints.length
   for (let k = 0; k < count; k++) {
@@ -95,6 +95,7 @@ function fillInfluence({ frame, room, portPower }: ForceQuestion): void {
       const at = 2 * (i * count + k)
       influence[at] = response[row] - share * portResponse[row]
       influence[at + 1] = kind === 'pin' ? response[row + 1] - share * portResponse[row + 1] : 0
+      sizes[at / 2] = Math.sqrt(influence[at] * influence[at] + influence[at + 1] * influence[at + 1])
     }
   }
 }

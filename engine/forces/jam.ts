@@ -3,7 +3,7 @@
  * no longer positive. From rest this is the jam angle, moving the running jam angle of every toggle there.
  */
 import type { PathNode } from '../motion/path.ts'
-import { nodeWhereZero } from '../motion/trace.ts'
+import { nodeWhereZero, type ValuedNode } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
 import type { ForceBench } from './force-bench.ts'
 import { framesAt } from './force-frame.ts'
@@ -31,16 +31,17 @@ export function reserveAt(bench: ForceBench, node: PathNode, kind: JamKind): num
  * @param surveyed nodes of the travel, open to closed, with their reserves
  */
 export function findJam(bench: ForceBench, path: TravelPath, kind: JamKind, surveyed: readonly SurveyedNode[]): Jam {
-  let last: SurveyedNode | undefined
+  let last: ValuedNode | undefined
   for (const next of [...surveyed, ...path.beyond.slice(1).map((node): SurveyedNode => ({ node }))]) {
     const reserve = next.reserve ?? reserveAt(bench, next.node, kind)
     if (reserve === undefined) return { kind: 'unknown' }
     if (reserve <= 0) {
       if (!last) return { kind: 'everywhere' }
-      const jam = nodeWhereZero(path.bench, last.node, next.node, (candidate) => reserveAt(bench, candidate, kind))
+      const here = { node: next.node, value: reserve }
+      const jam = nodeWhereZero(path.bench, last, here, (candidate) => reserveAt(bench, candidate, kind))
       return jam ? { kind: 'at', node: jam } : { kind: 'unknown' }
     }
-    last = next
+    last = { node: next.node, value: reserve }
   }
   return { kind: 'never' }
 }

@@ -19,6 +19,8 @@ export interface Magnitudes {
   readonly free: Float64Array
   /** Y, two components for each joint and each rubbing joint: index 2 (j count + k). */
   readonly influence: Float64Array
+  /** |Y|, one for each pair. */
+  readonly sizes: Float64Array
   /** s, the answer. */
   readonly values: Float64Array
   /** R, two components a joint, at the answer. */
@@ -36,6 +38,7 @@ export function makeMagnitudes(count: number): Magnitudes {
     count,
     free: numbers(2 * count),
     influence: numbers(2 * count * count),
+    sizes: numbers(count * count),
     values: numbers(count),
     forces: numbers(2 * count),
     residual: numbers(count),

@@ -2,18 +2,20 @@
  * Worst state of rest: the least or largest amplitude over all friction states of the joints.
  *
  * At rest each joint's friction may stand anywhere between −κ and +κ; the extreme lies at a corner. Start at the corner
- * that opposes the motion about to start. The derivative of the amplitude with respect to every κ at once comes from one adjoint
+ * that opposes the motion about to start. Joints whose side is certain (certain-sides.ts) stay on it; where all are, that corner is the
+ * worst. Otherwise the derivative of the amplitude with respect to every κ at once comes from one adjoint
  * solve,
  *
  *     dλ/dκ_k = s_k (ℓ_k − w · (R·Y_k)/|R|),   Jᵀ w = κ ℓ,   J = ∂F/∂s
  *
- * and says which joints to turn over. Where friction changes the amplitude by more than `limits.mildFriction_ratio` of its
+ * says which of the others to turn over. Where friction changes the amplitude by more than `limits.mildFriction_ratio` of its
  * frictionless value (near a jam), single joints are then turned over until none helps; where it is milder the slope decides,
  * unless a corner on its way has no equilibrium. Corners without an equilibrium are passed over. Tested against all 2^n corners of random mechanisms.
  */
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
 import { againstMotion, amplitudeIn, type Balance, balanceNow, type FillLevers, type Prepared } from './balance.ts'
+import { certainSides } from './certain-sides.ts'
 import { fillGeneral } from './general-way.ts'
 import { fillDerivative } from './magnitudes.ts'
 
@@ -49,15 +51,34 @@ export function worstRest(search: RestSearch): Balance | undefined {
 export function worstAmplitude(search: RestSearch): number | undefined {
   const { prepared, either } = search
   if (either && !either.includes(1)) return amplitudeIn(prepared, againstMotion(search.levers))
-  const opening = prepared.room.questionRates.map((rate) => (rate < 0 ? -1 : 1))
-  const moving = cornerAt(search, opening)
-  const start = moving ?? cornerAt(search, new Float64Array(opening.length))
+  const { sides, open } = beginning(search)
+  const moving = cornerAt(search, sides)
+  if (moving && !open.includes(1)) return moving.amplitude
+  const start =
+    moving ??
+    cornerAt(
+      search,
+      sides.map((side, joint) => (open[joint] === 1 ? 0 : side)),
+    )
   if (!start) return undefined
-  const { corner, blocked } = bySlope(search, start)
+  const { corner, blocked } = bySlope(search, start, open)
   const mild = search.enough !== undefined && moving !== undefined && !blocked && isMild(prepared, corner)
-  const worst = mild || isEnough(search, corner) ? corner : turnedOver(search, corner)
+  const worst = mild || isEnough(search, corner) ? corner : turnedOver(search, corner, open)
   if (isInRoom(prepared, worst)) return worst.amplitude
   return amplitudeIn(prepared, leversAt(search, worst.sides), worst.magnitudes)
+}
+
+/** Against the motion about to start, but for the joints whose worst side is certain; `open` is 1 for those still to decide. */
+function beginning({ prepared, levers, either, towards }: RestSearch): { sides: Float64Array; open: Uint8Array } {
+  const certain = certainSides(prepared, levers, towards)
+  const open = new Uint8Array(levers.length)
+  const sides = prepared.room.questionRates.map((rate, joint) => {
+    if (either?.[joint] === 0) return Math.sign(rate)
+    if (certain && certain[joint] !== 0) return certain[joint]
+    if (levers[joint] !== 0) open[joint] = 1
+    return rate < 0 ? -1 : 1
+  })
+  return { sides, open }
 }
 
 /** Whether a corner was the last to be solved, so that its forces still stand in the room. */
@@ -74,12 +95,9 @@ function isMild({ freeAmplitude }: Prepared, { amplitude }: Corner): boolean {
   return Math.abs(amplitude - freeAmplitude) < limits.mildFriction_ratio * Math.abs(freeAmplitude)
 }
 
-function leversAt({ levers, either }: RestSearch, sides: Float64Array): FillLevers {
-  return (rates, out) => {
-    for (let joint = 0; joint < out.length; joint++) {
-      const side = either?.[joint] === 0 ? Math.sign(rates[joint]) : sides[joint]
-      out[joint] = side * levers[joint]
-    }
+function leversAt({ levers }: RestSearch, sides: Float64Array): FillLevers {
+  return (_, out) => {
+    for (let joint = 0; joint < out.length; joint++) out[joint] = sides[joint] * levers[joint]
   }
 }
 
@@ -99,10 +117,10 @@ function isWorse({ towards }: RestSearch, amplitude: number, than: number): bool
  *
  * @returns `blocked` when the corner that the slope asks for has no equilibrium, so that the slope decides nothing
  */
-function bySlope(search: RestSearch, start: Corner): { readonly corner: Corner; readonly blocked: boolean } {
+function bySlope(search: RestSearch, start: Corner, open: Uint8Array): { readonly corner: Corner; readonly blocked: boolean } {
   let best = start
   for (let round = 0; round < limits.restRounds; round++) {
-    const sides = sidesBySlope(search)
+    const sides = sidesBySlope(search, best.sides, open)
     if (!sides || sides.every((side, joint) => side === best.sides[joint])) break
     const next = cornerAt(search, sides, best)
     if (!next) return { corner: best, blocked: true }
@@ -113,7 +131,7 @@ function bySlope(search: RestSearch, start: Corner): { readonly corner: Corner; 
 }
 
 /** Sides that the slope asks for at the state that was solved last. */
-function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float64Array | undefined {
+function sidesBySlope({ prepared, towards }: RestSearch, sides: Float64Array, open: Uint8Array): Float64Array | undefined {
   fillGeneral(prepared)
   const { portPower, room } = prepared
   const { questionRates: rates, levers: now, magnitudes } = room
@@ -123,8 +141,8 @@ function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float6
   if (!factor(lu)) return undefined
   const adjoint = now.map((lever, joint) => (lever * rates[joint]) / portPower)
   solveTransposed(lu, adjoint)
-  return levers.map((_, k) => {
-    if (either?.[k] === 0) return now[k] < 0 ? -1 : 1
+  return sides.map((side, k) => {
+    if (open[k] === 0) return side
     let pull = rates[k] / portPower
     for (let j = 0; j < count; j++) {
       const size = Math.max(
@@ -139,11 +157,11 @@ function sidesBySlope({ prepared, levers, either, towards }: RestSearch): Float6
 }
 
 /** Turns single joints over as long as one makes the state worse. */
-function turnedOver(search: RestSearch, start: Corner): Corner {
+function turnedOver(search: RestSearch, start: Corner, open: Uint8Array): Corner {
   let best = start
   let untried = best.sides.length
   for (let joint = 0; untried > 0; joint = (joint + 1) % best.sides.length, untried--) {
-    if (search.levers[joint] === 0 || search.either?.[joint] === 0) continue
+    if (open[joint] === 0) continue
     const sides = best.sides.slice()
     sides[joint] = sides[joint] > 0 ? -1 : 1
     const next = cornerAt(search, sides, best)

@@ -30,18 +30,18 @@ export function findSlip(bench: ForceBench, path: TravelPath, loadCase: LoadCase
     return sustaining === undefined ? undefined : sustaining - keeper.allowed
   }
   const outward = [...path.nodes, ...path.beyond.slice(1)].filter((node) => node.arc_mm < jam.arc_mm).reverse()
-  let last = jam
   const atJam = excess(jam)
   if (atJam === undefined) return { kind: 'unknown' }
   if (atJam > 0) return { kind: 'noWindow' }
+  let last = { node: jam, value: atJam }
   for (const node of outward) {
     const now = excess(node)
     if (now === undefined) return { kind: 'unknown' }
     if (now > 0) {
-      const slip = nodeWhereZero(path.bench, node, last, excess)
+      const slip = nodeWhereZero(path.bench, { node, value: now }, last, excess)
       return slip ? { kind: 'at', node: slip } : { kind: 'unknown' }
     }
-    last = node
+    last = { node, value: now }
   }
   return { kind: 'never' }
 }

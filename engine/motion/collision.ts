@@ -11,7 +11,7 @@ import { limits } from '../numbers/limits.ts'
 import type { Mechanism } from './mechanism.ts'
 import { type Box, boxesMeet, boxOf, type Outline, type Overlap, overlapOf } from './outline-overlap.ts'
 import type { PathBench, PathNode } from './path.ts'
-import { nodeWhereZero } from './trace.ts'
+import { nodeWhereZero, type ValuedNode } from './trace.ts'
 
 export interface Collision {
   readonly parts: readonly [number, number]
@@ -59,7 +59,8 @@ function collisionOf(bench: PathBench, nodes: readonly PathNode[], parts: readon
   if (depths[deepest] <= limits.collisionDepth_mm) return undefined
   const begins = depths.findIndex((depth) => depth > limits.collisionDepth_mm)
   const tooDeep = (node: PathNode): number => pair.overlapAt(node.posture).depth_mm - limits.collisionDepth_mm
-  const found = begins > 0 ? nodeWhereZero(bench, nodes[begins - 1], nodes[begins], tooDeep) : undefined
+  const at = (index: number): ValuedNode => ({ node: nodes[index], value: depths[index] - limits.collisionDepth_mm })
+  const found = begins > 0 ? nodeWhereZero(bench, at(begins - 1), at(begins), tooDeep) : undefined
   return { parts, first: found ?? nodes[begins], deepest: nodes[deepest], overlap: overlaps[deepest] }
 }
 

@@ -74,7 +74,8 @@ describe('the path', () => {
             return sum + value * (column % 3 === 2 ? away * bench.mechanism.scale_mm : away)
           }, 0)
         const far = back.findIndex((node) => node.arc_mm > nodes[nodes.length - 1].arc_mm && behind(node) <= 0)
-        const passed = far > 0 ? nodeWhereZero(bench, back[far - 1], back[far], behind) : back[0]
+        const valued = (node: PathNode) => ({ node, value: behind(node) })
+        const passed = far > 0 ? nodeWhereZero(bench, valued(back[far - 1]), valued(back[far]), behind) : back[0]
         expect(far > 0 || nodes.length === 1).toBe(true)
         expect(widest(passed!.posture, start.posture)).toBeLessThan(1e-8)
       }

@@ -69,7 +69,9 @@ function crossingsBetween(bench: PathBench, step: Step): Crossing[] {
   const found: Crossing[] = []
   step.watches.forEach((watch, index) => {
     if (!crosses(watch, step.values[index], step.nextValues[index])) return
-    const node = nodeWhereZero(bench, step.last, step.next, watch.value)
+    const last = { node: step.last, value: step.values[index] }
+    const next = { node: step.next, value: step.nextValues[index] }
+    const node = nodeWhereZero(bench, last, next, watch.value)
     if (node) found.push({ watch, node })
   })
   return found.sort((a, b) => a.node.arc_mm - b.node.arc_mm)
@@ -81,23 +83,29 @@ function crosses(watch: Watch, before: number, after: number): boolean {
   return watch.crossing === 'either' ? falling || rising : watch.crossing === 'falling' ? falling : rising
 }
 
-/** The node between two neighbours where a function of the node is zero. */
+/** A node with the value of a function there. */
+export interface ValuedNode {
+  readonly node: PathNode
+  readonly value: number | undefined
+}
+
+/** The node between two neighbours where a function of the node is zero; its values at both are known. */
 export function nodeWhereZero(
   bench: PathBench,
-  from: PathNode,
-  to: PathNode,
+  from: ValuedNode,
+  to: ValuedNode,
   value: (node: PathNode) => number | undefined,
 ): PathNode | undefined {
   const at = (step: number): number | undefined => {
-    const node = nodeAhead(bench, from, step)
+    const node = nodeAhead(bench, from.node, step)
     return node && value(node)
   }
-  const high = to.arc_mm - from.arc_mm
-  const atLow = value(from)
-  const atHigh = value(to)
+  const high = to.node.arc_mm - from.node.arc_mm
+  const { value: atLow } = from
+  const { value: atHigh } = to
   if (atLow === undefined || atHigh === undefined) return undefined
   const step = rootBetween(at, { low: 0, high, atLow, atHigh }, limits.eventWidth_ratio * bench.mechanism.scale_mm)
-  return step === undefined ? undefined : nodeAhead(bench, from, step)
+  return step === undefined ? undefined : nodeAhead(bench, from.node, step)
 }
 
 /** A whole node (posture and tangent) a short way ahead of another. */
