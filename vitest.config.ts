@@ -21,7 +21,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          include: ['{engine,report,server,command-line,scripts,page,bench}/**/*.test.ts'],
+          include: ['{engine,report,records,server,command-line,scripts,page,bench}/**/*.test.ts'],
           exclude: [...everywhere, property, browser],
         },
       },

@@ -1,7 +1,7 @@
 /**
  * Which folder may import which. Imports go one way: inside the engine
  * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← index, outside of it
- * engine/index ← report/index ← server/index ← command-line, and engine/index, report/index ← page.
+ * engine/index ← report/index, records/index ← server/index ← command-line, and engine/index, report/index ← page.
  */
 import { join } from 'node:path'
 import { cruise, type ICruiseResult, type IForbiddenRuleType } from 'dependency-cruiser'
@@ -9,7 +9,7 @@ import { cruise, type ICruiseResult, type IForbiddenRuleType } from 'dependency-
 const ENGINE_LAYERS = ['numbers', 'design', 'motion', 'forces', 'strength', 'figures', 'evaluate', 'variation'] as const
 
 /** Folders whose modules are bound by the layers. */
-export const LAYERED = ['engine', 'report', 'server', 'command-line', 'page'] as const
+export const LAYERED = ['engine', 'report', 'records', 'server', 'command-line', 'page'] as const
 
 const TEST = '\\.test\\.tsx?$|/tests?(-support)?/'
 
@@ -29,14 +29,21 @@ const outsideRules: readonly IForbiddenRuleType[] = [
     to: { pathNot: ['^engine/', '^tables/', '^node_modules/'] },
   },
   only('report', ['^engine/index\\.ts$']),
-  only('server', ['^engine/index\\.ts$', '^report/index\\.ts$', '^package\\.json$']),
-  only('command-line', ['^engine/index\\.ts$', '^report/index\\.ts$', '^server/index\\.ts$']),
+  only('records', ['^engine/index\\.ts$']),
+  only('server', ['^engine/index\\.ts$', '^report/index\\.ts$', '^records/index\\.ts$', '^package\\.json$']),
+  only('command-line', ['^engine/index\\.ts$', '^report/index\\.ts$', '^records/index\\.ts$', '^server/index\\.ts$']),
   only('page', ['^engine/index\\.ts$', '^report/index\\.ts$']),
   {
     name: 'the engine and the report use no module of Node',
     severity: 'error',
     from: { path: '^(engine|report)/', pathNot: TEST },
     to: { dependencyTypes: ['core'] },
+  },
+  {
+    name: 'only the records speak to a database',
+    severity: 'error',
+    from: { pathNot: '^records/' },
+    to: { path: '(^|/)(better-sqlite3|kysely)(/|$)' },
   },
   { name: 'no import goes round in a circle', severity: 'error', from: {}, to: { circular: true } },
   { name: 'every import is found', severity: 'error', from: {}, to: { couldNotResolve: true } },
@@ -49,7 +56,7 @@ function only(folder: string, doors: readonly string[]): IForbiddenRuleType {
     severity: 'error',
     from: { path: `^${folder}/`, pathNot: TEST },
     to: {
-      path: '^(engine|report|server|command-line|page|tables|scripts|checks|cases|bench|designs|package\\.json)',
+      path: '^(engine|report|records|server|command-line|page|tables|scripts|checks|cases|bench|designs|package\\.json)',
       pathNot: [`^${folder}/`, ...doors],
     },
   }

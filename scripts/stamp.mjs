@@ -6,6 +6,7 @@ import { join } from 'node:path'
 const SOURCES = [
   'engine',
   'report',
+  'records',
   'server',
   'command-line',
   'page',

@@ -1,0 +1,63 @@
+import { existsSync, mkdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { loadSqlite } from './load-sqlite.ts'
+import type { Store } from './store.ts'
+import { onFile, StoreFault } from './store-fault.ts'
+import { emptyStore } from './unkept-store.ts'
+
+/** Where a store is, and the clock that dates what is saved. */
+export interface StorePlace {
+  readonly folder: string
+  readonly now: () => Date
+}
+
+/** The file of the store in its folder. */
+export function storeFile(folder: string): string {
+  return join(folder, 'store.sqlite')
+}
+
+/**
+ * Opens the store of a folder; folder and store are made when they are not there.
+ *
+ * @throws StoreFault when the store cannot be opened for writing
+ */
+export async function openStore({ folder, now }: StorePlace): Promise<Store> {
+  const file = storeFile(folder)
+  const opening = { Database: await loadSqlite(), file, now }
+  const { sqliteStore } = await import('./sqlite-store.ts')
+  // Designs are made for a wearer: other users of the machine have no business here.
+  onFile(folder, () => mkdirSync(folder, { recursive: true, mode: 0o700 }))
+  return sqliteStore(opening)
+}
+
+/**
+ * Opens the store of a folder as far as that can be done: to be written, else to be read, else as an empty one. `notKept` says why
+ * nothing can be saved.
+ */
+export async function openAnyStore(place: StorePlace): Promise<Store> {
+  try {
+    return await openStore(place)
+  } catch (error) {
+    return await readableStore(place, error)
+  }
+}
+
+/** Opens a store to look something up: none is made when there is none. */
+export async function findStore(place: StorePlace): Promise<Store | undefined> {
+  return existsSync(storeFile(place.folder)) ? await openAnyStore(place) : undefined
+}
+
+async function readableStore({ folder, now }: StorePlace, why: unknown): Promise<Store> {
+  const file = storeFile(folder)
+  if (!(why instanceof StoreFault) || !MAY_BE_READ.has(why.problem.code)) return emptyStore(file, why)
+  try {
+    const { copiedStore } = await import('./sqlite-store.ts')
+    return copiedStore({ Database: await loadSqlite(), file, now }, why)
+  } catch (error) {
+    if (!(error instanceof StoreFault)) throw error
+    return emptyStore(file, why)
+  }
+}
+
+/** Faults that leave a store readable. */
+const MAY_BE_READ: ReadonlySet<string> = new Set(['read only', 'no file', 'disk full', 'disk refuses'])

@@ -1,0 +1,65 @@
+import type { Database } from 'better-sqlite3'
+import { bringIn, historiesIn } from './bring-in.ts'
+import { copyDatabase } from './copy-database.ts'
+import { designEntries } from './designs.ts'
+import { draftOf, keepDraft } from './drafts.ts'
+import { refuseLater } from './known-schema.ts'
+import { loadCopy } from './load-copy.ts'
+import { schemaOf } from './migrate.ts'
+import { type Opening, openDatabase } from './open-database.ts'
+import { keepRevision, revisionEntries, revisionOf } from './revisions.ts'
+import type { Store } from './store.ts'
+import { onFile } from './store-fault.ts'
+import { unkept } from './unkept-store.ts'
+
+/**
+ * The store in a file; the file is made when it is not there.
+ *
+ * @throws StoreFault when it cannot be opened for writing
+ */
+export function sqliteStore(opening: Opening): Store {
+  const { database, notes } = openDatabase(opening)
+  return { ...storeOn(database, opening), notes }
+}
+
+/**
+ * A store that may only be read: everything in it can be seen, and every save says why it is not kept.
+ *
+ * @throws StoreFault when it cannot be read either
+ */
+export function copiedStore(opening: Opening, why: unknown): Store {
+  return unkept(storeOn(loadCopy(opening), opening), why)
+}
+
+/** Reads and writes; a write is one transaction, which no other program can come between. */
+function storeOn(database: Database, opening: Opening): Store {
+  const { file, now } = opening
+  const read = <Result>(work: () => Result): Result => onFile(file, work)
+  const write = <Result>(work: (saved: string) => Result): Result =>
+    onFile(file, () =>
+      database
+        .transaction(() => {
+          refuseLater(file, schemaOf(database))
+          return work(now().toISOString())
+        })
+        .immediate(),
+    )
+  return {
+    file,
+    notes: [],
+    designs: () => read(() => designEntries(database)),
+    draft: (name) => read(() => draftOf(database, name)),
+    revisions: (name) => read(() => revisionEntries(database, name)),
+    revision: (name, number) => read(() => revisionOf(database, name, number)),
+    keepDraft: (name, change) => write((saved) => keepDraft(database, { name, change, saved })),
+    keepRevision: (name, revision, version) => write((saved) => keepRevision(database, { name, revision, version, saved })),
+    copyTo: (copy) => copyDatabase(database, copy),
+    bringIn: (other) => {
+      const histories = historiesIn({ ...opening, file: other })
+      return write(() => histories.map((history) => bringIn(database, history)))
+    },
+    close: () => {
+      database.close()
+    },
+  }
+}
