@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
-import * as z from 'zod'
 import { designSchema } from '../engine/index.ts'
+import { newName, type Store } from '../records/index.ts'
 import { answerDesign } from './answer.ts'
 import { bodyAtMost } from './body-limit.ts'
 import type { DesignShelf } from './design-shelf.ts'
@@ -10,36 +10,32 @@ import { loopbackNames, type OwnName } from './gatekeeper-names.ts'
 import type { PageFiles } from './page-files.ts'
 import { securityHeaders } from './security-headers.ts'
 import { addSignIn, type SignIn } from './sign-in.ts'
+import { addStoreRoutes, noStore } from './store-routes.ts'
 
 /** What a server is given; it reads nothing else. */
 export interface Given {
   readonly shelf: DesignShelf
   readonly page: PageFiles
+  /** Where designs are kept; without one every save is refused and says so. */
+  readonly store?: Store
   /** Names under which the server answers; those of this machine for itself when they are left out. */
   readonly names?: readonly OwnName[]
   /** Left out where only this machine can reach the server: then everybody on it is let in. */
   readonly signIn?: SignIn
 }
 
-const nameOfDesign = z
-  .string()
-  .min(1)
-  .max(100)
-  .regex(/^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u)
-
 /**
  * The server's routes.
  *
- * - `GET /api/designs` → `{ designs: [{ name }] }`
- * - `GET /api/designs/:name` → the design file as it is on disk
  * - `POST /api/evaluate?name=…` with a design file as `application/json` → the result document; status 422 when the design is refused
  * - `GET /api/schema` → the JSON Schema of design files
+ * - designs and the store: see `addStoreRoutes`
  * - everything else under `/` → the built page
  * - where a person has to sign in, those of `addSignIn`
  *
  * Faults of the sender get a 4xx with `{ error }` in words.
  */
-export function createApp({ shelf, page, names = loopbackNames, signIn }: Given): Hono {
+export function createApp({ shelf, page, store = noStore, names = loopbackNames, signIn }: Given): Hono {
   const app = new Hono()
   app.use(securityHeaders)
   app.use(gatekeeper(names))
@@ -49,7 +45,7 @@ export function createApp({ shelf, page, names = loopbackNames, signIn }: Given)
   })
   if (signIn === undefined) app.get('/api/session', (context) => context.json({ canSignOut: false }))
   else addSignIn(app, { ...signIn, names, page })
-  addDesigns(app, shelf)
+  addStoreRoutes(app, { shelf, store })
   addEvaluate(app)
   app.get('/api/schema', (context) => context.json(designSchema(), 200, { 'Content-Type': 'application/schema+json' }))
   app.all('/api/*', (context) => context.json({ error: 'there is nothing at this address' }, 404))
@@ -58,20 +54,11 @@ export function createApp({ shelf, page, names = loopbackNames, signIn }: Given)
   return app
 }
 
-function addDesigns(app: Hono, shelf: DesignShelf): void {
-  app.get('/api/designs', (context) => context.json({ designs: shelf.names.map((name) => ({ name })) }))
-  app.get('/api/designs/:name', async (context) => {
-    const bytes = await shelf.read(context.req.param('name'))
-    if (bytes === undefined) return context.json({ error: 'no design of this name was given to the server' }, 404)
-    return context.body(new Uint8Array(bytes), 200, { 'Content-Type': 'application/json; charset=utf-8' })
-  })
-}
-
 function addEvaluate(app: Hono): void {
   app.post('/api/evaluate', bodyAtMost(documentLimit_bytes), async (context) => {
     const type = context.req.header('content-type') ?? ''
     if (!/^application\/json\s*(;|$)/i.test(type)) return context.json({ error: 'send a design file as application/json' }, 415)
-    const name = nameOfDesign.safeParse(context.req.query('name') ?? 'design')
+    const name = newName.safeParse(context.req.query('name') ?? 'design')
     if (!name.success)
       return context.json({ error: 'name: letters, digits, space, point, dash and underscore, at most 100' }, 400)
     const answer = answerDesign(new Uint8Array(await context.req.arrayBuffer()), name.data)

@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
+import { freeName } from '../records/index.ts'
 
 /** The design files that a server may hand out, by name. No other file can be asked for. */
 export interface DesignShelf {
@@ -21,7 +22,11 @@ export function designName(file: string): string {
  */
 export function shelve(files: readonly string[]): DesignShelf {
   const places = new Map<string, string>()
-  for (const file of files) places.set(freeName(designName(file), places), file)
+  for (const file of files)
+    places.set(
+      freeName(designName(file), (name) => places.has(name)),
+      file,
+    )
   return {
     names: [...places.keys()],
     read: async (name) => {
@@ -45,13 +50,6 @@ export function designFilesIn(folder: string): readonly string[] {
 /** By the name without its ending, so that `heron` comes before `heron-jams`. */
 function byDesignName(one: string, other: string): number {
   return designName(one) < designName(other) ? -1 : 1
-}
-
-function freeName(wanted: string, taken: ReadonlyMap<string, string>): string {
-  if (!taken.has(wanted)) return wanted
-  let number = 2
-  while (taken.has(`${wanted}-${number}`)) number++
-  return `${wanted}-${number}`
 }
 
 async function readIfThere(file: string): Promise<Uint8Array | undefined> {

@@ -40,7 +40,9 @@ describe('the page', () => {
 
 describe('designs', () => {
   it('are listed and handed out as they stand on disk', async () => {
-    expect(JSON.parse((await ask({ path: '/api/designs' })).text)).toEqual({ designs: [{ name: 'heron' }] })
+    expect(JSON.parse((await ask({ path: '/api/designs' })).text)).toEqual({
+      designs: [{ name: 'heron', given: true, revisions: 0 }],
+    })
     expect((await ask({ path: '/api/designs/heron' })).text).toBe(heron)
   })
 

@@ -1,15 +1,18 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { openAnyStore, type Store } from '../../records/index.ts'
 import type { Given } from '../app.ts'
 import { loadPage, type Place, shelve, startServer } from '../index.ts'
 
 /** A running server over files of its own, and the way to end it. */
 export interface ExampleServer {
   readonly address: string
-  /** Folder with heron.json (the example), secret.json (never given to the server) and page/. */
+  /** Folder with heron.json (the example), secret.json (never given to the server) page/ and store/. */
   readonly folder: string
   readonly given: Given
+  /** Its store, at a moment that stands still. */
+  readonly store: Store
   readonly end: () => Promise<void>
 }
 
@@ -30,12 +33,15 @@ export async function exampleServer(design: string, { patience, address, ...othe
   for (const [name, text] of Object.entries(PAGE)) writeFileSync(join(folder, 'page', name), text)
   writeFileSync(join(folder, 'heron.json'), design)
   writeFileSync(join(folder, 'secret.json'), '"secret"')
-  const given = { shelf: shelve([join(folder, 'heron.json')]), page: loadPage(join(folder, 'page')), ...otherwise }
+  const store = await openAnyStore({ folder: join(folder, 'store'), now: () => new Date('2031-04-05T06:07:08.009Z') })
+  const shelf = shelve([join(folder, 'heron.json')])
+  const given = { shelf, page: loadPage(join(folder, 'page')), store, ...otherwise }
   const place = { port: 0, orNext: false, ...(patience && { patience }), ...(address && { address }) }
   const running = await startServer(given, place)
   const end = async () => {
     await running.close()
+    store.close()
     rmSync(folder, { recursive: true, force: true })
   }
-  return { address: running.address, folder, given, end }
+  return { address: running.address, folder, given, store, end }
 }

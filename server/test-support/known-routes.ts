@@ -1,3 +1,4 @@
+import { emptyStoreBytes } from '../../records/test-support/empty-store-bytes.ts'
 import type { RawRequest } from './raw-request.ts'
 
 /** A route of the server with a request to it that is in order. Attacks on every route start from these. */
@@ -32,11 +33,38 @@ export function knownRoutes(design: string): readonly KnownRoute[] {
     { route: '/api/sign-out', request: { method: 'POST', path: '/api/sign-out' }, most_bytes: 0 },
     { route: '/api/designs', request: { method: 'GET', path: '/api/designs' } },
     { route: '/api/designs/:name', request: { method: 'GET', path: '/api/designs/heron' } },
+    ...storeRoutes(design),
     {
       route: '/api/evaluate',
       request: { method: 'POST', path: '/api/evaluate?name=heron', headers: JSON_BODY, body: design },
       most_bytes: 2_000_000,
     },
     { route: '/api/schema', request: { method: 'GET', path: '/api/schema' } },
+  ]
+}
+
+/** Routes of the store, each in order after those before it. */
+function storeRoutes(design: string): readonly KnownRoute[] {
+  const heron = '/api/designs/:name'
+  const get = (route: string) => ({
+    route,
+    request: { method: 'GET', path: route.replace(':name', 'heron').replace(':number', '1') },
+  })
+  const send = (method: string, route: string, body: object) => ({
+    route,
+    request: { method, path: route.replace(':name', 'heron'), headers: JSON_BODY, body: JSON.stringify(body) },
+    most_bytes: 8_000_000,
+  })
+  const storeFile = { method: 'POST', path: '/api/store', headers: { 'content-type': 'application/vnd.sqlite3' } }
+  return [
+    send('POST', '/api/designs', { name: 'own', text: design }),
+    get(`${heron}/work`),
+    send('PUT', `${heron}/work`, { version: 0, keep: 0, steps: [], position: 0 }),
+    get(`${heron}/file`),
+    send('POST', `${heron}/revisions`, { version: 1, who: 'K1', why: 'to be tried' }),
+    get(`${heron}/revisions`),
+    get(`${heron}/revisions/:number`),
+    get('/api/store'),
+    { route: '/api/store', request: { ...storeFile, body: emptyStoreBytes() }, most_bytes: 100_000_000 },
   ]
 }
