@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
 import { once } from 'node:events'
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
 import { basename, join } from 'node:path'
 import { evaluate, readDesign } from '../engine/index.ts'
 import { send } from '../server/test-support/raw-request.ts'
@@ -54,7 +55,9 @@ export interface ServedDoor {
 
 /** Starts the built server on a free port. */
 export async function openServer(): Promise<ServedDoor> {
-  const child = spawn(process.execPath, [command, 'serve', '--port', '0'], { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] })
+  const store = mkdtempSync(join(tmpdir(), 'fingerwright-cases-'))
+  const words = [command, 'serve', '--port', '0', '--store', store]
+  const child = spawn(process.execPath, words, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] })
   const address = await addressOf(child)
   return {
     answer: async (design) => {
@@ -67,6 +70,7 @@ export async function openServer(): Promise<ServedDoor> {
       const ended = once(child, 'exit')
       child.kill('SIGTERM')
       await ended
+      rmSync(store, { recursive: true, force: true })
     },
   }
 }

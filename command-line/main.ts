@@ -28,6 +28,7 @@ const terminal: Terminal = {
   colour: process.stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   home: homeFolder(),
   environment: process.env,
+  now: () => new Date(),
   stopped: () =>
     new Promise((resolve) => {
       for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => resolve())

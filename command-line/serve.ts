@@ -1,9 +1,11 @@
 import { existsSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import * as z from 'zod'
+import { openAnyStore, type Store } from '../records/index.ts'
 import { designFilesIn, loadPage, type Place, type Running, shelve, startServer } from '../server/index.ts'
 import { readDesignFile } from './design-file.ts'
 import { addressToType, type DoorOptions, openDoor, warningOf } from './serve-door.ts'
+import { storeFolder } from './store-folder.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 
 /** Where the page is looked for first; when another program has it, the next free port is taken. */
@@ -33,11 +35,25 @@ export async function serve({ path, port, ...asked }: ServeOptions, terminal: Te
   const door = openDoor(asked, terminal)
   const wanted = { ...wantedPort(port ?? terminal.environment.PORT), address: door.address }
   const files = [...(path === undefined ? [] : [resolve(path)]), ...designFilesIn(join(terminal.home, 'designs'))]
-  const given = { shelf: shelve([...new Set(files)]), page: loadPage(builtPage(terminal.home)), ...door }
-  const running = await start(() => startServer(given, wanted), wanted)
-  terminal.write(`The page is at ${addressToType(running, door)} (Ctrl-C ends it).\n${warningOf(door)}`)
-  await terminal.stopped()
-  await running.close()
+  const page = loadPage(builtPage(terminal.home))
+  const store = await openAnyStore({ folder: storeFolder(asked.store, terminal), now: terminal.now })
+  const given = { shelf: shelve([...new Set(files)]), page, store, ...door }
+  try {
+    const running = await start(() => startServer(given, wanted), wanted)
+    terminal.write(`The page is at ${addressToType(running, door)} (Ctrl-C ends it).\n${warningOf(door)}`)
+    tellOf(store, terminal)
+    await terminal.stopped()
+    await running.close()
+  } finally {
+    store.close()
+  }
+}
+
+/** Where saves go, what happened to the store when it was opened, and why nothing can be saved if that is so. */
+function tellOf({ file, notes, notKept }: Store, terminal: Terminal): void {
+  if (notKept === undefined) terminal.write(`What is saved is kept in ${file}.\n`)
+  else terminal.writeError(`Nothing can be saved now. ${notKept}\n`)
+  for (const note of notes) terminal.writeError(`${note}\n`)
 }
 
 function wantedPort(typed: string | undefined): Place {

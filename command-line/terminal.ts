@@ -10,6 +10,8 @@ export interface Terminal {
   /** Folder of the installed program: holds `designs/` and `build/page/`. */
   readonly home: string
   readonly environment: Readonly<Record<string, string | undefined>>
+  /** The clock that dates what is saved. */
+  readonly now: () => Date
   /** Resolves when the user wants a server to end. */
   readonly stopped: () => Promise<void>
 }

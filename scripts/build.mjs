@@ -44,6 +44,8 @@ async function buildCommand(root) {
     outfile: 'build/command/fingerwright.mjs',
     bundle: true,
     platform: 'node',
+    // Holds a part in machine code, which is loaded when a store is opened.
+    external: ['better-sqlite3'],
     format: 'esm',
     target: 'node20',
     minifySyntax: true,

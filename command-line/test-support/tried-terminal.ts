@@ -45,6 +45,7 @@ export async function tryCommand(words: readonly string[], around: Around = {}):
     colour: around.colour ?? false,
     home: around.home ?? join(import.meta.dirname, '../..'),
     environment: { FINGERWRIGHT_STORE: store, ...around.environment },
+    now: () => new Date('2031-04-05T06:07:08.009Z'),
     stopped: async () => around.whileServing?.(output),
   }
   const status = await runCommandLine(words, terminal)
