@@ -115,9 +115,9 @@ export function balanceIn(prepared: Prepared, fill: FillLevers, start?: Float64A
 
 /** The state that was solved last, taken out of the room. */
 export function balanceNow(prepared: Prepared, amplitude: number): Balance {
-  const { magnitudes, levers, questionRates } = inUse(prepared)
+  const { magnitudes, levers, questionRates, stock } = inUse(prepared)
   const { joints, rows_count } = prepared.frame.mechanism
-  const forces = new Float64Array(rows_count)
+  const forces = stock(rows_count)
   joints.forEach((joint, i) => {
     forces[joint.row] = magnitudes.forces[2 * i]
     if (joint.kind === 'pin') forces[joint.row + 1] = magnitudes.forces[2 * i + 1]

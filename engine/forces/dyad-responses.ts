@@ -10,6 +10,7 @@
  * for them both give the same forces. Where an a × b is small the dyad is close to its dead centre and the matrix takes over.
  */
 import type { Mechanism } from '../motion/mechanism.ts'
+import type { ArrayStock } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import type { Contact } from './contact.ts'
 import { type Dyad, type DyadOrder, dyadOrder } from './dyad-order.ts'
@@ -29,10 +30,9 @@ export interface DyadRoom {
 const NUMBERS = 13
 
 /** @returns undefined for a mechanism that does not come apart into dyads */
-export function dyadRoom(mechanism: Mechanism): DyadRoom | undefined {
+export function dyadRoom(mechanism: Mechanism, numbers: ArrayStock): DyadRoom | undefined {
   const order = dyadOrder(mechanism)
   if (!order) return undefined
-  const numbers = (count: number): Float64Array => new Float64Array(count)
   const { parts_count, columns_count } = mechanism
   const turns = { cosines: numbers(parts_count), sines: numbers(parts_count) }
   return { mechanism, order, ...turns, arms: numbers(NUMBERS * order.dyads.length), carried: numbers(columns_count) }

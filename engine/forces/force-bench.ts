@@ -36,8 +36,8 @@ export function forceBench(mechanism: Mechanism, drawn: Float64Array, drive: Con
   const levers = { moving: levels('moving'), rest: levels('rest') }
   const leversOf: ForceBench['leversOf'] = (state, level) => levers[state][level]
   const masses = mechanism.design.weight ? movingMasses(mechanism.design) : []
-  const standing = standingRows(mechanism.columns_count)
-  return { mechanism, room: forceRoom(mechanism), drawn, drive, masses, standing, leversOf }
+  const room = forceRoom(mechanism)
+  return { mechanism, room, drawn, drive, masses, standing: standingRows(room), leversOf }
 }
 
 /** Masses of the moving parts as far as they are known. */
@@ -118,8 +118,8 @@ function addRubbingSprings(bench: ForceBench, frame: ForceFrame, row: ForceRow):
   }
 }
 
-function standingRows(columns_count: number): Record<Standing, StandingRow> {
-  const row = (): StandingRow => ({ out: new Float64Array(columns_count), ticket: -1, attitude_rad: undefined })
+function standingRows({ mechanism, stock }: ForceRoom): Record<Standing, StandingRow> {
+  const row = (): StandingRow => ({ out: stock(mechanism.columns_count), ticket: -1, attitude_rad: undefined })
   return { 'letting go': row(), held: row(), stopped: row(), closing: row() }
 }
 

@@ -19,7 +19,7 @@
  */
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
-import { dot, type PathNode } from '../motion/path.ts'
+import { dot, normalise, type PathNode } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, solve, solveTransposed } from '../numbers/lu.ts'
 import { readDyads, respondByDyads } from './dyad-responses.ts'
@@ -55,11 +55,10 @@ export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, '
 export function framesAlong(room: ForceRoom, posture: Float64Array, along: Float64Array): FramePair | undefined {
   respondsAt(room, posture)
   if (!factorWith(room, posture, along)) return undefined
-  const tangent = new Float64Array(room.mechanism.columns_count)
+  const tangent = room.stock(room.mechanism.columns_count)
   tangent[room.mechanism.rows_count] = 1
   solve(room.lu, tangent)
-  const length = Math.sqrt(dot(tangent, tangent))
-  for (let column = 0; column < tangent.length; column++) tangent[column] /= length
+  normalise(tangent)
   return framePair(room, posture, tangent)
 }
 

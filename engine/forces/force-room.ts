@@ -6,6 +6,7 @@
  * ours and stops the program instead of giving another posture's forces.
  */
 import type { Mechanism } from '../motion/mechanism.ts'
+import { type ArrayStock, arrayStock } from '../numbers/array-stock.ts'
 import { type Lu, makeLu } from '../numbers/lu.ts'
 import { type DyadRoom, dyadRoom } from './dyad-responses.ts'
 import { type Magnitudes, makeMagnitudes } from './magnitudes.ts'
@@ -27,6 +28,8 @@ export interface ForceRoom {
   readonly dyads: DyadRoom | undefined
   /** Whether it holds at the present posture; where not, the factors serve. */
   byDyads: boolean
+  /** Where the arrays of its answers come from. */
+  readonly stock: ArrayStock
   /** Factors of [C; v] at the present posture. */
   readonly lu: Lu
   /** Response of each joint's friction, wall +1 first, then wall −1. */
@@ -61,13 +64,14 @@ export interface ForceRoom {
 export function forceRoom(mechanism: Mechanism): ForceRoom {
   const { columns_count: columns, rows_count: rows } = mechanism
   const joints = mechanism.joints.length
-  const numbers = (size: number): Float64Array => new Float64Array(size)
+  const numbers = arrayStock()
   return {
     mechanism,
     slots: mechanism.joints.flatMap(({ kind }, index) => (kind === 'slot' ? [index] : [])),
     walls: mechanism.joints.map(() => 1),
-    dyads: dyadRoom(mechanism),
+    dyads: dyadRoom(mechanism, numbers),
     byDyads: false,
+    stock: numbers,
     lu: makeLu(columns),
     responses: Array.from({ length: 2 * joints }, () => numbers(columns)),
     rates: numbers(2 * joints),
@@ -82,8 +86,8 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
     freeForces: numbers(rows),
     questionRates: numbers(joints),
     levers: numbers(joints),
-    magnitudes: makeMagnitudes(joints),
-    twoForce: makeTwoForceRoom(mechanism),
+    magnitudes: makeMagnitudes(joints, numbers),
+    twoForce: makeTwoForceRoom(mechanism, numbers),
     nextRow: 0,
     frameTicket: 0,
     questionTicket: 0,

@@ -10,6 +10,7 @@
  * singular on the way. So a solution counts only when the determinant of the derivative has kept its sign.
  */
 
+import type { ArrayStock } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import { determinantSign, factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
 
@@ -32,8 +33,7 @@ export interface Magnitudes {
 }
 
 /** Empty memory for a number of joints. */
-export function makeMagnitudes(count: number): Magnitudes {
-  const numbers = (size: number): Float64Array => new Float64Array(size)
+export function makeMagnitudes(count: number, numbers: ArrayStock): Magnitudes {
   return {
     count,
     free: numbers(2 * count),

@@ -75,7 +75,7 @@ export function postureUnder(
   start: Float64Array,
 ): Float64Array | undefined {
   const { mechanism } = asked.bench
-  const offsets = new Float64Array(mechanism.rows_count)
+  const offsets = asked.bench.stock(mechanism.rows_count)
   if (asked.clearance) addClearance(mechanism, balance, offsets)
   addStretch(mechanism, start, balance, asked.stiffnessOf, offsets)
   return settle(asked.bench, start, asked.held, offsets)?.posture

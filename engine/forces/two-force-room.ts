@@ -2,6 +2,7 @@
 
 import type { Point } from '../design/design.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
+import type { ArrayStock } from '../numbers/array-stock.ts'
 import { emptyHeldEquation, type HeldEquation } from './held-part.ts'
 import { type Acting, planTwoForce, type TwoForcePlan } from './two-force-plan.ts'
 
@@ -32,14 +33,14 @@ export interface TwoForceRoom {
 }
 
 /** Room for one mechanism. */
-export function makeTwoForceRoom(mechanism: Mechanism): TwoForceRoom {
+export function makeTwoForceRoom(mechanism: Mechanism, numbers: ArrayStock): TwoForceRoom {
   const { columns_count, parts_count, joints } = mechanism
   return {
     mechanism,
-    load: new Float64Array(columns_count),
-    port: new Float64Array(columns_count),
-    wrench: new Float64Array(columns_count),
-    arms: new Float64Array(4 * joints.length),
+    load: numbers(columns_count),
+    port: numbers(columns_count),
+    wrench: numbers(columns_count),
+    arms: numbers(4 * joints.length),
     equation: emptyHeldEquation(),
     line: { along_x: 0, along_y: 0, across_x: 0, across_y: 0 },
     acting: { load: new Uint8Array(parts_count), port: new Uint8Array(parts_count) },

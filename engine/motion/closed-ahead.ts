@@ -6,6 +6,7 @@
  * look for the same posture, so a march may change from one to the other anywhere. Near a place where a step of the plan
  * has both ways in one, or where the leading part stands still, this road says nothing and the other one is taken.
  */
+import { type ArrayStock, copied } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import { type PlanRoom, placeOnSides, readSides } from './place-parts.ts'
 import type { Settled } from './settle.ts'
@@ -22,13 +23,13 @@ export interface AheadOf {
 }
 
 /** @returns the posture, or undefined where this road is not good enough */
-export function closedAhead(room: PlanRoom, from: AheadOf): Settled | undefined {
+export function closedAhead(room: PlanRoom, stock: ArrayStock, from: AheadOf): Settled | undefined {
   const { lead, mechanism } = room.plan
   if (!lead) return undefined
   const { tangent, predicted } = from
   const leadRate = tangent[3 * lead.part - 1]
   if (Math.abs(leadRate) < limits.closedSine) return undefined
-  const posture = from.posture.slice()
+  const posture = copied(stock, from.posture)
   readSides(room, posture)
   let slope = mechanism.scale_mm / leadRate
   let turn = predicted[3 * lead.part + 2]

@@ -66,10 +66,10 @@ export function tangentAt(bench: PathBench, posture: Float64Array, along: Float6
   return closedTangent(bench, posture, along) ?? denseTangent(bench, posture, along)
 }
 
-function closedTangent({ mechanism, planRoom, rates }: PathBench, posture: Float64Array, along: Float64Array) {
+function closedTangent({ mechanism, planRoom, rates, stock }: PathBench, posture: Float64Array, along: Float64Array) {
   if (!planRoom || readParts(planRoom, posture) < limits.closedSine) return undefined
   ratesOf(planRoom, posture, rates)
-  const tangent = new Float64Array(mechanism.columns_count)
+  const tangent = stock(mechanism.columns_count)
   let square = 0
   for (let column = 0; column < tangent.length; column += 3) {
     tangent[column] = rates[column + 3]
@@ -89,15 +89,17 @@ function denseTangent(bench: PathBench, posture: Float64Array, along: Float64Arr
   closureDerivative(mechanism, posture, lu.factors)
   lu.factors.set(along, mechanism.rows_count * mechanism.columns_count)
   if (!factor(lu) || lu.pivotRatio < limits.singular_ratio) return undefined
-  const tangent = new Float64Array(mechanism.columns_count)
+  const tangent = bench.stock(mechanism.columns_count)
   tangent[mechanism.rows_count] = 1
   solve(lu, tangent)
-  return normalised(tangent)
+  normalise(tangent)
+  return tangent
 }
 
-function normalised(values: Float64Array): Float64Array {
+/** Makes a row a unit row, in place. */
+export function normalise(values: Float64Array): void {
   const length = Math.sqrt(dot(values, values))
-  return values.map((value) => value / length)
+  for (let i = 0; i < values.length; i++) values[i] /= length
 }
 
 /** Scalar product of two rows. */
@@ -130,7 +132,7 @@ export function postureAhead(bench: PathBench, node: PathNode, step_mm: number):
     predicted[column + 4] = posture[column + 4] + step_mm * tangent[column + 1]
     predicted[column + 5] = posture[column + 5] + turned * tangent[column + 2]
   }
-  const closed = planRoom && closedAhead(planRoom, { posture, tangent, predicted, step_mm })
+  const closed = planRoom && closedAhead(planRoom, bench.stock, { posture, tangent, predicted, step_mm })
   if (closed) return closed
   // The march has no use for more rounds, and an event lies nearer than a step that it took.
   return settleWithin(bench, predicted, planeThrough(mechanism, predicted, node.tangent), { rounds_most: limits.marchRounds })

@@ -4,6 +4,8 @@
  * The start must be near: the step is never more than `limits.settleStep_ratio` of the mechanism's scale a round, and the
  * residual must fall. A posture that does not settle is `undefined`, never a guess.
  */
+
+import { type ArrayStock, arrayStock, copied } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
 import { closureDerivative, closureGap, type ForceRow } from './closure.ts'
@@ -15,11 +17,14 @@ export interface Bench {
   readonly mechanism: Mechanism
   readonly lu: Lu
   readonly gap: Float64Array
+  /** Where the arrays of its answers come from. */
+  readonly stock: ArrayStock
 }
 
 /** Room for `settle`. */
 export function makeBench(mechanism: Mechanism): Bench {
-  return { mechanism, lu: makeLu(mechanism.columns_count), gap: new Float64Array(mechanism.columns_count) }
+  const stock = arrayStock()
+  return { mechanism, lu: makeLu(mechanism.columns_count), gap: stock(mechanism.columns_count), stock }
 }
 
 export interface Settled {
@@ -53,7 +58,7 @@ export function settleWithin(
   { offsets, rounds_most }: SettleBounds,
 ): Settled | undefined {
   const { mechanism, lu, gap } = bench
-  const posture = Float64Array.from(start)
+  const posture = copied(bench.stock, start)
   const row = { mechanism, posture, out: lu.factors, start: mechanism.rows_count * mechanism.columns_count }
   let firstStep_mm = 0
   let lastGap = Number.POSITIVE_INFINITY

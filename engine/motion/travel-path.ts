@@ -53,7 +53,7 @@ export function travelPath(bench: PathBench, drawn: Float64Array): TravelPath | 
   const start: PathNode = { posture: drawn, tangent, arc_mm: 0 }
   const toggles = mechanism.design.toggles.map((toggle) => watchToggle(mechanism, toggle, drawn))
   const opened = openNode(bench, start, drive)
-  const closing = trace(bench, opened.node, closingWatches(mechanism, drive, driven.travel))
+  const closing = trace(bench, opened.node, closingWatches(bench, drive, driven.travel))
   const { nodes, end, crossings } = endOfClosing(closing)
   const closed = nodes[nodes.length - 1]
   // Without a toggle there is no dead centre to look for beyond the stop.
@@ -69,7 +69,7 @@ function openNode(bench: PathBench, start: PathNode, drive: Condition): { node: 
   const opening = coordinate > open
   const watches: Watch[] = [
     { id: 'range', value: (node) => drive.value(node.posture) - open, crossing: 'either', ends: true },
-    { id: 'fold', value: (node) => driveRate(mechanism, drive, node), crossing: 'either', ends: true },
+    { id: 'fold', value: (node) => driveRate(bench, drive, node), crossing: 'either', ends: true },
   ]
   if (opening) watches.push(...stopWatches(mechanism))
   if (Math.abs(coordinate - open) < 1e-12) return { node: start }
@@ -100,16 +100,18 @@ function slotWatches(mechanism: Mechanism): Watch[] {
 }
 
 /** Rate of the drive's coordinate along the path; it changes sign at a fold. */
-export function driveRate(mechanism: Mechanism, drive: Condition, node: PathNode): number {
-  return dot(derivativeOf(mechanism, node.posture, drive), node.tangent)
+export function driveRate({ mechanism, stock }: PathBench, drive: Condition, { posture, tangent }: PathNode): number {
+  const row = { mechanism, posture, out: stock(mechanism.columns_count), start: 0 }
+  drive.addDerivative(row)
+  return dot(row.out, tangent)
 }
 
-function closingWatches(mechanism: Mechanism, drive: Condition, travel: { open: number; closed: number }): Watch[] {
+function closingWatches(bench: PathBench, drive: Condition, travel: { open: number; closed: number }): Watch[] {
   return [
-    ...stopWatches(mechanism),
-    ...slotWatches(mechanism),
+    ...stopWatches(bench.mechanism),
+    ...slotWatches(bench.mechanism),
     { id: 'range', value: (node) => drive.value(node.posture) - travel.closed, crossing: 'rising', ends: true },
-    { id: 'fold', value: (node) => driveRate(mechanism, drive, node), crossing: 'falling', ends: false },
+    { id: 'fold', value: (node) => driveRate(bench, drive, node), crossing: 'falling', ends: false },
     { id: 'back at open', value: (node) => drive.value(node.posture) - travel.open, crossing: 'falling', ends: true },
   ]
 }
