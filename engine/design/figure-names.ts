@@ -100,7 +100,8 @@ export function figureNames(scope: FigureScope): readonly FigureName[] {
   return rows.flatMap((row) => namesOfRow(row, scope))
 }
 
-type ThingKind = 'pin' | 'link' | 'toggle' | 'loadCase'
+/** Kinds of things that figures are of; a link is a part. */
+export type ThingKind = 'pin' | 'link' | 'toggle' | 'loadCase'
 
 function things(kind: ThingKind, scope: FigureScope): readonly Named[] {
   switch (kind) {
@@ -121,6 +122,19 @@ const PHALANGES = ['mount', 'proximal', 'middle', 'distal']
 function bendsJoint({ joins }: FigureScope['pins'][number], { parts }: FigureScope): boolean {
   if (!joins) return true
   return new Set(joins.map(({ part }) => parts[part].role).filter((role) => PHALANGES.includes(role))).size >= 2
+}
+
+/** The thing that a figure is of, as it stands in the figure's name from character `at` on; undefined for figures of the whole finger. */
+export function thingOfFigure(
+  figure: string,
+): { readonly kind: ThingKind; readonly id: string; readonly at: number } | undefined {
+  for (const [pattern] of rows) {
+    const [before, kind, behind] = pattern.split(/[<>]/)
+    if (kind === undefined || !figure.startsWith(before) || !figure.endsWith(behind)) continue
+    const id = figure.slice(before.length, figure.length - behind.length)
+    if (id !== '' && !id.includes('.')) return { kind: kind as ThingKind, id, at: before.length }
+  }
+  return undefined
 }
 
 function namesOfRow([pattern, rowUnit, title]: (typeof rows)[number], scope: FigureScope): readonly FigureName[] {

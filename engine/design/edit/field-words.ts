@@ -4,6 +4,15 @@ import type { Leaf } from './leaves.ts'
 
 /** Keys of collections, as one of their things is called. */
 const singles: ReadonlyMap<string, string> = new Map([
+  ['dimensions', 'dimension'],
+  ['materials', 'material'],
+  ['friction', 'friction pair'],
+  ['parts', 'part'],
+  ['stops', 'stop'],
+  ['springs', 'spring'],
+  ['loadCases', 'load'],
+  ['toggles', 'toggle'],
+  ['requirements', 'requirement'],
   ['holes', 'hole'],
   ['edges', 'edge'],
   ['pads', 'pad'],
