@@ -126,18 +126,26 @@ function distance_mm(part: number, [one, other]: readonly [number, number], { pi
   return p && q ? Math.hypot(p.x_mm - q.x_mm, p.y_mm - q.y_mm) : Number.NaN
 }
 
+/**
+ * The parts that hold A and B, and B and C, of three pins that can be a toggle; undefined for three that cannot.
+ * @param joined parts that each of the three pins joins
+ */
+export function toggleArms([ofA, ofB, ofC]: readonly (readonly number[])[]): readonly [number, number] | undefined {
+  const arms = ofB.flatMap((ab) =>
+    ofB.filter((bc) => bc !== ab && ofA.includes(ab) && ofC.includes(bc)).map((bc) => [ab, bc] as const),
+  )
+  return arms.find(([ab, bc]) => {
+    const outside = (parts: readonly number[]) => parts.filter((part) => part !== ab && part !== bc)
+    return outside(ofA).some((p) => outside(ofC).some((q) => p !== q))
+  })
+}
+
 /** A and B on one part, B and C on another, A and C on two others, and the pins of each apart. */
 function reportNoToggle(place: string, { a, b, c }: Toggle, bench: Workbench): void {
   const partsOf = (pin: number) => bench.pins[pin].joins.map((hole) => hole.part)
   const [ofA, ofB, ofC] = [a, b, c].map(partsOf)
   if ([...ofA, ...ofB, ...ofC].includes(notFound)) return
-  const arms = ofB.flatMap((ab) =>
-    ofB.filter((bc) => bc !== ab && ofA.includes(ab) && ofC.includes(bc)).map((bc) => [ab, bc] as const),
-  )
-  const arm = arms.find(([ab, bc]) => {
-    const outside = (parts: readonly number[]) => parts.filter((part) => part !== ab && part !== bc)
-    return outside(ofA).some((p) => outside(ofC).some((q) => p !== q))
-  })
+  const arm = toggleArms([ofA, ofB, ofC])
   if (!arm) {
     bench.reading.report({
       code: 'no toggle',

@@ -1,43 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import type { Place } from '../json-places.ts'
-import { readDesign } from '../read-design.ts'
-import { changeDocument } from './change-document.ts'
 import { dependents } from './dependents.ts'
 import { removalOf } from './removal.ts'
 import { exampleText } from './test-support/example-texts.ts'
-import { thingsOf } from './test-support/things-of.ts'
-
-/** Places at which the reader of designs misses a name once a thing is gone. */
-function missedWithout(text: string, place: Place): readonly string[] {
-  const problems = readDesign(changeDocument(text, [{ kind: 'remove', place }])).problems ?? []
-  return problems.filter(({ code }) => code === 'unknown name').map((problem) => problem.place)
-}
-
-describe.each(['heron', 'crane'])('of every thing of %s', (name) => {
-  const text = exampleText(name)
-  const things = thingsOf(JSON.parse(text))
-
-  it('the reader of designs misses at each place that names it', () => {
-    expect(things.length).toBeGreaterThan(30) // SOURCE hand (heron has 6 parts with 14 holes and 7 pins alone)
-    for (const place of things) {
-      const named = dependents(text, place).map((one) => one.place.join('.'))
-      // SOURCE other-method (the thing is taken out and the file is read). Expressions of dimensions that miss a name have no value
-      // themselves, and the reader does not say the same fault again where they are used.
-      expect(named, place.join('.')).toEqual(expect.arrayContaining([...missedWithout(text, place)]))
-      const isUnderstated = place[0] === 'dimensions' || place[0] === 'parts'
-      if (!isUnderstated) expect(new Set(named), place.join('.')).toEqual(new Set(missedWithout(text, place)))
-    }
-  })
-
-  it('it is removed when nobody names it and the file can do without, and only then', () => {
-    for (const place of things) {
-      const removal = removalOf(text, place)
-      const after = readDesign(changeDocument(text, [{ kind: 'remove', place }])).problems
-      if (removal.changes) expect(after, place.join('.')).toBeUndefined()
-      else expect(removal.dependents.length + removal.problems.length, place.join('.')).toBeGreaterThan(0)
-    }
-  })
-})
 
 describe('heron', () => {
   const heron = exampleText('heron')

@@ -1,31 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { readDesign } from '../read-design.ts'
-import { changeDocument } from './change-document.ts'
-import { dependents } from './dependents.ts'
 import { expressionRenamed } from './expression-renamed.ts'
 import { renamed } from './renamed.ts'
 import { exampleText } from './test-support/example-texts.ts'
-import { thingsOf } from './test-support/things-of.ts'
 
 const heron = exampleText('heron')
-
-describe.each(['heron', 'crane'])('every thing of %s under another name', (name) => {
-  const text = exampleText(name)
-  it('leaves a file without problems, in which everybody names it so; named back the file is the old one', () => {
-    for (const place of thingsOf(JSON.parse(text))) {
-      const to = 'quiteAnotherName'
-      const there = renamed(text, place, to)
-      expect(there.problems, place.join('.')).toBeUndefined()
-      const changed = changeDocument(text, there.value ?? [])
-      const renamedPlace = [...place.slice(0, -1), to]
-      expect(readDesign(changed).problems, place.join('.')).toBeUndefined()
-      // SOURCE property (a name is only a name: as many name it as before, and the way back is the way)
-      expect(dependents(changed, renamedPlace).length, place.join('.')).toBe(dependents(text, place).length)
-      const back = renamed(changed, renamedPlace, String(place.at(-1)))
-      expect(changeDocument(changed, back.value ?? []), place.join('.')).toBe(text)
-    }
-  })
-})
 
 describe('a name', () => {
   it.each([
