@@ -5,6 +5,7 @@ import { answerDesign } from './answer.ts'
 import { bodyAtMost } from './body-limit.ts'
 import type { DesignShelf } from './design-shelf.ts'
 import { documentLimit_bytes } from './document-text.ts'
+import { faultAnswer } from './fault-answer.ts'
 import { gatekeeper } from './gatekeeper.ts'
 import { loopbackNames, type OwnName } from './gatekeeper-names.ts'
 import type { PageFiles } from './page-files.ts'
@@ -37,6 +38,7 @@ export interface Given {
  */
 export function createApp({ shelf, page, store = noStore, names = loopbackNames, signIn }: Given): Hono {
   const app = new Hono()
+  app.onError(faultAnswer)
   app.use(securityHeaders)
   app.use(gatekeeper(names))
   app.use('/api/*', async (context, next) => {

@@ -16,8 +16,8 @@ export const usualPatience: Patience = { headers_ms: 10_000, request_ms: 60_000,
 /** Longest header of a request, all lines together: names, a cookie and what browsers send take 2 kB. */
 const HEADERS_bytes = 8 * 1024
 
-/** Header lines of a request that are looked at. */
-const HEADER_LINES = 60
+/** All header lines are looked at: node:http would drop those past a number without a word, an Origin among them. Their bytes are limited. */
+const EVERY_LINE = 0
 
 /** Connections at one time: a browser opens six, and some dozens of people never share one workshop's server. */
 const CONNECTIONS = 256
@@ -37,7 +37,7 @@ export function serverOptions({ headers_ms, request_ms }: Patience): ServerOptio
 
 /** Sets the limits that node:http takes only once the server is there. */
 export function limitConnections(server: Server, { silence_ms }: Patience): void {
-  server.maxHeadersCount = HEADER_LINES
+  server.maxHeadersCount = EVERY_LINE
   server.maxConnections = CONNECTIONS
   server.setTimeout(silence_ms)
 }
