@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { build } from 'vite'
-import { loadPage, shelve, startServer } from '../../server/index.ts'
+import { type Given, loadPage, shelve, startServer } from '../../server/index.ts'
 
 const root = join(import.meta.dirname, '../..')
 const EXAMPLE = join(root, 'designs/heron.json')
@@ -18,6 +18,8 @@ export const exampleText = readFileSync(EXAMPLE, 'utf8')
 export interface Bench {
   /** Opens the page at a question and waits for its drawing. */
   readonly open: (question: 'motion' | 'hold', options?: BrowserContextOptions) => Promise<Page>
+  /** Opens the address of the server as a stranger, and does not wait for a drawing. */
+  readonly knock: (options?: BrowserContextOptions) => Promise<Page>
   /** Everything the browser complained about, and every address outside of the server that it asked for. */
   readonly complaints: readonly string[]
   /** Closes every page that a test opened. */
@@ -26,14 +28,16 @@ export interface Bench {
 }
 
 /** Builds the page into a folder of its own, serves it and starts the browser. */
-export async function startBench(): Promise<Bench> {
+export async function startBench(door: Pick<Given, 'names' | 'signIn'> = {}): Promise<Bench> {
   const folder = mkdtempSync(join(tmpdir(), 'fingerwright-page-'))
   await build({ root: join(root, 'page'), logLevel: 'error', build: { outDir: folder, emptyOutDir: true } })
-  const served = await startServer({ shelf: shelve([EXAMPLE]), page: loadPage(folder) }, { port: 0, orNext: false })
+  const served = await startServer({ shelf: shelve([EXAMPLE]), page: loadPage(folder), ...door }, { port: 0, orNext: false })
   const browser = await startBrowser()
   const complaints: string[] = []
+  const opening = { browser, address: served.address, complaints }
   return {
-    open: (question, options = {}) => openPage({ browser, address: served.address, complaints }, { question, options }),
+    open: (question, options = {}) => openPage(opening, { question, options }),
+    knock: (options = {}) => watchedPage(opening, options),
     complaints,
     clear: async () => {
       await Promise.all(browser.contexts().map((context) => context.close()))
@@ -64,9 +68,17 @@ interface Opening {
 }
 
 async function openPage(
-  { browser, address, complaints }: Opening,
+  opening: Opening,
   { question, options }: { readonly question: string; readonly options: BrowserContextOptions },
 ): Promise<Page> {
+  const page = await watchedPage({ ...opening, address: `${opening.address}#${question}` }, options)
+  await page.locator('.finger-drawing').waitFor()
+  await page.evaluate(() => document.fonts.ready)
+  return page
+}
+
+/** Opens an address and writes down what the browser complains about. */
+async function watchedPage({ browser, address, complaints }: Opening, options: BrowserContextOptions): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options })
   const page = await context.newPage()
   page.on('console', (message) => {
@@ -74,10 +86,9 @@ async function openPage(
   })
   page.on('pageerror', (error) => complaints.push(error.message))
   page.on('request', (request) => {
-    if (!request.url().startsWith(address) && !request.url().startsWith('blob:')) complaints.push(`asked for ${request.url()}`)
+    if (!request.url().startsWith(new URL(address).origin) && !request.url().startsWith('blob:'))
+      complaints.push(`asked for ${request.url()}`)
   })
-  await page.goto(`${address}#${question}`)
-  await page.locator('.finger-drawing').waitFor()
-  await page.evaluate(() => document.fonts.ready)
+  await page.goto(address)
   return page
 }
