@@ -13,7 +13,6 @@ import { MovedHoles } from './parts/moved-holes.tsx'
 import { Plots } from './parts/plots.tsx'
 import { askedBy, QuestionList } from './parts/question-list.tsx'
 import { ProblemList, Refusal } from './parts/refusal.tsx'
-import { SignOut } from './parts/sign-out.tsx'
 import { driveName, TravelPointer } from './parts/travel-pointer.tsx'
 import type { DesignState, DesignStore, Shown } from './state/design-store.ts'
 import { type MovableHole, movableHoles, withHoleAt } from './state/design-text.ts'
@@ -33,7 +32,6 @@ export function Notebook() {
         <p className={styles.name}>Fingerwright</p>
         <QuestionList open={question} {...(shown === undefined ? {} : { evaluation: shown.evaluation })} />
         <DesignShelf store={store} state={state} />
-        <SignOut />
       </header>
       <main className={styles.main}>
         {unreachable === undefined ? null : (

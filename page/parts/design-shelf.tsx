@@ -2,6 +2,7 @@ import { useRef, useState } from 'react'
 import type { DesignState, DesignStore } from '../state/design-store.ts'
 import { chooseTheme, currentTheme } from '../state/theme.ts'
 import styles from './design-shelf.module.css'
+import { SignOut } from './sign-out.tsx'
 
 /** Which design is open, another one from the list or from disk, and the paper. */
 export function DesignShelf({ store, state }: { readonly store: DesignStore; readonly state: DesignState }) {
@@ -53,6 +54,7 @@ export function DesignShelf({ store, state }: { readonly store: DesignStore; rea
       >
         {other === 'dark' ? 'Dark paper' : 'Light paper'}
       </button>
+      <SignOut />
     </section>
   )
 }

@@ -19,8 +19,9 @@ export function SignOut() {
       setFault(`You are still signed in: the server did not answer (${reason}).`)
     }
   }
+  if (!canSignOut && fault === undefined) return null
   return (
-    <>
+    <div>
       {canSignOut ? (
         <button type="button" className="plain" onClick={signOut}>
           Sign out
@@ -31,6 +32,6 @@ export function SignOut() {
           {fault}
         </p>
       )}
-    </>
+    </div>
   )
 }
