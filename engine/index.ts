@@ -22,6 +22,15 @@ export { axisUnit, type Shown, showFigure, shownFigure, type UnitSystem } from '
 export { evaluate } from './evaluate.ts'
 export { forcesAt, postureAt } from './figures/at-posture.ts'
 export type * from './figures/evaluation.ts'
+export { governingFigures } from './figures/governing-figures.ts'
+export {
+  type FigureMove,
+  type FindingMove,
+  isMoved,
+  type MovedValue,
+  type WhatMoved,
+  whatMoved,
+} from './figures/what-moved.ts'
 export { limits } from './numbers/limits.ts'
 export type { QuantityKind } from './numbers/quantity.ts'
 export type { Vector } from './numbers/vector.ts'

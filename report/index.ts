@@ -12,6 +12,7 @@ export { caution } from './sentences/caution.ts'
 export { holdSentence } from './sentences/hold-sentence.ts'
 export { motionSentence } from './sentences/motion-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
+export { moveWords, shownApart, whatMovedSentence } from './sentences/what-moved.ts'
 export { type LoadCell, type LoadRow, loadRows } from './tables/load-rows.ts'
 export { drawMark, type Mark, marks } from './tables/marks.ts'
 export {
