@@ -23,6 +23,8 @@ export interface ForceBench {
   readonly masses: readonly PartMass[]
   /** Standing loads of the posture that was asked last. */
   readonly standing: Record<Standing, StandingRow>
+  /** Weight at the posture that was asked last. */
+  readonly weight: WeightRows
   readonly leversOf: (state: 'moving' | 'rest', level: FrictionLevel) => Float64Array
 }
 
@@ -37,7 +39,8 @@ export function forceBench(mechanism: Mechanism, drawn: Float64Array, drive: Con
   const leversOf: ForceBench['leversOf'] = (state, level) => levers[state][level]
   const masses = mechanism.design.weight ? movingMasses(mechanism.design) : []
   const room = forceRoom(mechanism)
-  return { mechanism, room, drawn, drive, masses, standing: standingRows(room), leversOf }
+  const weight = { forward: room.stock(mechanism.columns_count), upward: room.stock(mechanism.columns_count), ticket: -1 }
+  return { mechanism, room, drawn, drive, masses, standing: standingRows(room), weight, leversOf }
 }
 
 /** Masses of the moving parts as far as they are known. */
@@ -74,6 +77,12 @@ const STANDING: Record<Standing, { readonly rubbingSprings: boolean; readonly we
   held: { rubbingSprings: false, weight: 'helps' },
   stopped: { rubbingSprings: false, weight: 'hinders' },
   closing: { rubbingSprings: true, weight: 'hinders' },
+}
+
+interface WeightRows {
+  readonly forward: Float64Array
+  readonly upward: Float64Array
+  ticket: number
 }
 
 interface StandingRow {
@@ -145,12 +154,9 @@ export function addWorstWeight(
 ): number | undefined {
   const range = bench.mechanism.design.weight
   if (!range || bench.masses.length === 0) return undefined
-  const forward = emptyRow(frame)
-  addWeight(forward, bench.masses, 0)
-  const upward = emptyRow(frame)
-  addWeight(upward, bench.masses, Math.PI / 2)
-  const c = powerIn(frame, forward.out)
-  const s = powerIn(frame, upward.out)
+  const { forward, upward } = weightRows(bench, frame)
+  const c = powerIn(frame, forward)
+  const s = powerIn(frame, upward)
   const sign = worst === 'helps' ? 1 : -1
   const towards_rad = mostWithin(
     range,
@@ -159,8 +165,23 @@ export function addWorstWeight(
   )
   const x = Math.cos(towards_rad)
   const y = Math.sin(towards_rad)
-  for (let column = 0; column < row.out.length; column++) row.out[column] += x * forward.out[column] + y * upward.out[column]
+  for (let column = 0; column < row.out.length; column++) row.out[column] += x * forward[column] + y * upward[column]
   return towards_rad
+}
+
+/** All weight along x and along y of the mount frame, worked out once a posture. */
+function weightRows({ masses, weight }: ForceBench, frame: ForceFrame): WeightRows {
+  if (weight.ticket === frame.ticket) return weight
+  weight.ticket = frame.ticket
+  const { mechanism, posture } = frame
+  for (const [out, towards_rad] of [
+    [weight.forward, 0],
+    [weight.upward, Math.PI / 2],
+  ] as const) {
+    out.fill(0)
+    addWeight({ mechanism, posture, out, start: 0 }, masses, towards_rad)
+  }
+  return weight
 }
 
 /** The angle in a range at which a sinusoid is largest: its crest, by whole turns into the range, or the better end. */

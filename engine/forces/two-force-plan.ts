@@ -43,6 +43,8 @@ export function planTwoForce(mechanism: Mechanism, acting: Acting): TwoForcePlan
   const { joints, parts_count, rows_count, columns_count } = mechanism
   if (rows_count + 1 !== columns_count || joints.some(({ kind }) => kind !== 'pin')) return undefined
   const bare = bareLinks(mechanism, acting)
+  // Every part that is no bare link is held by one, but for the last, which the port holds.
+  if (parts_count - 1 !== 2 * bare.length + 1) return undefined
   const linked = new Set(bare.flat().map(({ joint }) => joint))
   const open = {
     bare: new Set(bare),

@@ -17,7 +17,9 @@ export function closureGap(
   offsets: Float64Array | undefined,
   out: Float64Array,
 ): void {
-  for (const joint of mechanism.joints) {
+  const { joints } = mechanism
+  for (let index = 0; index < joints.length; index++) {
+    const joint = joints[index]
     const onA = placed(posture, joint.a, joint.atA)
     const onB = placed(posture, joint.b, joint.atB)
     const dx = onB.x_mm - onA.x_mm

@@ -8,18 +8,21 @@ export interface Lu {
   readonly size: number
   readonly factors: Float64Array
   readonly exchanges: Int32Array
+  /** One over each pivot: solving multiplies where it would divide. */
+  readonly inversePivots: Float64Array
   /** Smallest pivot over largest: below about 1e-12 the matrix is singular for our purposes. */
   pivotRatio: number
 }
 
 /** Room for factors of one size; reused from posture to posture. */
 export function makeLu(size: number): Lu {
-  return { size, factors: new Float64Array(size * size), exchanges: new Int32Array(size), pivotRatio: 0 }
+  const inversePivots = new Float64Array(size)
+  return { size, factors: new Float64Array(size * size), exchanges: new Int32Array(size), inversePivots, pivotRatio: 0 }
 }
 
 /** Factors the matrix that stands in `lu.factors`, in place. Returns false when a column has no pivot at all. */
 export function factor(lu: Lu): boolean {
-  const { size, factors: a, exchanges } = lu
+  const { size, factors: a, exchanges, inversePivots } = lu
   let least = Number.POSITIVE_INFINITY
   let most = 0
   for (let k = 0; k < size; k++) {
@@ -34,7 +37,8 @@ export function factor(lu: Lu): boolean {
     }
     if (magnitude < least) least = magnitude
     if (magnitude > most) most = magnitude
-    eliminateBelow(a, size, k, 1 / pivot)
+    inversePivots[k] = 1 / pivot
+    eliminateBelow(a, size, k, inversePivots[k])
   }
   lu.pivotRatio = least / most
   return true
@@ -81,7 +85,7 @@ export function determinantSign({ size, factors, exchanges }: Lu): 1 | -1 {
 
 /** Solves A x = b; `b` becomes x. */
 export function solve(lu: Lu, b: Float64Array): void {
-  const { size, factors: a, exchanges } = lu
+  const { size, factors: a, exchanges, inversePivots } = lu
   for (let k = 0; k < size; k++) {
     const row = exchanges[k]
     const kept = b[row]
@@ -96,15 +100,15 @@ export function solve(lu: Lu, b: Float64Array): void {
   for (let i = size - 1; i >= 0; i--) {
     let sum = b[i]
     for (let c = i + 1; c < size; c++) sum -= a[i * size + c] * b[c]
-    b[i] = sum / a[i * size + i]
+    b[i] = sum * inversePivots[i]
   }
 }
 
 /** Solves Aᵀ x = b; `b` becomes x. */
 export function solveTransposed(lu: Lu, b: Float64Array): void {
-  const { size, factors: a, exchanges } = lu
+  const { size, factors: a, exchanges, inversePivots } = lu
   for (let k = 0; k < size; k++) {
-    const value = b[k] / a[k * size + k]
+    const value = b[k] * inversePivots[k]
     b[k] = value
     if (value === 0) continue
     for (let c = k + 1; c < size; c++) b[c] -= a[k * size + c] * value
