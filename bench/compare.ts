@@ -18,8 +18,8 @@ export interface Rate {
 }
 
 const ROUNDS = 21
-/** Runs of one round take about this long, far above the clock's grain. */
-const ROUND_ms = 20
+/** Runs of one round take about this long: far above the clock's grain, and long enough that the first rounds warm the ways up. */
+const ROUND_ms = 50
 
 /** Times several ways against each other. */
 export function compare(ways: readonly Way[]): readonly Rate[] {

@@ -1,6 +1,5 @@
 // `npm run bench`: what a workshop waits for. Nothing here is a test; see the machine's line before comparing times.
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { evaluate, forcesAt, postureAt, readDesign } from '../engine/index.ts'
 import { drawPosture, layoutSheet, verdictSentence } from '../report/index.ts'
 import { compare, machineLine, rateLines } from './compare.ts'
@@ -9,7 +8,7 @@ import { frictionWays } from './friction-ways.ts'
 /** One full evaluation of the example must not take longer: the sentence then follows a dragged pin. */
 const TARGET_ms = 5
 
-const text = readFileSync(join(import.meta.dirname, '../designs/heron.json'), 'utf8')
+const text = readFileSync(new URL('../designs/heron.json', import.meta.url), 'utf8')
 const read = readDesign(text, 'heron')
 if (read.problems !== undefined) throw new Error(`the example is refused: ${JSON.stringify(read.problems)}`)
 const design = read.value
