@@ -21,7 +21,8 @@ import type { TrialGround, Tried } from './trial.ts'
 const heel = { along_ratio: 0.2, depth_ratio: 0.14, radius_ratio: 0.045, half_ratio: 0.11 }
 
 /** The stop that ends the closing stands at the MCP instead; the finger closes where it did. */
-export function stopAtTheMcp({ evaluation: { design, travel } }: TrialGround): Tried {
+export function stopAtTheMcp({ evaluation }: TrialGround): Tried {
+  const { design, travel } = evaluation
   const closed = travel?.postures.at(-1)
   if (travel?.endsBy !== 'stop' || !closed) return { cannot: 'no stop ends the travel of this design' }
   const [joint, next] = fingerJoints(mechanismOf(design))
@@ -32,19 +33,23 @@ export function stopAtTheMcp({ evaluation: { design, travel } }: TrialGround): T
     }
   }
   const touching = stopsTouching(design, closed)
-  if (touching.some(({ round, against }) => [round.part, against.part].every((part) => part === 0 || part === joint.lower))) {
-    return { cannot: 'its stop stands at the MCP already' }
-  }
-  const { phalanx, boss, edge } = heelAndBoss(design, { joint, next, closed })
-  const [taken, friction] = [touching.map(({ id }) => id), touching[0].friction.name]
+  const isThere = touching.some(({ round, against }) =>
+    [round.part, against.part].every((part) => [0, joint.lower].includes(part)),
+  )
+  return isThere ? { cannot: 'its stop stands at the MCP already' } : moved(design, { joint, next, closed }, touching)
+}
+
+function moved(design: Design, at: Closed, touching: Design['stops']): Tried {
+  const { boss, edge } = heelAndBoss(design, at)
+  const phalanx = design.parts[at.joint.lower].id
   const stop = {
     round: { part: design.parts[0].id, ...typed(boss.at), radius: length(boss.radius_mm) },
     against: `${phalanx}.${edge.id}`,
-    friction,
+    friction: touching[0].friction.name,
   }
   const changes: readonly Change[] = [
-    ...taken.map((id): Change => ({ kind: 'remove', place: ['stops', id] })),
-    withEdge(design, joint.lower, edge),
+    ...touching.map(({ id }): Change => ({ kind: 'remove', place: ['stops', id] })),
+    withEdge(design, at.joint.lower, edge),
     {
       kind: 'set',
       place: [
@@ -58,8 +63,8 @@ export function stopAtTheMcp({ evaluation: { design, travel } }: TrialGround): T
     },
   ]
   const says =
-    `The stop ${taken.join(' and ')} is taken out. A boss of the mount meets the heel of ${phalanx} instead, ${length(heel.along_ratio * edge.length_mm, 1)} from the MCP, ` +
-    'and the finger closes where it did. All lengths between there and the toggle now count.'
+    `The stop ${touching.map(({ id }) => id).join(' and ')} is taken out. A boss of the mount meets the heel of ${phalanx} instead, ` +
+    `${length(heel.along_ratio * edge.length_mm, 1)} from the MCP, and the finger closes where it did. All lengths between there and the toggle now count.`
   return { says, changes }
 }
 
@@ -85,11 +90,7 @@ interface Heel {
   readonly length_mm: number
 }
 
-function heelAndBoss(
-  design: Design,
-  { joint, next, closed }: Closed,
-): { phalanx: string; boss: { at: Point; radius_mm: number }; edge: Heel } {
-  const part = design.parts[joint.lower]
+function heelAndBoss(design: Design, { joint, next, closed }: Closed): { boss: { at: Point; radius_mm: number }; edge: Heel } {
   const from = centreOn(design, joint.lower, joint.pin)
   const to = next ? centreOn(design, joint.lower, next.pin) : { x_mm: from.x_mm + lengthWithoutNext_mm, y_mm: from.y_mm }
   const length_mm = Math.hypot(to.x_mm - from.x_mm, to.y_mm - from.y_mm)
@@ -102,12 +103,11 @@ function heelAndBoss(
   const { along_ratio, depth_ratio, radius_ratio, half_ratio } = heel
   const centre = placed(closed.poses, joint.lower, at(along_ratio, depth_ratio + radius_ratio))
   return {
-    phalanx: part.id,
     boss: { at: centre, radius_mm: radius_ratio * length_mm },
     edge: {
       id: free(
         'heel',
-        part.edges.map(({ id }) => id),
+        design.parts[joint.lower].edges.map(({ id }) => id),
       ),
       from: at(along_ratio + half_ratio, depth_ratio),
       to: at(along_ratio - half_ratio, depth_ratio),
