@@ -122,6 +122,10 @@ Examples
   fingerwright serve --host 192.168.1.20 --name bench.example   in the workshop's own network, as plain HTTP
   fingerwright serve --name https://bench.example               behind a proxy on this machine that speaks TLS`
 
+// Each --name takes one name: an option that takes several would swallow the design that follows it.
+const NAME =
+  'further name under which the page is asked for; give it again for another. https:// before it: a proxy speaks TLS for it'
+
 function addServe(program: Command, terminal: Terminal): void {
   program
     .command('serve')
@@ -129,10 +133,7 @@ function addServe(program: Command, terminal: Terminal): void {
     .argument('[DESIGN]', 'design file to show first; the examples follow')
     .addOption(new Option('--port <N>', 'port to listen on; the environment variable PORT does the same, 0 takes any free one'))
     .option('--host <ADDRESS>', 'IP address of this machine to listen on, so that other machines reach it')
-    .option(
-      '--name <NAME...>',
-      'further names under which the page is asked for; https:// before one says that a proxy speaks TLS for it',
-    )
+    .option('--name <NAME>', NAME, (name, before: readonly string[] = []) => [...before, name])
     .option('--store <FOLDER>', STORE)
     .addHelpText('after', WHO_COMES_IN)
     .action((path: string | undefined, options: Omit<ServeOptions, 'path'>) => serve({ ...options, path }, terminal))

@@ -48,7 +48,7 @@ describe('serve', () => {
   })
 
   it('answers under the address and the names that it was told, and no other', async () => {
-    const words = ['--host', '127.0.0.1', '--name', 'bench.example', 'bench']
+    const words = ['--host', '127.0.0.1', '--name', 'bench.example', '--name', 'bench', join(home, 'designs/heron.json')]
     for (const host of ['127.0.0.1', 'bench.example', 'bench:4117']) {
       expect((await serving(words, statusUnder(host))).seen, host).toBe(401)
     }

@@ -1,5 +1,7 @@
 // SOURCE standard NIST SP 800-63B-4 (15 characters), RFC 7914 (scrypt), from memory; the bounds beside them are stated in passphrase.ts
 import { scryptSync } from 'node:crypto'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { faultOfPassphrase, isPassphrase, keepPassphrase, keptPassphrase } from './passphrase.ts'
 import { passphraseCheck } from './passphrase-check.ts'
@@ -39,6 +41,12 @@ describe('what is kept of it', () => {
   it('knows it however the keyboard put its letters together', async () => {
     const kept = await keepPassphrase('caf\u00e9 on the corner', cheap)
     expect(await isPassphrase('cafe\u0301 on the corner', kept)).toBe(true)
+  })
+
+  it('is compared in a time that says nothing: no clock can show it in a test, so the source is read', () => {
+    const source = readFileSync(join(import.meta.dirname, 'passphrase.ts'), 'utf8')
+    expect(source.match(/return timingSafeEqual\(found, /g)).toHaveLength(1)
+    expect(source).not.toMatch(/(found|hash)[^\n]*[!=]==? *(kept|found)|\.equals\(|\.compare\(/)
   })
 
   it('differs each time, and does not hold the passphrase', async () => {
