@@ -7,11 +7,11 @@ import { freeName } from './free-name.ts'
 import { historyProblem } from './history-check.ts'
 import { storeLimits } from './limits.ts'
 import { loadCopy } from './load-copy.ts'
-import { type Meeting, meeting } from './meeting.ts'
 import type { Opening } from './open-database.ts'
 import { addRevision } from './revisions.ts'
 import type { BroughtIn, Draft, History } from './store.ts'
 import { onFile, StoreFault } from './store-fault.ts'
+import { type News, whatIsNew } from './what-is-new.ts'
 
 /**
  * Every design of a store from elsewhere, read and checked before the first of them is written here.
@@ -41,23 +41,22 @@ export function historiesIn(opening: Opening): readonly History[] {
  */
 export function bringIn(database: Database, other: History): BroughtIn {
   const here = historyOf(database, other.name)
-  const isThere = here.revisions.length > 0 || here.draft !== undefined
-  const met: Meeting = isThere ? meeting(here, other) : 'goes on'
-  const as = met === 'another design' ? freeName(other.name, (name) => designId(database, name) !== undefined) : other.name
-  const added = met === 'nothing new' ? [] : other.revisions.slice(as === other.name ? here.revisions.length : 0)
-  for (const { number: _, saved, ...revision } of added) addRevision(database, { name: as, revision, saved })
-  if (met !== 'nothing new' && other.draft !== undefined) {
-    const version = as === other.name ? Math.max(here.draft?.version ?? 0, other.draft.version) + 1 : other.draft.version
-    putDraft(database, as, { ...other.draft, version })
-  }
-  return { name: other.name, as, revisions: added.length, came: cameAs(met, isThere) }
+  const isThere = designId(database, other.name) !== undefined
+  const found = whatIsNew(here, other)
+  const as = found === undefined ? freeName(other.name, (name) => designId(database, name) !== undefined) : other.name
+  const { revisions, draft }: News = found ?? other
+  for (const { number: _, saved, ...revision } of revisions) addRevision(database, { name: as, revision, saved })
+  if (draft !== undefined) putDraft(database, as, found === undefined ? draft : after(here.draft, draft))
+  const isNothing = revisions.length === 0 && draft === undefined
+  const came = isNothing ? 'there' : isThere && found !== undefined ? 'further' : 'new'
+  return { name: other.name, came, as, revisions: revisions.length }
+}
+
+/** A draft in the place of one that it goes on from: a page that shows the earlier one must see that it is not the newest. */
+function after(here: Draft | undefined, other: Draft): Draft {
+  return here === undefined ? other : { ...other, version: Math.max(here.version, other.version) + 1 }
 }
 
 function putDraft(database: Database, name: string, draft: Draft): void {
   writeDraft(database, { design: enteredDesign(database, { name, made: draft.saved }), keep: 0, draft })
-}
-
-function cameAs(met: Meeting, isThere: boolean): BroughtIn['came'] {
-  if (met === 'nothing new') return 'there'
-  return isThere && met === 'goes on' ? 'further' : 'new'
 }

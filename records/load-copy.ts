@@ -2,7 +2,7 @@
  * Takes the file of a store into memory, by way of a copy that is opened like the store itself: an earlier schema is migrated there,
  * and the file is left as it is. For stores that may only be read, and for stores from elsewhere.
  */
-import { copyFileSync, existsSync, mkdtempSync, rmSync, statSync } from 'node:fs'
+import { chmodSync, copyFileSync, existsSync, mkdtempSync, rmSync, statSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { Database } from 'better-sqlite3'
@@ -30,17 +30,28 @@ export function loadCopy(opening: Opening): Database {
 /** The write-ahead log holds what has not yet found its way into the file. */
 function copyStore(file: string, copy: string): void {
   if (statSync(file).size === 0) throw new StoreFault(file, { ...troubles.noStore, place: '', found: 'an empty file' })
-  copyFileSync(file, copy)
-  if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${copy}-wal`)
+  for (const ending of ['', '-wal']) {
+    if (!existsSync(`${file}${ending}`)) continue
+    copyFileSync(`${file}${ending}`, `${copy}${ending}`)
+    chmodSync(`${copy}${ending}`, 0o600)
+  }
 }
 
 function inMemory(opening: Opening): Database {
+  const { Database, file } = opening
   const { database } = openDatabase(opening)
-  const faults = onFile(opening.file, () => database.pragma('integrity_check', { simple: true }))
-  if (faults !== 'ok') throw new StoreFault(opening.file, { ...troubles.broken, place: '' })
-  database.pragma('journal_mode = delete')
-  const loaded = new opening.Database(database.serialize())
-  database.close()
-  loaded.pragma('query_only = on')
-  return loaded
+  try {
+    return onFile(file, () => {
+      const state = database.pragma('integrity_check', { simple: true })
+      const orphans = database.pragma('foreign_key_check') as readonly unknown[]
+      if (state !== 'ok' || orphans.length > 0) throw new StoreFault(file, { ...troubles.broken, place: '' })
+      // In memory there is no room for a write-ahead log.
+      database.pragma('journal_mode = delete')
+      const loaded = new Database(database.serialize())
+      loaded.pragma('query_only = on')
+      return loaded
+    })
+  } finally {
+    database.close()
+  }
 }

@@ -44,14 +44,23 @@ export function openDatabase({ Database, file, now }: Opening): Opened {
       if (schema < migrations.length) migrate(database)
       database.pragma('journal_mode = wal')
       database.pragma('foreign_keys = on')
-      // A file that may only be read shows it here and not at the first save.
-      database.exec('begin immediate; rollback')
+      tryToWrite(database)
       return { database, notes: copy === undefined ? [] : [broughtUp(schema, copy)] }
     } catch (error) {
       database.close()
       throw error
     }
   })
+}
+
+/** A file that may only be read shows it here and not at the first save: SQLite looks when a page is written, even one that is given up. */
+function tryToWrite(database: Database): void {
+  database.exec('begin immediate')
+  try {
+    database.pragma(`user_version = ${migrations.length}`)
+  } finally {
+    if (database.inTransaction) database.exec('rollback')
+  }
 }
 
 /** Where a store is copied to before it is migrated: beside it, with the schema and the moment in the name. */

@@ -1,8 +1,8 @@
-import { existsSync, mkdirSync } from 'node:fs'
+import { existsSync, mkdirSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { loadSqlite } from './load-sqlite.ts'
 import type { Store } from './store.ts'
-import { onFile, StoreFault } from './store-fault.ts'
+import { onFile, StoreFault, troubles } from './store-fault.ts'
 import { emptyStore } from './unkept-store.ts'
 
 /** Where a store is, and the clock that dates what is saved. */
@@ -25,9 +25,14 @@ export async function openStore({ folder, now }: StorePlace): Promise<Store> {
   const file = storeFile(folder)
   const opening = { Database: await loadSqlite(), file, now }
   const { sqliteStore } = await import('./sqlite-store.ts')
-  // Designs are made for a wearer: other users of the machine have no business here.
-  onFile(folder, () => mkdirSync(folder, { recursive: true, mode: 0o700 }))
+  onFile(folder, () => makeFolder(folder))
   return sqliteStore(opening)
+}
+
+/** Designs are made for a wearer: other users of the machine have no business here. */
+function makeFolder(folder: string): void {
+  if (existsSync(folder) && !statSync(folder).isDirectory()) throw new StoreFault(folder, { ...troubles.noFolder, place: '' })
+  mkdirSync(folder, { recursive: true, mode: 0o700 })
 }
 
 /**
