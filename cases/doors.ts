@@ -56,21 +56,45 @@ export interface ServedDoor {
 /** Starts the built server on a free port. */
 export async function openServer(): Promise<ServedDoor> {
   const store = mkdtempSync(join(tmpdir(), 'fingerwright-cases-'))
-  const words = [command, 'serve', '--port', '0', '--store', store]
-  const child = spawn(process.execPath, words, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] })
-  const address = await addressOf(child)
+  const served = await startBuiltServer(store)
   return {
     answer: async (design) => {
       const path = `/api/evaluate?name=${basename(design, '.json')}`
       const headers = { 'content-type': 'application/json' }
       // A connection for each request: a kept one may have been closed while this process was busy with another door.
-      return fromDocument((await send(address, { method: 'POST', path, headers, body: readFileSync(join(root, design)) })).text)
+      const body = readFileSync(join(root, design))
+      return fromDocument((await send(served.address, { method: 'POST', path, headers, body })).text)
     },
     end: async () => {
-      const ended = once(child, 'exit')
-      child.kill('SIGTERM')
-      await ended
+      await served.end('SIGTERM')
       rmSync(store, { recursive: true, force: true })
+    },
+  }
+}
+
+/** The built server in a process of its own. */
+export interface BuiltServer {
+  readonly address: string
+  /** Sends the signal and waits until the process is gone. */
+  readonly end: (signal: 'SIGTERM' | 'SIGKILL') => Promise<void>
+}
+
+/**
+ * Starts the built server over a store.
+ *
+ * @param shell what a shell does before it becomes the server, e.g. setting a limit
+ */
+export async function startBuiltServer(store: string, shell = ''): Promise<BuiltServer> {
+  const words = [command, 'serve', '--port', '0', '--store', store]
+  const inShell = ['-c', `${shell}\nexec "$@"`, 'sh', process.execPath, ...words]
+  const child = spawn('sh', inShell, { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] })
+  const address = await addressOf(child)
+  return {
+    address,
+    end: async (signal) => {
+      const ended = once(child, 'exit')
+      child.kill(signal)
+      await ended
     },
   }
 }

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import * as z from 'zod'
-import { openAnyStore, type Store } from '../records/index.ts'
+import { openAnyStore } from '../records/index.ts'
 import { designFilesIn, loadPage, type Place, type Running, shelve, startServer } from '../server/index.ts'
 import { readDesignFile } from './design-file.ts'
 import { addressToType, type DoorOptions, openDoor, warningOf } from './serve-door.ts'
@@ -40,20 +40,16 @@ export async function serve({ path, port, ...asked }: ServeOptions, terminal: Te
   const given = { shelf: shelve([...new Set(files)]), page, store, ...door }
   try {
     const running = await start(() => startServer(given, wanted), wanted)
-    terminal.write(`The page is at ${addressToType(running, door)} (Ctrl-C ends it).\n${warningOf(door)}`)
-    tellOf(store, terminal)
+    // One piece: whoever only waits for the address may close the pipe behind it.
+    const kept = store.notKept === undefined ? `What is saved is kept in ${store.file}.\n` : ''
+    terminal.write(`The page is at ${addressToType(running, door)} (Ctrl-C ends it).\n${kept}${warningOf(door)}`)
+    if (store.notKept !== undefined) terminal.writeError(`Nothing can be saved now. ${store.notKept}\n`)
+    for (const note of store.notes) terminal.writeError(`${note}\n`)
     await terminal.stopped()
     await running.close()
   } finally {
     store.close()
   }
-}
-
-/** Where saves go, what happened to the store when it was opened, and why nothing can be saved if that is so. */
-function tellOf({ file, notes, notKept }: Store, terminal: Terminal): void {
-  if (notKept === undefined) terminal.write(`What is saved is kept in ${file}.\n`)
-  else terminal.writeError(`Nothing can be saved now. ${notKept}\n`)
-  for (const note of notes) terminal.writeError(`${note}\n`)
 }
 
 function wantedPort(typed: string | undefined): Place {
