@@ -1,21 +1,21 @@
 import { questionOf, type ResultDocument } from '../report/index.ts'
 import { answerDesign } from '../server/index.ts'
 import { answerText } from './answer-text.ts'
-import { readDesignFile } from './design-file.ts'
 import { writeDrawing } from './drawing-file.ts'
 import { type ExitStatus, exitStatus, type Scope, statusOf } from './exit-status.ts'
+import { type DesignNamed, findDesign } from './find-design.ts'
 import { refusalText } from './refusal-text.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 
 /** Options of verdict, motion and hold, as commander gives them. */
-export interface JudgeOptions {
+export interface JudgeOptions extends Omit<DesignNamed, 'path'> {
   readonly json?: boolean
   readonly working?: boolean
   readonly drawing?: string
   readonly at?: string
 }
 
-/** A question put to a design file. */
+/** A question put to a design. */
 export interface Asked {
   readonly path: string
   readonly scope: Scope
@@ -23,13 +23,13 @@ export interface Asked {
 }
 
 /**
- * Answers one question about a design file: text or JSON to the output, problems to the error stream, a drawing to its file.
+ * Answers one question about a design, of a file or of the store: text or JSON to the output, problems to the error stream, a drawing to its file.
  *
  * @throws WrongUse when a file cannot be opened or written, or `--at` names no posture
  */
 export async function judge({ path, scope, options }: Asked, terminal: Terminal): Promise<ExitStatus> {
   if (options.at !== undefined && options.drawing === undefined) throw new WrongUse('--at goes with --drawing FILE.svg')
-  const file = await readDesignFile(path, terminal)
+  const file = await findDesign({ ...options, path }, terminal)
   const answer = answerDesign(file.bytes, file.name)
   const evaluation = answer.evaluation
   if (evaluation !== undefined && options.drawing !== undefined) {

@@ -3,8 +3,10 @@ import { designSchema } from '../engine/index.ts'
 import { version } from '../server/index.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
+import { DESIGN, REVISION, STORE } from './option-words.ts'
 import { setPassphrase } from './passphrase.ts'
 import { type ServeOptions, serve } from './serve.ts'
+import { addStoreCommands } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 import { writeNewDesign } from './write-new-design.ts'
 
@@ -23,11 +25,8 @@ const FIRST_STEPS = `
 First steps
   fingerwright new finger.json        a design to begin with
   fingerwright verdict finger.json    what it does, in words and figures
-  fingerwright serve finger.json      the same as a page, with drawings`
-
-const STORE = 'folder of the store; else FINGERWRIGHT_STORE names it, else it is in your data folder'
-
-const DESIGN = 'design file (JSON); - reads the standard input'
+  fingerwright serve finger.json      the same as a page, with drawings
+  fingerwright designs                what was kept; each name may stand in the place of a file`
 
 /**
  * Runs one command.
@@ -76,6 +75,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
     run: async (path, options) => end(await judge({ path, scope: 'hold', options }, terminal)),
   })
   addOthers(program, terminal)
+  addStoreCommands(program, { terminal, end })
   return program
 }
 
@@ -89,12 +89,18 @@ function addQuestion(program: Command, { scope, asks, run }: Question): void {
   program
     .command(scope)
     .description(asks)
-    .argument('<DESIGN>', DESIGN)
+    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
+    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
+    .option('--store <FOLDER>', STORE)
     .option('--json', 'print one JSON document instead of text; angles are in degrees, every value names its unit')
     .option('--working', 'print the working of every figure: method, formula, inputs, steps, source')
     .option('--drawing <FILE.svg>', 'write a drawing of the finger to this file')
     .option('--at <PLACE>', 'posture of the drawing: 0 (open) to 1 (closed), or a drive position such as "60 deg"')
-    .addHelpText('after', `\nExample\n  fingerwright ${scope} designs/heron.json --drawing heron.svg --at "60 deg"\n${STATUSES}`)
+    .addHelpText(
+      'after',
+      `\nExample\n  fingerwright ${scope} designs/heron.json --drawing heron.svg --at "60 deg"
+  fingerwright ${scope} heron --revision 2\n${STATUSES}`,
+    )
     .action(run)
 }
 

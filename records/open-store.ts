@@ -41,26 +41,37 @@ function makeFolder(folder: string): void {
  */
 export async function openAnyStore(place: StorePlace): Promise<Store> {
   try {
-    return await openStore(place)
+    return await openReadable(place)
   } catch (error) {
-    return await readableStore(place, error)
+    return emptyStore(storeFile(place.folder), error)
   }
 }
 
-/** Opens a store to look something up: none is made when there is none. */
+/**
+ * Opens a store to look something up, and to save if that can be done. None is made when there is none.
+ *
+ * @throws StoreFault when it cannot even be read
+ */
 export async function findStore(place: StorePlace): Promise<Store | undefined> {
-  return existsSync(storeFile(place.folder)) ? await openAnyStore(place) : undefined
+  return existsSync(storeFile(place.folder)) ? await openReadable(place) : undefined
 }
 
-async function readableStore({ folder, now }: StorePlace, why: unknown): Promise<Store> {
-  const file = storeFile(folder)
-  if (!(why instanceof StoreFault) || !MAY_BE_READ.has(why.problem.code)) return emptyStore(file, why)
+async function openReadable(place: StorePlace): Promise<Store> {
   try {
-    const { copiedStore } = await import('./sqlite-store.ts')
-    return copiedStore({ Database: await loadSqlite(), file, now }, why)
+    return await openStore(place)
   } catch (error) {
-    if (!(error instanceof StoreFault)) throw error
-    return emptyStore(file, why)
+    if (!(error instanceof StoreFault) || !MAY_BE_READ.has(error.problem.code)) throw error
+    return await readCopy(place, error)
+  }
+}
+
+async function readCopy({ folder, now }: StorePlace, why: StoreFault): Promise<Store> {
+  const { copiedStore } = await import('./sqlite-store.ts')
+  try {
+    return copiedStore({ Database: await loadSqlite(), file: storeFile(folder), now }, why)
+  } catch (error) {
+    // What kept it from being opened is what has to be mended.
+    throw error instanceof StoreFault ? why : error
   }
 }
 

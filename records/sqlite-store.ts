@@ -9,7 +9,7 @@ import { schemaOf } from './migrate.ts'
 import { type Opening, openDatabase } from './open-database.ts'
 import { keepRevision, revisionEntries, revisionOf } from './revisions.ts'
 import type { Store } from './store.ts'
-import { onFile } from './store-fault.ts'
+import { onFile, type StoreFault } from './store-fault.ts'
 import { unkept } from './unkept-store.ts'
 
 /**
@@ -27,7 +27,7 @@ export function sqliteStore(opening: Opening): Store {
  *
  * @throws StoreFault when it cannot be read either
  */
-export function copiedStore(opening: Opening, why: unknown): Store {
+export function copiedStore(opening: Opening, why: StoreFault): Store {
   return unkept(storeOn(loadCopy(opening), opening), why)
 }
 

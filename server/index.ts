@@ -5,6 +5,7 @@ export { type DesignShelf, designFilesIn, designName, shelve } from './design-sh
 export { documentLimit_bytes, documentText } from './document-text.ts'
 export { engineName, version } from './engine-name.ts'
 export { loopbackNames, type OwnName, readOwnName } from './gatekeeper-names.ts'
+export { judgedRevision } from './judged-revision.ts'
 export { type Place, type Running, startServer } from './listen.ts'
 export { loadPage, type PageFile, type PageFiles } from './page-files.ts'
 export { faultOfPassphrase, type KeptPassphrase, keepPassphrase } from './passphrase.ts'

@@ -19,7 +19,7 @@ export function findingsOf(evaluation: Evaluation, question: QuestionName): read
 }
 
 /** Short if any is short, else undecided if any is undecided, else met; `notAsked` for none. */
-export function overallVerdict(findings: readonly Finding[]): Answer {
+export function overallVerdict(findings: readonly Pick<Finding, 'verdict'>[]): Answer {
   const verdicts = findings.map((finding) => finding.verdict)
   if (verdicts.includes('short')) return 'short'
   if (verdicts.includes('undecided')) return 'undecided'
