@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import { bergstraesser, coilForce, coilShear, helicalRate, springIndex, steadyLength, wahl } from './compression-spring.ts'
+import {
+  bergstraesser,
+  coilForce,
+  coilShear,
+  directShear,
+  helicalRate,
+  springIndex,
+  steadyLength,
+  wahl,
+} from './compression-spring.ts'
 import { activeTurns, arbourClearance, bodyTurnsUnder, innerBending, torsionMoment, torsionRate } from './torsion-spring.ts'
 import { wireStrength } from './wire.ts'
 
