@@ -1,6 +1,8 @@
 import { useRef, useState } from 'react'
-import type { DesignState, DesignStore } from '../state/design-store.ts'
+import type { DesignStore } from '../state/design-store.ts'
+import type { DesignState } from '../state/open-design.ts'
 import { chooseTheme, currentTheme } from '../state/theme.ts'
+import { chooseUnits, useUnits } from '../state/units.ts'
 import styles from './design-shelf.module.css'
 import { SignOut } from './sign-out.tsx'
 
@@ -18,7 +20,7 @@ export function DesignShelf({ store, state }: { readonly store: DesignStore; rea
             <button
               type="button"
               className="plain"
-              aria-current={state.shown?.name === name}
+              aria-current={state.open?.name === name}
               onClick={() => store.openNamed(name)}
             >
               {name}
@@ -54,7 +56,29 @@ export function DesignShelf({ store, state }: { readonly store: DesignStore; rea
       >
         {other === 'dark' ? 'Dark paper' : 'Light paper'}
       </button>
+      <UnitsChooser />
       <SignOut />
     </section>
+  )
+}
+
+const SYSTEMS = [
+  { units: 'metric', words: 'mm and N' },
+  { units: 'inch', words: 'inch and lbf' },
+] as const
+
+/** What everything is shown in. What is typed and stored stays as it is. */
+function UnitsChooser() {
+  const chosen = useUnits()
+  return (
+    <fieldset className={styles.units}>
+      <legend>Shown in</legend>
+      {SYSTEMS.map(({ units, words }) => (
+        <label key={units}>
+          <input type="radio" name="units" checked={units === chosen} onChange={() => chooseUnits(units)} />
+          {words}
+        </label>
+      ))}
+    </fieldset>
   )
 }

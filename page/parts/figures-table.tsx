@@ -1,16 +1,12 @@
 import { memo, useState } from 'react'
-import type { Evaluation } from '../../engine/index.ts'
-import { type FigureRow, figureRows, type QuestionName } from '../../report/index.ts'
+import { type FigureRow, figureRows, type QuestionName, type Told } from '../../report/index.ts'
 import styles from './figures-table.module.css'
 import { MarkWithWord } from './mark.tsx'
 import { Value } from './value.tsx'
 import { Working } from './working.tsx'
 
 /** All figures of a question under their headings; each opens its working. The many figures of a load stay folded until asked for. */
-export const FiguresTable = memo(function FiguresTable(about: {
-  readonly evaluation: Evaluation
-  readonly question: QuestionName
-}) {
+export const FiguresTable = memo(function FiguresTable(about: { readonly evaluation: Told; readonly question: QuestionName }) {
   const rows = figureRows(about.evaluation, about.question)
   const groups = [...new Set(rows.map((row) => row.group))]
   return (

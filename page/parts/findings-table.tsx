@@ -1,14 +1,10 @@
 import { memo } from 'react'
-import type { Evaluation } from '../../engine/index.ts'
-import { type FindingRow, findingRows, type QuestionName } from '../../report/index.ts'
+import { type FindingRow, findingRows, type QuestionName, type Told } from '../../report/index.ts'
 import { MarkWithWord } from './mark.tsx'
 import { Value } from './value.tsx'
 
 /** What is required, what was found, and by how much it is met or missed. */
-export const FindingsTable = memo(function FindingsTable(about: {
-  readonly evaluation: Evaluation
-  readonly question: QuestionName
-}) {
+export const FindingsTable = memo(function FindingsTable(about: { readonly evaluation: Told; readonly question: QuestionName }) {
   const rows = findingRows(about.evaluation, about.question)
   if (rows.length === 0) return <p className="aside">The design states no requirement for this question.</p>
   return (

@@ -1,56 +1,63 @@
 import { useMemo, useRef } from 'react'
-import { type Evaluation, type ForcePicture, type Point, postureAt, type Question } from '../../engine/index.ts'
-import { drawPosture, layoutSheet } from '../../report/index.ts'
-import type { MovableHole } from '../state/design-text.ts'
-import { usePinDrag } from '../state/use-pin-drag.ts'
+import { type Evaluation, type ForcePicture, postureAt, type Question } from '../../engine/index.ts'
+import { drawMarked, drawPosture, drawProposed, gripsOf, layoutSheet, type Told } from '../../report/index.ts'
+import { useAttention } from '../state/attention.ts'
+import type { Grasp } from '../state/grasp.ts'
+import { useProposal } from '../state/proposal.ts'
+import { useGripDrag } from '../state/use-grip-drag.ts'
 import { useWidth } from '../state/use-width.ts'
 import styles from './finger-view.module.css'
-import { PinHandle } from './pin-handle.tsx'
+import { GripHandle } from './grip-handle.tsx'
 
 /** What the view of the finger needs. */
 export interface FingerViewProps {
-  readonly evaluation: Evaluation
-  /** Changes only with the file, so that the drawing keeps its scale while a pin is dragged. */
+  readonly evaluation: Told
+  /** The design's text of now: it may be newer than the evaluation. */
+  readonly text: string
+  /** Changes only with the design that is opened, so that the drawing keeps its scale while it is edited. */
   readonly sheetKey: string
   readonly arc_ratio: number
   readonly forces?: ForcePicture
   /** What the forces were asked for. */
   readonly asked?: Question
-  readonly movable: readonly MovableHole[]
-  readonly move: (hole: MovableHole, at: Point) => void
+  readonly grasp: Grasp
 }
 
-/** The finger at a posture; pins whose place is plain millimetres can be moved by hand or by arrow keys. */
-export function FingerView({ evaluation, sheetKey, arc_ratio, forces, asked, movable, move }: FingerViewProps) {
+/** The finger at a posture. Its things can be looked at, and moved by hand or by arrow keys. */
+export function FingerView({ evaluation, text, sheetKey, arc_ratio, forces, asked, grasp }: FingerViewProps) {
   const [place, width] = useWidth<HTMLDivElement>()
   const posture = useMemo(() => postureAt(evaluation, arc_ratio), [evaluation, arc_ratio])
   const sheet = useSheet(evaluation, { key: sheetKey, width })
-  const { design, travel } = evaluation
+  const { marked } = useAttention()
+  const { design, travel, units = 'metric' } = evaluation
+  const given = useMemo(
+    () => ({ ...(forces === undefined ? {} : { forces }), ...(asked === undefined ? {} : { question: asked }) }),
+    [forces, asked],
+  )
   const drawing = useMemo(() => {
     if (travel === undefined || sheet === undefined) return undefined
     const title = `${design.title} at ${Math.round(arc_ratio * 100)} % of its travel`
-    const picture = {
-      design,
-      travel,
-      posture,
-      ...(forces === undefined ? {} : { forces }),
-      ...(asked === undefined ? {} : { question: asked }),
-    }
-    return drawPosture(picture, { sheet, idPrefix: 'finger-', title })
-  }, [design, travel, posture, forces, asked, sheet, arc_ratio])
-  const { near, handlers } = usePinDrag({ drawing, posture, movable, move })
+    return drawPosture({ design, travel, posture, units, ...given }, { sheet, idPrefix: 'finger-', title })
+  }, [design, travel, posture, units, given, sheet, arc_ratio])
+  const grips = useMemo(() => gripsOf({ design, text, posture, ...given }), [design, text, posture, given])
+  const marks = useMemo(() => {
+    if (sheet === undefined || marked === undefined) return ''
+    return drawMarked({ design, posture, sheet, row: marked.split('.') })
+  }, [design, posture, sheet, marked])
+  const proposed = useProposal()
+  const more = useMemo(
+    () => (sheet === undefined || proposed === undefined ? '' : drawProposed({ design, posture, sheet, proposed })),
+    [design, posture, sheet, proposed],
+  )
+  const { near, handlers } = useGripDrag({ sheet, grips, design, grasp })
   return (
-    <div ref={place} className={`${styles.view} ${near === undefined ? '' : styles.reaching}`} {...handlers}>
-      {drawing === undefined ? null : (
+    <div ref={place} className={`${styles.view} ${near?.hand === undefined ? '' : styles.reaching}`} {...handlers}>
+      {drawing === undefined || sheet === undefined ? null : (
         <>
           <div className={styles.drawing} dangerouslySetInnerHTML={{ __html: drawing.svg }} />
-          {movable.map((hole) => (
-            <PinHandle
-              key={hole.pin}
-              {...{ hole, evaluation, posture, move }}
-              at={drawing.pins[hole.pin]}
-              isNear={near === hole.pin}
-            />
+          <div className={styles.marks} dangerouslySetInnerHTML={{ __html: marks + more }} />
+          {grips.map((grip) => (
+            <GripHandle key={grip.id} {...{ grip, grasp, view: sheet.view }} isNear={near?.id === grip.id} />
           ))}
         </>
       )}
@@ -58,7 +65,7 @@ export function FingerView({ evaluation, sheetKey, arc_ratio, forces, asked, mov
   )
 }
 
-/** The sheet is laid out once a file and width, from the first evaluation that could be moved. */
+/** The sheet is laid out once a design and width, from the first evaluation that could be moved. */
 function useSheet(evaluation: Evaluation, about: { readonly key: string; readonly width: number }) {
   const laid = useRef<{ readonly key: string; readonly sheet: ReturnType<typeof layoutSheet> }>(undefined)
   const key = `${about.width} ${about.key}`

@@ -1,9 +1,10 @@
 import type { Design, ForcePicture } from '../../engine/index.ts'
-import { setValue } from '../../report/index.ts'
+import { useSetValue } from '../state/units.ts'
 import { Value } from './value.tsx'
 
 /** The forces of the drawing as numbers: at every pin and stop, and what the wearer gives. */
 export function ForcesTable({ design, forces }: { readonly design: Design; readonly forces: ForcePicture }) {
+  const setValue = useSetValue()
   if (forces.why !== undefined && forces.pins.length === 0) return <p className="aside">{forces.why}</p>
   return (
     <details className="forces">

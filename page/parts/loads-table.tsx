@@ -1,10 +1,9 @@
 import { memo } from 'react'
-import type { Evaluation } from '../../engine/index.ts'
-import { type LoadCell, loadRows } from '../../report/index.ts'
+import { type LoadCell, loadRows, type Told } from '../../report/index.ts'
 import { Value } from './value.tsx'
 
 /** Who carries each load at the closed posture, and what the wearer gives. */
-export const LoadsTable = memo(function LoadsTable({ evaluation }: { readonly evaluation: Evaluation }) {
+export const LoadsTable = memo(function LoadsTable({ evaluation }: { readonly evaluation: Told }) {
   const rows = loadRows(evaluation)
   if (rows.length === 0) return <p className="aside">The design asks for no load.</p>
   const hasKeeper = rows.some((row) => row.keeper.value !== undefined)

@@ -1,6 +1,5 @@
 import { type CSSProperties, memo, type PointerEvent, type ReactNode, useMemo } from 'react'
-import type { Evaluation } from '../../engine/index.ts'
-import { drawPlot, type PlotGroup, plotGroups, type QuestionName } from '../../report/index.ts'
+import { drawPlot, type PlotGroup, plotGroups, type QuestionName, type Told } from '../../report/index.ts'
 import { useWidth } from '../state/use-width.ts'
 import styles from './plots.module.css'
 
@@ -10,7 +9,7 @@ const GAP_PX = 28
 
 /** The plots of a question over the travel; the pointer stands at the posture and may be set on any of them. */
 export function Plots(about: {
-  readonly evaluation: Evaluation
+  readonly evaluation: Told
   readonly question: QuestionName
   readonly arc_ratio: number
   readonly point: (arc_ratio: number) => void
@@ -32,7 +31,7 @@ export function Plots(about: {
 }
 
 const PlotView = memo(function PlotView(about: {
-  readonly evaluation: Evaluation
+  readonly evaluation: Told
   readonly group: PlotGroup
   readonly width: number
   readonly arc_ratio: number

@@ -1,4 +1,3 @@
-import type { Evaluation } from '../../engine/index.ts'
 import {
   findingsOf,
   governingFinding,
@@ -6,8 +5,9 @@ import {
   neededWords,
   overallVerdict,
   type QuestionName,
-  setValue,
+  type Told,
 } from '../../report/index.ts'
+import { useSetValue, useUnits } from '../state/units.ts'
 import { DrawnMark } from './mark.tsx'
 import styles from './question-list.module.css'
 import { Value } from './value.tsx'
@@ -23,7 +23,7 @@ export function askedBy(question: QuestionName): string {
 }
 
 /** The questions in order, each with its verdict and the figure that governs it. */
-export function QuestionList({ evaluation, open }: { readonly evaluation?: Evaluation; readonly open: QuestionName }) {
+export function QuestionList({ evaluation, open }: { readonly evaluation?: Told; readonly open: QuestionName }) {
   return (
     <nav aria-label="Questions" className={styles.list}>
       <ul>
@@ -40,8 +40,10 @@ export function QuestionList({ evaluation, open }: { readonly evaluation?: Evalu
   )
 }
 
-function Governing({ evaluation, question }: { readonly evaluation: Evaluation; readonly question: QuestionName }) {
+function Governing({ evaluation, question }: { readonly evaluation: Told; readonly question: QuestionName }) {
   const findings = findingsOf(evaluation, question)
+  const setValue = useSetValue()
+  const units = useUnits()
   const answer = overallVerdict(findings)
   const governing = governingFinding(findings)
   const figure = governing?.figure
@@ -58,7 +60,7 @@ function Governing({ evaluation, question }: { readonly evaluation: Evaluation; 
           <span className={styles.needed}>
             {' '}
             ({governing.requirement.bound.kind === 'is' ? 'needed: ' : ''}
-            {neededWords(governing)})
+            {neededWords(governing, units)})
           </span>
         </span>
       )}

@@ -1,5 +1,5 @@
 import { type Problem, sentence } from '../../engine/index.ts'
-import type { Refused } from '../state/design-store.ts'
+import type { Refused } from '../state/open-design.ts'
 import styles from './refusal.module.css'
 
 /** Every problem of a refused file; the design before it stays on the page. */
@@ -16,9 +16,16 @@ export function Refusal({
   return (
     <section role="alert" className={styles.refusal} aria-labelledby="refused">
       <h2 id="refused">
-        {refused.name} was refused: {count === 1 ? 'one problem' : `${count} problems`}
+        {refused.name}
+        {refused.isEdit ? ' as it stands now' : ''} was refused: {count === 1 ? 'one problem' : `${count} problems`}
       </h2>
-      {keeps ? <p>The design below is the one that was open before.</p> : null}
+      {keeps ? (
+        <p>
+          {refused.isEdit
+            ? 'Below stands what could be read last; undoing brings it back.'
+            : 'The design below is the one that was open before.'}
+        </p>
+      ) : null}
       <ProblemList file={refused.name} problems={refused.problems} />
       <button type="button" className="plain" onClick={dismiss}>
         Put this away

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type PointerEvent, useMemo } from 'react'
-import type { Design, Travel } from '../../engine/index.ts'
-import { drawTravelScale, driveMarks, readTravel, travelEnd } from '../../report/index.ts'
+import type { Design } from '../../engine/index.ts'
+import { drawTravelScale, driveMarks, readTravel, type ToldTravel, travelEnd } from '../../report/index.ts'
 import { useWidth } from '../state/use-width.ts'
 import styles from './travel-pointer.module.css'
 
@@ -10,7 +10,7 @@ const STROKE = 1
 /** The printed scale of the travel at the foot of the page, with the pointer that sets the posture of every drawing. */
 export function TravelPointer(about: {
   readonly design: Design
-  readonly travel: Travel
+  readonly travel: ToldTravel
   readonly arc_ratio: number
   readonly point: (arc_ratio: number) => void
 }) {
@@ -67,20 +67,20 @@ export function driveName(design: Design): string {
   return design.drive.kind === 'turn' ? design.pins[design.drive.pin].id : 'pull'
 }
 
-function strokesOf(travel: Travel): readonly number[] {
+function strokesOf(travel: ToldTravel): readonly number[] {
   const marks = driveMarks(travel, STROKE).map((mark) => mark.arc_ratio)
   return [...new Set([...marks, ...travel.events.map((event) => event.arc_ratio)])].sort((one, other) => one - other)
 }
 
 /** The pointer falls onto an event that is near, so that the stop can be set exactly by hand. */
-function caught(arc_ratio: number, travel: Travel): number {
+function caught(arc_ratio: number, travel: ToldTravel): number {
   return travel.events.find((event) => Math.abs(event.arc_ratio - arc_ratio) < 0.006)?.arc_ratio ?? arc_ratio
 }
 
 interface Standing {
   readonly arc_ratio: number
   readonly stops: readonly number[]
-  readonly travel: Travel
+  readonly travel: ToldTravel
   readonly range: readonly [number, number]
 }
 

@@ -1,6 +1,6 @@
 import temml from 'temml'
 import type { Working as EngineWorking, WorkingValue } from '../../engine/index.ts'
-import { setValue } from '../../report/index.ts'
+import { useSetValue } from '../state/units.ts'
 import { Value } from './value.tsx'
 import styles from './working.module.css'
 
@@ -20,6 +20,7 @@ export function Working({ working }: { readonly working: EngineWorking }) {
 }
 
 function Values({ heading, values }: { readonly heading: string; readonly values: readonly WorkingValue[] }) {
+  const setValue = useSetValue()
   if (values.length === 0) return null
   return (
     <table className={styles.values}>

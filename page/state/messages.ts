@@ -5,9 +5,8 @@ import type { Evaluation, Problem } from '../../engine/index.ts'
 export interface Request {
   readonly id: number
   readonly name: string
-  /** As it is in the file. */
-  readonly fileText: string
-  /** As it stands after pins were dragged. */
+  /** Which opening of a design it belongs to. */
+  readonly opening: number
   readonly text: string
 }
 

@@ -1,5 +1,6 @@
 import { useEffect, useSyncExternalStore } from 'react'
-import { type DesignState, DesignStore } from './design-store.ts'
+import { DesignStore } from './design-store.ts'
+import type { DesignState } from './open-design.ts'
 
 const store = new DesignStore()
 let isStarted = false

@@ -62,7 +62,7 @@ describe('a narrow page', () => {
 
   it('gives a touch 44 px', async () => {
     const page = await bench.open('hold', { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true })
-    for (const target of await page.locator('nav a, button:not([data-pin]), fieldset label, [role=slider], summary').all()) {
+    for (const target of await page.locator('nav a, button:not([data-grip]), fieldset label, [role=slider], summary').all()) {
       const box = await target.boundingBox()
       // SOURCE trade (44 px, the touch target this page was designed for)
       if (box !== null) expect(box.height, (await target.textContent()) ?? '').toBeGreaterThanOrEqual(44)

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
 import { build } from 'vite'
+import { openAnyStore } from '../../records/index.ts'
 import { type Given, loadPage, shelve, startServer } from '../../server/index.ts'
 
 const root = join(import.meta.dirname, '../..')
@@ -14,7 +15,7 @@ const QUIETER = ['--disable-component-update', '--disable-sync']
 /** Text of the example design. */
 export const exampleText = readFileSync(EXAMPLE, 'utf8')
 
-/** A page server and a browser, kept for the tests of one file. */
+/** A browser for the tests of one file, and for each test a page server of its own with an empty store. */
 export interface Bench {
   /** Opens the page at a question and waits for its drawing. */
   readonly open: (question: 'motion' | 'hold', options?: BrowserContextOptions) => Promise<Page>
@@ -22,7 +23,7 @@ export interface Bench {
   readonly knock: (options?: BrowserContextOptions) => Promise<Page>
   /** Everything the browser complained about, and every address outside of the server that it asked for. */
   readonly complaints: readonly string[]
-  /** Closes every page that a test opened. */
+  /** Closes every page that a test opened, and forgets what it saved. */
   readonly clear: () => Promise<void>
   readonly end: () => Promise<void>
 }
@@ -31,23 +32,53 @@ export interface Bench {
 export async function startBench(door: Pick<Given, 'names' | 'signIn'> = {}): Promise<Bench> {
   const folder = mkdtempSync(join(tmpdir(), 'fingerwright-page-'))
   await build({ root: join(root, 'page'), logLevel: 'error', build: { outDir: folder, emptyOutDir: true } })
-  const served = await startServer({ shelf: shelve([EXAMPLE]), page: loadPage(folder), ...door }, { port: 0, orNext: false })
+  const given = { shelf: shelve([EXAMPLE]), page: loadPage(folder), ...door }
   const browser = await startBrowser()
   const complaints: string[] = []
-  const opening = { browser, address: served.address, complaints }
+  let served: Promise<Served> | undefined
+  const opening = async (): Promise<Opening> => {
+    served ??= serve(given)
+    return { browser, address: (await served).address, complaints }
+  }
+  const clear = async (): Promise<void> => {
+    await Promise.all(browser.contexts().flatMap((context) => context.pages().map(nothingWaits)))
+    await Promise.all(browser.contexts().map((context) => context.close()))
+    await (await served)?.end()
+    served = undefined
+  }
   return {
-    open: (question, options = {}) => openPage(opening, { question, options }),
-    knock: (options = {}) => watchedPage(opening, options),
+    open: async (question, options = {}) => openPage(await opening(), { question, options }),
+    knock: async (options = {}) => watchedPage(await opening(), options),
     complaints,
-    clear: async () => {
-      await Promise.all(browser.contexts().map((context) => context.close()))
-    },
+    clear,
     end: async () => {
+      await clear()
       await browser.close()
-      await served.close()
       rmSync(folder, { recursive: true, force: true })
     },
   }
+}
+
+/** A page that is left while it saves would find its server gone. */
+async function nothingWaits(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector('[data-keeping=waiting]') === null)
+}
+
+interface Served {
+  readonly address: string
+  readonly end: () => Promise<void>
+}
+
+async function serve(given: Given): Promise<Served> {
+  const folder = mkdtempSync(join(tmpdir(), 'fingerwright-store-'))
+  const store = await openAnyStore({ folder, now: () => new Date('2031-04-05T06:07:08.009Z') })
+  const { address, close } = await startServer({ ...given, store }, { port: 0, orNext: false })
+  const end = async (): Promise<void> => {
+    await close()
+    store.close()
+    rmSync(folder, { recursive: true, force: true })
+  }
+  return { address, end }
 }
 
 /** The sentence of the open question. */
@@ -82,7 +113,9 @@ async function watchedPage({ browser, address, complaints }: Opening, options: B
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options })
   const page = await context.newPage()
   page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
+    // A save that came too late is an answer of the server, though browsers report it.
+    const isAnswer = message.text().includes('409 (Conflict)')
+    if (!isAnswer && (message.type() === 'error' || message.type() === 'warning')) complaints.push(message.text())
   })
   page.on('pageerror', (error) => complaints.push(error.message))
   page.on('request', (request) => {

@@ -27,6 +27,18 @@ export function inMount(posture: Posture, part: number, at: Point): Point {
   return { x_mm: x_mm + at.x_mm * cos - at.y_mm * sin, y_mm: y_mm + at.x_mm * sin + at.y_mm * cos }
 }
 
+/** A movement that was seen in the mount frame, as a part sees it. */
+export function intoPart(posture: Posture, part: number, moved: Point): Point {
+  const turn_rad = posture.poses[3 * part + 2]
+  const [cos, sin] = [Math.cos(turn_rad), Math.sin(turn_rad)]
+  return { x_mm: moved.x_mm * cos + moved.y_mm * sin, y_mm: moved.y_mm * cos - moved.x_mm * sin }
+}
+
+/** Where in the mount frame a place on the sheet lies. */
+export function fromSheet(view: View, place: Place): Point {
+  return { x_mm: (place.x - view.origin.x) / view.scale_px_mm, y_mm: (view.origin.y - place.y) / view.scale_px_mm }
+}
+
 /** Box around points, widened on every side. */
 export function boxAround(points: readonly Point[], margin_mm: number): Box {
   const xs = points.map((point) => point.x_mm)

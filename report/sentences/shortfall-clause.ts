@@ -3,7 +3,7 @@ import type { Finding } from '../../engine/index.ts'
 import { governingFinding } from '../tables/overall-verdict.ts'
 import type { Told } from '../tables/told.ts'
 import { say } from '../tables/value-text.ts'
-import { inside } from './words.ts'
+import { figureName } from './figure-name.ts'
 
 /** `2 of 9 requirements fall short, dead-centre margin by 1.3°`; the governing one is named. */
 export function shortfallClause(evaluation: Told, findings: readonly Finding[]): string | undefined {
@@ -11,7 +11,8 @@ export function shortfallClause(evaluation: Told, findings: readonly Finding[]):
   const undecided = findings.filter((finding) => finding.verdict === 'undecided')
   const governing = governingFinding(findings)
   if (governing === undefined || short.length + undecided.length === 0) return undefined
-  const name = nameOf(governing)
+  const { figure, requirement } = governing
+  const name = figureName({ id: requirement.figure, title: figure?.title ?? requirement.figure })
   if (short.length > 0) {
     const verb = short.length === 1 ? 'falls' : 'fall'
     const counted = `${short.length} of ${findings.length} requirements ${verb} short`
@@ -20,16 +21,6 @@ export function shortfallClause(evaluation: Told, findings: readonly Finding[]):
   }
   const verb = undecided.length === 1 ? 'is' : 'are'
   return `${undecided.length} of ${findings.length} requirements ${verb} undecided: ${name}`
-}
-
-/** The figure's title, small; the load it belongs to in brackets behind it. */
-function nameOf({ figure, requirement }: Finding): string {
-  const [title, ...rest] = (figure?.title ?? requirement.figure).split(', ')
-  const load =
-    requirement.figure.startsWith('loadCase.') && rest.length > 0
-      ? ` (${inside(rest.join(', '))})`
-      : rest.map((word) => `, ${word}`).join('')
-  return `${inside(title)}${load}`
 }
 
 function byHowMuch(evaluation: Told, finding: Finding): string {

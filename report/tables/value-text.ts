@@ -2,7 +2,7 @@
  * How a value is set in print: the number by itself and its unit beside it, so that a page can set the unit in lighter ink
  * and a column of numbers lines up.
  */
-import { type FigureUnit, type Shown, shownFigure, type UnitSystem } from '../../engine/index.ts'
+import { type FieldReading, type FigureUnit, type Shown, shownFigure, type UnitSystem } from '../../engine/index.ts'
 
 /** A value ready for print. `unit` is empty where there is none. */
 export type ValueText = Shown
@@ -20,6 +20,16 @@ export function say(value: number | boolean | string, unit: FigureUnit, system: 
   if (typeof value === 'number' && unit === 'rad') return `${tenths(value * DEGREES_PER_RAD)}°`
   const text = shownFigure(value, unit, { system })
   return [trimmed(text.number), text.unit].filter((word) => word !== '').join(' ')
+}
+
+/** Units of readings that a reader of inches sees converted. */
+const TOLD: Readonly<Record<string, FigureUnit>> = { mm: 'mm', rad: 'rad', N: 'N', N·mm: 'N·mm' }
+
+/** How a typed quantity was read, with five digits at most: `6.35 mm`, `7°`, `68.755 N·mm/rad`. */
+export function sayReading({ value, unit }: FieldReading, system: UnitSystem = 'metric'): string {
+  const { number, unit: shown } = shownFigure(value, TOLD[unit] ?? '1', { system, digits: 5 })
+  const words = TOLD[unit] === undefined ? unit.replace(/^1$/, '') : shown
+  return words === '°' ? `${trimmed(number)}°` : `${trimmed(number)} ${words}`.trim()
 }
 
 /** The value in the unit that documents carry: degrees for angles, the inside unit for the rest. */

@@ -1,0 +1,51 @@
+import { useMemo, useState } from 'react'
+import { forcesAt, type Question } from '../../engine/index.ts'
+import type { Told } from '../../report/index.ts'
+import { mark } from '../state/attention.ts'
+import type { Grasp, Touched } from '../state/grasp.ts'
+import type { OpenedQuestion } from '../state/opened-question.ts'
+import { saidOf } from '../state/said.ts'
+import { FingerView } from './finger-view.tsx'
+import { ForceChooser } from './force-chooser.tsx'
+import { ForcesTable } from './forces-table.tsx'
+import { TouchedLine } from './touched-line.tsx'
+
+/** The finger at the posture of the pointer, with the forces that are asked for and what was touched in the drawing. */
+export function DrawnFinger(about: OpenedQuestion & { readonly drawn: Told; readonly arc_ratio: number }) {
+  const { store, open, question, drawn, arc_ratio } = about
+  const [asked, setAsked] = useState<Question>({ kind: 'return' })
+  const [touched, setTouched] = useState<Touched>()
+  const known = asked.kind === 'return' || drawn.design.loadCases.some((loadCase) => loadCase.id === asked.loadCase)
+  const chosen = useMemo<Question>(() => (known ? asked : { kind: 'return' }), [known, asked])
+  const forces = useMemo(
+    () => (question === 'hold' ? forcesAt(drawn, arc_ratio, chosen) : undefined),
+    [question, drawn, arc_ratio, chosen],
+  )
+  const grasp = useMemo<Grasp>(
+    () => ({
+      touch: (thing) => {
+        setTouched(thing)
+        mark(thing.rows[0]?.id)
+      },
+      move: ({ grip, changes, gesture }) => store.edit({ changes, said: `${grip.says}: ${saidOf(changes)}`, gesture }),
+    }),
+    [store],
+  )
+  return (
+    <section aria-labelledby="finger">
+      <h2 id="finger" className="visually-hidden">
+        The finger
+      </h2>
+      {question === 'hold' ? <ForceChooser design={drawn.design} chosen={chosen} choose={setAsked} /> : null}
+      <FingerView
+        evaluation={drawn}
+        text={open.history.text}
+        sheetKey={String(open.opening)}
+        {...{ arc_ratio, grasp }}
+        {...(forces === undefined ? {} : { forces, asked: chosen })}
+      />
+      <TouchedLine touched={touched} />
+      {forces === undefined ? null : <ForcesTable design={drawn.design} forces={forces} />}
+    </section>
+  )
+}

@@ -1,0 +1,61 @@
+import { useCallback, useDeferredValue, useState } from 'react'
+import { caution, readTravel, type Told, travelEnd } from '../../report/index.ts'
+import type { OpenedQuestion } from '../state/opened-question.ts'
+import { DesignTables } from './design-tables.tsx'
+import { DrawnFinger } from './drawn-finger.tsx'
+import { FiguresTable } from './figures-table.tsx'
+import { FindingsTable } from './findings-table.tsx'
+import { LoadsTable } from './loads-table.tsx'
+import styles from './open-question.module.css'
+import { OverlapList } from './overlap-list.tsx'
+import { Plots } from './plots.tsx'
+import { driveName, TravelPointer } from './travel-pointer.tsx'
+
+/** Everything that stands on a travel: drawing, tables, plots and the scale. `drawn` is the last evaluation that could be moved. */
+export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
+  const { store, open, question, told, drawn } = about
+  const [pointed, setPointed] = useState(1)
+  const { travel } = drawn
+  const arc_ratio = Math.min(pointed, travel === undefined ? 1 : travelEnd(travel))
+  const point = useCallback((ratio: number) => setPointed(ratio), [])
+  const calm = useDeferredValue(told)
+  const text = useDeferredValue(open.history.text)
+  return (
+    <>
+      {drawn === told ? null : <p className="aside">The drawing shows the finger as it last could be moved.</p>}
+      {travel === undefined ? null : (
+        <p className={styles.posture}>
+          Drawn at {driveName(drawn.design)} {readTravel(travel, arc_ratio)}.
+        </p>
+      )}
+      <DrawnFinger {...about} arc_ratio={arc_ratio} />
+      <DesignTables store={store} text={text} />
+      {question === 'hold' ? (
+        <section aria-labelledby="carries">
+          <h2 id="carries">Who carries the load</h2>
+          <LoadsTable evaluation={calm} />
+        </section>
+      ) : (
+        <OverlapList evaluation={calm} point={point} />
+      )}
+      <section aria-labelledby="required">
+        <h2 id="required">What is required</h2>
+        <FindingsTable evaluation={calm} question={question} />
+      </section>
+      <p className={styles.caution} role="note">
+        {caution}
+      </p>
+      <section aria-labelledby="over-travel">
+        <h2 id="over-travel">Over the travel</h2>
+        <Plots {...{ evaluation: drawn, question, arc_ratio, point }}>
+          <p className={styles.printedCaution}>{caution}</p>
+        </Plots>
+      </section>
+      <section aria-labelledby="figures" className={styles.figures}>
+        <h2 id="figures">Figures and their working</h2>
+        <FiguresTable evaluation={calm} question={question} />
+      </section>
+      {travel === undefined ? null : <TravelPointer {...{ design: drawn.design, travel, arc_ratio, point }} />}
+    </>
+  )
+}

@@ -1,0 +1,33 @@
+import { linesApart } from '../../report/index.ts'
+import type { DesignStore } from '../state/design-store.ts'
+import type { OpenDesign } from '../state/open-design.ts'
+import styles from './other-page.module.css'
+
+/** Another page has changed the same design since: both are shown, and nothing is saved until somebody chooses. */
+export function OtherPage({ store, open }: { readonly store: DesignStore; readonly open: OpenDesign }) {
+  if (open.keeping.kind !== 'other page') return null
+  const { theirs } = open.keeping
+  const [here, there] = linesApart(open.history.text, theirs.history.text)
+  return (
+    <section role="alert" className={styles.two} aria-labelledby="other-page">
+      <h2 id="other-page">{open.name} was changed on another page too</h2>
+      <p>Nothing of either is lost: what you do not choose now waits as a step that can be undone or done again.</p>
+      <div className={styles.sides}>
+        <section aria-label="This page">
+          <h3>This page</h3>
+          <pre>{here}</pre>
+          <button type="button" className="plain" onClick={() => store.settle('mine')}>
+            Go on with this page’s
+          </button>
+        </section>
+        <section aria-label="The other page">
+          <h3>The other page</h3>
+          <pre>{there}</pre>
+          <button type="button" className="plain" onClick={() => store.settle('theirs')}>
+            Go on with the other’s
+          </button>
+        </section>
+      </div>
+    </section>
+  )
+}

@@ -1,0 +1,133 @@
+/**
+ * Keeps the work on one design at the server: every step, and how many of them stand. What was done is kept within a second; when
+ * another page was faster nothing is overwritten, and whoever sits here is asked.
+ */
+import type { History, Step } from './history.ts'
+
+/** Work as the server has it. Its version grows with each save, so that an older page is noticed. */
+export interface Work {
+  readonly version: number
+  readonly history: History
+  /** The file that the server was given has changed since this work began. */
+  readonly givenChanged: boolean
+}
+
+/** How the work stands with the server. */
+export type Keeping =
+  | { readonly kind: 'not begun' }
+  | { readonly kind: 'kept'; readonly at: Date }
+  | { readonly kind: 'waiting' }
+  | { readonly kind: 'not kept'; readonly why: string }
+  | { readonly kind: 'other page'; readonly theirs: Work }
+
+/** Time in which further steps are gathered into one save: well below the second that is promised. */
+const GATHER_MS = 300
+/** A server that does not answer is asked again after this time. */
+const AGAIN_MS = 4000
+
+interface WorkAnswer {
+  readonly version: number
+  /** As it stands after `position` steps. */
+  readonly text: string
+  readonly steps: readonly Step[]
+  readonly position: number
+  readonly givenChanged?: boolean
+}
+
+/** The text of a design as it was given or saved last, where no work on it can be had. */
+export async function fetchText(name: string): Promise<string> {
+  const response = await fetch(`/api/designs/${encodeURIComponent(name)}`)
+  if (!response.ok) throw new Error(await reasonOf(response))
+  return response.text()
+}
+
+/** The work on a design with all its steps, from its newest revision or the given file where nobody has begun. */
+export async function fetchWork(name: string): Promise<Work> {
+  const response = await fetch(addressOf(name))
+  if (!response.ok) throw new Error(await reasonOf(response))
+  const { version, text, steps, position, givenChanged = false } = (await response.json()) as WorkAnswer
+  return { version, history: { text, steps, position }, givenChanged }
+}
+
+/** Saves the work on one design; one save is under way at a time. */
+export class WorkKeeper {
+  readonly #name: string
+  readonly #tell: (keeping: Keeping) => void
+  #version: number
+  #known: readonly Step[]
+  #wanted: History
+  #timer: ReturnType<typeof setTimeout> | undefined
+  #isUnderWay = false
+  #isClosed = false
+
+  constructor(name: string, work: Work, tell: (keeping: Keeping) => void) {
+    this.#name = name
+    this.#version = work.version
+    this.#known = work.history.steps
+    this.#wanted = work.history
+    this.#tell = tell
+    addEventListener('pagehide', this.#leave)
+  }
+
+  /** Takes note of the history as it is now; it is saved a moment later. */
+  keep(history: History): void {
+    if (history === this.#wanted) return
+    this.#wanted = history
+    this.#tell({ kind: 'waiting' })
+    this.#timer ??= setTimeout(() => this.#save(), GATHER_MS)
+  }
+
+  /** Saves what waits and saves nothing more. */
+  close(): void {
+    this.#leave()
+    this.#isClosed = true
+    removeEventListener('pagehide', this.#leave)
+  }
+
+  readonly #leave = (): void => {
+    if (this.#timer !== undefined) void this.#save({ keepalive: true })
+  }
+
+  async #save(options: RequestInit = {}): Promise<void> {
+    clearTimeout(this.#timer)
+    this.#timer = undefined
+    if (this.#isUnderWay) {
+      this.#timer = setTimeout(() => this.#save(), GATHER_MS)
+      return
+    }
+    this.#isUnderWay = true
+    const saved = this.#wanted
+    const keeping = await this.#put(saved, options).catch((reason: unknown): Keeping => {
+      return { kind: 'not kept', why: reason instanceof Error ? reason.message : String(reason) }
+    })
+    this.#isUnderWay = false
+    if (this.#isClosed) return
+    if (keeping.kind === 'not kept') this.#timer ??= setTimeout(() => this.#save(), AGAIN_MS)
+    if (this.#timer === undefined || keeping.kind !== 'kept') this.#tell(keeping)
+  }
+
+  async #put(history: History, options: RequestInit): Promise<Keeping> {
+    const { steps, position } = history
+    const differs = steps.findIndex((step, index) => step !== this.#known[index])
+    const keep = differs < 0 ? steps.length : differs
+    const body = JSON.stringify({ version: this.#version, keep, steps: steps.slice(keep), position })
+    const headers = { 'Content-Type': 'application/json' }
+    const response = await fetch(addressOf(this.#name), { method: 'PUT', headers, body, ...options })
+    if (response.status === 409) return { kind: 'other page', theirs: await fetchWork(this.#name) }
+    if (!response.ok) throw new Error(await reasonOf(response))
+    const { version } = (await response.json()) as { version: number }
+    this.#version = version
+    this.#known = steps
+    return { kind: 'kept', at: new Date() }
+  }
+}
+
+function addressOf(name: string): string {
+  return `/api/designs/${encodeURIComponent(name)}/work`
+}
+
+async function reasonOf(response: Response): Promise<string> {
+  const answer: unknown = await response.json().catch(() => undefined)
+  const isSaid = typeof answer === 'object' && answer !== null && 'error' in answer
+  return isSaid ? String(answer.error) : `the server answers ${response.status}`
+}

@@ -1,0 +1,207 @@
+import type { Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
+import { type Bench, sentenceOf, startBench } from './opened-page.ts'
+
+let bench: Bench
+beforeAll(async () => {
+  bench = await startBench()
+})
+afterEach(() => bench.clear())
+afterAll(() => bench.end())
+
+const grip = (page: Page, id: string) => page.locator(`[data-grip="${id}"]`)
+const undo = (page: Page) => page.getByRole('button', { name: /^Undo/ })
+const again = (page: Page) => page.getByRole('button', { name: /^Do again/ })
+
+/** Opens a section of the tables. */
+async function openSection(page: Page, title: string): Promise<void> {
+  await page.getByRole('region', { name: 'The design, value by value' }).locator('summary', { hasText: title }).first().click()
+}
+
+/** A field of a row, such as `pin diameter`. */
+function field(page: Page, { thing, label }: { readonly thing: string; readonly label: string }) {
+  const row = page.getByRole('listitem').filter({ has: page.getByRole('heading', { level: 3, name: thing, exact: true }) })
+  return row.getByLabel(label, { exact: true })
+}
+
+async function dragged(page: Page, id: string, by: { readonly x: number; readonly y: number }): Promise<void> {
+  const box = await grip(page, id).boundingBox()
+  if (box === null) throw new Error(`no ${id} to drag`)
+  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+  await page.mouse.move(at.x, at.y)
+  await page.mouse.down()
+  await page.mouse.move(at.x + by.x, at.y + by.y, { steps: 8 })
+  await page.mouse.up()
+}
+
+describe('a thing in the drawing', () => {
+  it('is dragged: the sentence changes, one step goes back, one forth', async () => {
+    const page = await bench.open('motion')
+    const before = await sentenceOf(page)
+    await dragged(page, 'pin topNear', { x: 3, y: -5 })
+    await expect.poll(() => sentenceOf(page)).not.toBe(before)
+    const moved = await sentenceOf(page)
+    await undo(page).click()
+    await expect.poll(() => sentenceOf(page)).toBe(before)
+    expect(await undo(page).isDisabled()).toBe(true)
+    await page.keyboard.press('Control+Shift+z')
+    await expect.poll(() => sentenceOf(page)).toBe(moved)
+    await page.keyboard.press('Control+z')
+    await expect.poll(() => sentenceOf(page)).toBe(before)
+    await again(page).click()
+    await expect.poll(() => sentenceOf(page)).toBe(moved)
+  })
+
+  it('is moved by the arrow keys by a tenth of a millimetre, with Shift by a hundredth', async () => {
+    const page = await bench.open('motion')
+    await page.getByRole('slider').press('Home')
+    await grip(page, 'pin topNear').press('ArrowUp')
+    // SOURCE hand (45.13, 4.33 in the file; open, the proximal phalanx lies along x, so that up is its y: 4.33 + 0.1)
+    await expect.poll(() => undo(page).textContent()).toBe('Undo: Pin topNear, hole proximal.top: y 4.43 mm')
+    await grip(page, 'pin topNear').press('Shift+ArrowRight')
+    // SOURCE hand (45.13 + 0.01)
+    await expect.poll(() => undo(page).textContent()).toBe('Undo: Pin topNear, hole proximal.top: x 45.14 mm')
+  })
+
+  it('placed by the name of a dimension moves with the dimension, and says so', async () => {
+    const page = await bench.open('motion')
+    await page.getByRole('slider').press('Home')
+    await grip(page, 'link baseLink').press('ArrowRight')
+    // SOURCE hand (42.108 + 0.1)
+    await page.getByRole('button', { name: /^Undo: Length of .*: baseLinkLength 42.208 mm$/ }).waitFor()
+    expect(await page.getByRole('status').textContent()).toContain('changes baseLinkLength')
+  })
+
+  it('leads to its row, and the row marks it in the drawing', async () => {
+    const page = await bench.open('motion')
+    await grip(page, 'pad distal.tip').focus()
+    await page.getByRole('status').getByRole('button', { name: 'pad distal.tip' }).click()
+    await expect.poll(() => page.evaluate(() => document.activeElement?.tagName)).toBe('INPUT')
+    expect(await page.locator('.looked-at').count()).toBe(1)
+    await field(page, { thing: 'hole top', label: 'x' }).focus()
+    await expect.poll(() => page.locator('.looked-at').getAttribute('cx')).not.toBeNull()
+  })
+})
+
+describe('a value in the tables', () => {
+  it('is typed in inches, read beside the field, taken by Enter', async () => {
+    const page = await bench.open('motion')
+    const before = await sentenceOf(page)
+    await openSection(page, 'Dimensions')
+    const length = field(page, { thing: 'topLinkLength', label: 'value' })
+    await length.fill('62/64 in')
+    // SOURCE hand (62/64 × 25.4 = 24.60625)
+    const described = (await length.getAttribute('aria-describedby')) ?? ''
+    expect(await page.locator(`[id="${described}"]`).textContent()).toContain('= 24.606 mm')
+    expect(await sentenceOf(page)).toBe(before)
+    await length.press('Enter')
+    await expect.poll(() => sentenceOf(page)).not.toBe(before)
+    expect(await length.inputValue()).toBe('62/64 in')
+  })
+
+  it('is given back by Escape', async () => {
+    const page = await bench.open('motion')
+    await openSection(page, 'Dimensions')
+    const length = field(page, { thing: 'proximalLength', label: 'value' })
+    await length.fill('50 mm')
+    await length.press('Escape')
+    expect(await length.inputValue()).toBe('44 mm')
+    expect(await undo(page).isDisabled()).toBe(true)
+  })
+
+  it('that cannot be read says why beside the field, and is not taken', async () => {
+    const page = await bench.open('motion')
+    await openSection(page, 'Dimensions')
+    const length = field(page, { thing: 'proximalLength', label: 'value' })
+    await length.fill('44 furlongs')
+    await length.press('Enter')
+    expect(await length.getAttribute('aria-invalid')).toBe('true')
+    const described = (await length.getAttribute('aria-describedby')) ?? ''
+    expect(await page.locator(`[id="${described}"]`).textContent()).toContain('Needed')
+    expect(await length.inputValue()).toBe('44 furlongs')
+    expect(await undo(page).isDisabled()).toBe(true)
+  })
+
+  it('that refuses the design shows every problem and keeps the drawing; undoing brings it back', async () => {
+    const page = await bench.open('motion')
+    const before = await sentenceOf(page)
+    await openSection(page, 'Dimensions')
+    const diameter = field(page, { thing: 'pinDiameter', label: 'value' })
+    await diameter.fill('3.5 mm')
+    await diameter.press('Enter')
+    await page.getByRole('alert').waitFor()
+    expect(await page.getByRole('alert').getByRole('listitem').count()).toBeGreaterThan(1)
+    expect(await page.locator('.finger-drawing').count()).toBe(1)
+    await undo(page).click()
+    await expect.poll(() => page.getByRole('alert').count()).toBe(0)
+    expect(await sentenceOf(page)).toBe(before)
+  })
+})
+
+it('shows inches and pounds at a switch, stores what was typed, and remembers the choice', async () => {
+  const page = await bench.open('hold')
+  await page.getByRole('radio', { name: 'inch and lbf' }).check()
+  await expect.poll(() => sentenceOf(page)).toContain('lbf')
+  await openSection(page, 'Dimensions')
+  expect(await field(page, { thing: 'proximalLength', label: 'value' }).inputValue()).toBe('44 mm')
+  await page.reload()
+  await page.locator('.finger-drawing').waitFor()
+  expect(await sentenceOf(page)).toContain('lbf')
+})
+
+describe('what was done', () => {
+  const kept = (page: Page) => page.getByTestId('kept').textContent()
+  const reloaded = async (page: Page): Promise<void> => {
+    await page.reload()
+    await page.locator('.finger-drawing').waitFor()
+  }
+
+  it('is kept within a second and is there after reload, to be undone and done again', async () => {
+    const page = await bench.open('motion')
+    const before = await sentenceOf(page)
+    await dragged(page, 'pin topNear', { x: 1, y: -4 })
+    await dragged(page, 'pad distal.tip', { x: 4, y: 0 })
+    await expect.poll(() => kept(page), { timeout: 1500 }).toMatch(/^kept at /)
+    const moved = await sentenceOf(page)
+    await reloaded(page)
+    expect(await sentenceOf(page)).toBe(moved)
+    // SOURCE hand (two drags, two steps, however many places each passed)
+    expect(await page.locator('summary', { hasText: '2 steps' }).count()).toBe(1)
+    await undo(page).click()
+    await undo(page).click()
+    await expect.poll(() => sentenceOf(page)).toBe(before)
+    await expect.poll(() => kept(page)).toMatch(/^kept at /)
+    await reloaded(page)
+    expect(await undo(page).isDisabled()).toBe(true)
+    await again(page).click()
+    await expect.poll(() => undo(page).textContent()).toContain('Pin topNear')
+  })
+
+  it('on two pages at once is not overwritten: one is chosen, the other waits', async () => {
+    const page = await bench.open('motion')
+    const other = await page.context().newPage()
+    await other.goto(page.url())
+    await other.locator('.finger-drawing').waitFor()
+    await grip(page, 'pad distal.tip').press('ArrowUp')
+    await expect.poll(() => kept(page)).toMatch(/^kept at /)
+    await grip(other, 'pad distal.back').press('ArrowUp')
+    const alert = other.getByRole('alert')
+    await alert.waitFor()
+    expect(await alert.getByRole('region', { name: 'This page' }).textContent()).toContain('"back"')
+    await alert.getByRole('button', { name: 'Go on with the other’s' }).click()
+    await expect.poll(() => undo(other).textContent()).toContain('Pad distal.tip')
+    await expect.poll(() => again(other).textContent()).toContain('as it stood on the other page')
+    await expect.poll(() => kept(other)).toMatch(/^kept at /)
+    await again(other).click()
+    await expect.poll(() => kept(other)).toMatch(/^kept at /)
+    await reloaded(page)
+    // SOURCE property: nothing is lost, both pages' steps stand one after the other
+    expect(await undo(page).textContent()).toContain('as it stood on the other page')
+    await undo(page).click()
+    await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
+  })
+})
+
+it('complains about nothing and asks nobody else', () => {
+  expect(bench.complaints).toEqual([])
+})
