@@ -1,6 +1,6 @@
 import type { Place } from '../json-places.ts'
 import { type Desk, deskOf } from './desk.ts'
-import { fieldLabel, placeWords } from './field-words.ts'
+import { leafWords } from './field-words.ts'
 import type { Leaf } from './leaves.ts'
 import { isWithin, thingsNamed } from './named-things.ts'
 
@@ -19,7 +19,7 @@ export interface Dependent {
 export function dependents(text: string, place: Place): readonly Dependent[] {
   return leavesThatName(deskOf(text), place).map((leaf) => ({
     place: leaf.place,
-    says: `${placeWords(leaf.row)}: ${fieldLabel(leaf)}`,
+    says: leafWords(leaf),
   }))
 }
 

@@ -47,3 +47,9 @@ export function fieldLabel({ place, row, meaning }: Leaf): string {
   const ends = place.includes('across') ? ['from', 'to'] : ['x', 'y']
   return [placeWords(rest.slice(0, -1)), ends[last]].filter((word) => word !== '').join(' ')
 }
+
+/** A leaf by the thing that it belongs to, such as `pin mcp: hole 2`; a thing that is nothing but its value by its name alone. */
+export function leafWords(leaf: Leaf): string {
+  const label = fieldLabel(leaf)
+  return label === 'value' ? placeWords(leaf.row) : `${placeWords(leaf.row)}: ${label}`
+}

@@ -1,0 +1,80 @@
+/** The inputs of a design whose steps are tried: what somebody typed as a number with its unit, and each friction pair as a whole. */
+import type { Change } from '../design/edit/change.ts'
+import { type Desk, kindOfLeaf, typedText } from '../design/edit/desk.ts'
+import { leafWords } from '../design/edit/field-words.ts'
+import type { Leaf } from '../design/edit/leaves.ts'
+import { thingsNamed } from '../design/edit/named-things.ts'
+import { isThing } from '../design/edit/renamed.ts'
+import type { Place } from '../design/json-places.ts'
+import type { QuantityKind } from '../numbers/quantity.ts'
+
+/** One input and what a step of it does to the document. */
+export interface SensitivityInput {
+  readonly place: Place
+  /** In words, such as `part mount hole base: x`. */
+  readonly title: string
+  readonly typed: string
+  /** `0.1 mm`, `1°` or `10 %`. */
+  readonly step: string
+  readonly up: readonly Change[]
+  readonly down: readonly Change[]
+}
+
+/** Steps that a workshop thinks in. */
+const length = '0.1 mm'
+const angle = '1 deg'
+const share = 0.1
+
+/** What takes no part in how the finger moves and holds, or only says how well a size is kept. */
+const idle: ReadonlySet<string | number> = new Set([
+  'across',
+  'centreOfMass',
+  'drawn',
+  'effortMost',
+  'mass',
+  'materials',
+  'most',
+  'outline',
+  'position',
+  'requirements',
+  'thickness',
+  'tolerance',
+  'weight',
+])
+
+/** All inputs in the order of the document. What is an expression of dimensions follows those and is none itself. */
+export function sensitivityInputs(desk: Desk): readonly SensitivityInput[] {
+  const own = desk.leaves.flatMap((leaf) => (leaf.place[0] === 'friction' ? [] : quantityInput(desk, leaf)))
+  return [...frictionInputs(desk), ...own]
+}
+
+function quantityInput(desk: Desk, leaf: Leaf): readonly SensitivityInput[] {
+  const { place } = leaf
+  const typed = typedText(desk, leaf)
+  const kind = kindOfLeaf(desk, leaf)
+  const isIdle = place.some((step, index) => idle.has(step) && !isThing(place.slice(0, index + 1)))
+  if (typed === undefined || kind === undefined || isIdle || thingsNamed(desk.document, leaf).length > 0) return []
+  const [step, more, less] = stepOf(kind, typed)
+  const set = (value: string): readonly Change[] => [{ kind: 'set', place, value }]
+  return [{ place, title: leafWords(leaf), typed, step, up: set(more), down: set(less) }]
+}
+
+function stepOf(kind: QuantityKind, typed: string): readonly [step: string, more: string, less: string] {
+  if (kind === 'length') return [length, `(${typed}) + ${length}`, `(${typed}) - ${length}`]
+  if (kind === 'angle') return ['1°', `(${typed}) + ${angle}`, `(${typed}) - ${angle}`]
+  return [`${100 * share} %`, `${1 + share} * (${typed})`, `${1 - share} * (${typed})`]
+}
+
+/** Six values that are bound to one another by their order: they go up and down together. */
+function frictionInputs({ leaves, document }: Desk): readonly SensitivityInput[] {
+  const values = leaves.filter(({ place, meaning }) => place[0] === 'friction' && meaning?.is === 'quantity')
+  const names = [...new Set(values.map(({ place }) => String(place[1])))]
+  return names.map((name) => {
+    const own = values.filter((leaf) => leaf.place[1] === name && thingsNamed(document, leaf).length === 0)
+    const times = (factor: number): readonly Change[] =>
+      own.map(({ place, value }) => ({ kind: 'set', place, value: `${factor} * (${value})` }))
+    const typed = `${own.length} values`
+    const title = `friction pair ${name}`
+    return { place: ['friction', name], title, typed, step: `${100 * share} %`, up: times(1 + share), down: times(1 - share) }
+  })
+}
