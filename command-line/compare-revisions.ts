@@ -1,5 +1,5 @@
 import { changedValues, evaluate, readDesign, type ValueChange, whatMoved } from '../engine/index.ts'
-import { moveWords, whatMovedSentence } from '../report/index.ts'
+import { movedSentence, moveWords } from '../report/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findStored } from './find-design.ts'
@@ -33,7 +33,7 @@ export async function compareRevisions({ name, earlier, later, store }: ToCompar
   const figures = [...moved.findings.map(({ figure }) => figure), ...moved.figures].map((figure) => `  ${moveWords(figure)}`)
   const blocks = [
     `${one.shown} → ${other.shown}`,
-    wrapped(whatMovedSentence(moved)),
+    wrapped(movedSentence(moved)),
     values.length === 0 ? 'No value differs.' : ['Values', ...aligned(values)].join('\n'),
     ...(figures.length === 0 ? [] : [['Figures', ...figures].join('\n')]),
   ]

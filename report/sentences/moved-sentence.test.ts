@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
-import { whatMoved } from '../../engine/index.ts'
-import { linesApart, movedSentence } from '../index.ts'
+import { type FigureMove, type FindingMove, type WhatMoved, whatMoved } from '../../engine/index.ts'
+import { linesApart, movedSentence, shownApart } from '../index.ts'
 import { inventedEvaluation, inventedFinding } from '../test-support/invented-finger.ts'
 
 const RAD = Math.PI / 180
@@ -39,4 +39,70 @@ it('shows the lines in which two texts differ, whole', () => {
   expect(linesApart('{\n  "a": 1,\n  "b": 2\n}', '{\n  "a": 3,\n  "b": 2\n}')).toEqual(['  "a": 1,', '  "a": 3,'])
   expect(linesApart('same', 'same')).toEqual(['', ''])
   expect(linesApart('a', '')).toEqual(['a', ''])
+})
+
+const still: WhatMoved = { findings: [], figures: [], came: [], gone: [] }
+const margin: FigureMove = {
+  figure: 'closed.toggle.distal.deadCentreMargin',
+  title: 'Dead-centre margin of toggle distal, closed',
+  unit: 'rad',
+  before: 8.72 * RAD,
+  after: 6.5 * RAD,
+  change: -2.22 * RAD,
+}
+const finding: FindingMove = {
+  requirement: 'margin',
+  before: inventedFinding('met', 1.72 * RAD),
+  after: inventedFinding('short', -0.5 * RAD),
+  verdictChanged: true,
+  figure: margin,
+}
+const effort: FigureMove = {
+  figure: 'drive.effortMost',
+  title: 'Largest effort on the way to closed',
+  unit: 'N·mm',
+  before: 2270,
+  after: 2310,
+  change: 40,
+}
+
+it('a verdict that changed is told behind the figure before and after', () => {
+  expect(movedSentence({ ...still, findings: [finding], figures: [effort] })).toBe(
+    'Dead-centre margin of toggle distal, closed 8.72° → 6.50°, now short; largest effort on the way to closed 2.27 N·m → 2.31 N·m.',
+  )
+})
+
+it('in inch units forces and couples are told in those', () => {
+  // SOURCE hand (2270 N·mm / 112.985 = 20.09 in·lbf; 2310 / 112.985 = 20.45)
+  expect(movedSentence({ ...still, figures: [effort] }, 'inch')).toBe(
+    'Largest effort on the way to closed 20.1 in·lbf → 20.4 in·lbf.',
+  )
+})
+
+it('nothing that moved is said so', () => {
+  expect(movedSentence(still)).toBe('Nothing moved.')
+})
+
+it('a requirement that came or went is told so', () => {
+  const { before: _, ...came } = { ...finding, verdictChanged: true }
+  const { after: __, ...went } = finding
+  expect(movedSentence({ ...still, findings: [came] })).toContain('newly asked for: short')
+  expect(movedSentence({ ...still, findings: [went] })).toContain('no longer asked for')
+})
+
+it('more than four clauses are counted', () => {
+  expect(movedSentence({ ...still, figures: [effort, effort, effort, effort, effort, effort] })).toMatch(/; and 2 more\.$/)
+})
+
+it('problems come first, and are told when they are gone', () => {
+  const problem = { code: 'cannot close', place: 'pins.dip', found: 'the links do not reach', needed: 'a longer link' }
+  expect(movedSentence({ ...still, came: [problem], figures: [effort] })).toMatch(/^At pins\.dip: the links do not reach; /)
+  expect(movedSentence({ ...still, gone: [problem] })).toBe('What was wrong before is mended.')
+})
+
+it('two values that differ are shown with as many digits as it takes', () => {
+  // SOURCE hand (22.701 and 22.704 are both 22.7 to three digits, and 22.70 to four)
+  expect(shownApart({ unit: 'N', before: 22.701, after: 22.704 })).toEqual(['22.701 N', '22.704 N'])
+  expect(shownApart({ unit: 'N', before: 22.7, after: 22.7 })).toEqual(['22.7 N', '22.7 N'])
+  expect(shownApart({ unit: 'N', before: undefined, after: 3 })).toEqual(['none', '3.00 N'])
 })

@@ -2,54 +2,50 @@
 import { type FigureMove, type FindingMove, shownFigure, type UnitSystem, type WhatMoved } from '../../engine/index.ts'
 import { marks } from '../tables/marks.ts'
 import { figureName } from './figure-name.ts'
-import { asSentence } from './words.ts'
+import { asSentence, inside } from './words.ts'
 
 /** More moves than this in one sentence are not read; they are counted. */
 const MOVES_MOST = 4
 /** Digits in which two values are told apart, fewest first. */
 const DIGITS = [3, 4, 5, 6]
 
-/** `Margin to dead centre 8.72° → 8.51°; …, now short`; that nothing moved, when nothing did that a workshop could tell. */
-export function movedSentence(moved: WhatMoved, units: UnitSystem = 'metric'): string {
-  const moves = [
-    ...moved.findings.map((move) => findingWords(move, units)),
-    ...moved.figures.map((move) => figureWords(move, units)),
+/** `Dead-centre margin of toggle distal, closed 8.72° → 6.51°, now short; …`; problems that came or went are told first. */
+export function movedSentence({ came, gone, findings, figures }: WhatMoved, units: UnitSystem = 'metric'): string {
+  const all = [
+    ...came.map(({ place, found }) => `at ${place}: ${inside(found)}`),
+    ...(gone.length > 0 ? ['what was wrong before is mended'] : []),
+    ...findings.map((move) => findingWords(move, units)),
+    ...figures.map((move) => moveWords(move, units)),
   ]
-  const gone = moved.gone.length > 0 ? ['what was wrong before is mended'] : []
-  const all = [...gone, ...moves]
-  if (all.length === 0) return 'Nothing moved that a workshop could tell.'
-  const more = all.length > MOVES_MOST ? [`${all.length - MOVES_MOST} more moved`] : []
+  if (all.length === 0) return 'Nothing moved.'
+  const more = all.length > MOVES_MOST ? [`and ${all.length - MOVES_MOST} more`] : []
   return asSentence([...all.slice(0, MOVES_MOST), ...more].join('; '))
 }
 
 function findingWords({ before, after, verdictChanged, figure }: FindingMove, units: UnitSystem): string {
   if (after === undefined) return `${figureName({ id: figure.figure, title: figure.title })} is no longer asked for`
-  const words = figureWords(figure, units)
+  const words = moveWords(figure, units)
   if (before === undefined) return `${words}, newly asked for: ${marks[after.verdict].word}`
   return verdictChanged ? `${words}, now ${marks[after.verdict].word}` : words
 }
 
-function figureWords({ figure, title, unit, before, after }: FigureMove, units: UnitSystem): string {
-  const name = figureName({ id: figure, title })
-  if (before === after) return name
-  const [was, is] = told([before, after], { unit, system: units })
-  return `${name} ${was} → ${is}`
+/** `jam angle of toggle distal, from rest 5.06° → 6.10°`; one value where it did not move, `none` where it does not exist. */
+export function moveWords({ figure, title, unit, before, after }: FigureMove, units: UnitSystem = 'metric'): string {
+  const [was, is] = shownApart({ unit, before, after }, units)
+  return `${figureName({ id: figure, title })} ${was === is ? is : `${was} → ${is}`}`
 }
 
 /** Both values with as many digits as it takes to tell them apart. */
-function told(
-  values: readonly FigureMove['before'][],
-  about: { unit: FigureMove['unit']; system: UnitSystem },
-): readonly string[] {
-  const tries = DIGITS.map((digits) => values.map((value) => valueWords(value, { ...about, digits })))
+export function shownApart(
+  { unit, before, after }: Pick<FigureMove, 'unit' | 'before' | 'after'>,
+  units: UnitSystem = 'metric',
+): readonly [string, string] {
+  const show = (value: FigureMove['before'], digits: number): string => {
+    if (value === undefined) return 'none'
+    const shown = shownFigure(value, unit, { system: units, digits })
+    return shown.unit === '°' ? `${shown.number}°` : `${shown.number} ${shown.unit}`.trim()
+  }
+  const tries = DIGITS.map((digits) => [show(before, digits), show(after, digits)] as const)
+  if (before === after) return tries[0]
   return tries.find(([was, is]) => was !== is) ?? tries[tries.length - 1]
-}
-
-function valueWords(
-  value: FigureMove['before'],
-  { unit, system, digits }: { unit: FigureMove['unit']; system: UnitSystem; digits: number },
-): string {
-  if (value === undefined) return 'none'
-  const shown = shownFigure(value, unit, { system, digits })
-  return shown.unit === '°' ? `${shown.number}°` : `${shown.number} ${shown.unit}`.trim()
 }
