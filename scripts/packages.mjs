@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { nativePackageLoads, rebuildNativePackage, wantedForCompiling } from './native-package.mjs'
 
 /** @typedef {{ version?: string, integrity?: string, optional?: boolean, devOptional?: boolean, peer?: boolean }} LockEntry */
 
@@ -31,14 +32,21 @@ export function packagesDiffer(root) {
 }
 
 /**
- * Installs exactly what the lock names when something else, or nothing, is there.
+ * Installs exactly what the lock names when something else, or nothing, is there, and builds the native package anew when it does not fit.
  *
  * @param {string} root
- * @returns {boolean} false when npm failed; npm has then said why
+ * @returns {boolean} false when npm failed; npm, and what compiling wants for, have then been printed
  */
 export function installPackages(root) {
+  if (areInstalled(root)) return true
+  process.stderr.write(wantedForCompiling())
+  return false
+}
+
+/** @param {string} root */
+function areInstalled(root) {
   const why = packagesDiffer(root)
-  if (why === undefined) return true
+  if (why === undefined) return nativePackageLoads(root) || rebuildNativePackage(root)
   process.stdout.write(`Installing packages (${why}) …\n`)
   const npm = spawnSync('npm', ['ci', '--no-audit', '--no-fund'], {
     cwd: root,

@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { nativePackageLoads, wantedForCompiling } from './native-package.mjs'
 import { packagesDiffer } from './packages.mjs'
 import { sourceStamp } from './stamp.mjs'
 
@@ -39,6 +40,22 @@ describe('packages', () => {
 
   it('of other platforms may be missing', () => {
     expect(differ({ ...one, 'node_modules/other': { version: '2.0.0', optional: true } }, one)).toBeUndefined()
+  })
+})
+
+describe('the native package', () => {
+  it('loads here, and not where it is not installed', () => {
+    expect(nativePackageLoads(join(import.meta.dirname, '..'))).toBe(true)
+    expect(nativePackageLoads(root)).toBe(false)
+  })
+
+  it('wants for the tools that are not on the path, by their names', () => {
+    write('bin/python3', '')
+    expect(wantedForCompiling([join(root, 'bin')])).toContain('needs make, a C++ compiler, which')
+    write('bin/make', '')
+    write('bin/clang++', '')
+    expect(wantedForCompiling([join(root, 'bin')])).toBe('')
+    expect(wantedForCompiling([])).toContain('needs python3, make, a C++ compiler')
   })
 })
 
