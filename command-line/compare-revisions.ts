@@ -1,4 +1,11 @@
-import { changedValues, evaluate, readDesign, type ValueChange, whatMoved } from '../engine/index.ts'
+import {
+  type DocumentDifference,
+  documentDifferences,
+  evaluate,
+  readDesign,
+  type TypedValue,
+  whatMoved,
+} from '../engine/index.ts'
 import { movedSentence, moveWords } from '../report/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
@@ -15,7 +22,8 @@ export interface ToCompare {
 }
 
 /** Widest that a value may be in the table; longer ones go on below, and of a long text the beginning is shown. */
-const VALUE_columns = 30
+const VALUE_columns = 26
+const PLACE_columns = 40
 const VALUE_characters = 80
 
 /**
@@ -29,7 +37,7 @@ export async function compareRevisions({ name, earlier, later, store }: ToCompar
   const other = await readRevision({ path: name, revision: later, store }, terminal)
   if (one === undefined || other === undefined) return exitStatus.refused
   const moved = whatMoved(evaluate(one.design), evaluate(other.design))
-  const values = changedValues(one.text, other.text).map(valueRow)
+  const values = documentDifferences(one.text, other.text).map(valueRow)
   const figures = [...moved.findings.map(({ figure }) => figure), ...moved.figures].map((figure) => `  ${moveWords(figure)}`)
   const blocks = [
     `${one.shown} → ${other.shown}`,
@@ -51,15 +59,15 @@ async function readRevision(named: DesignNamed, terminal: Terminal) {
   return undefined
 }
 
-function valueRow({ place, before, after }: ValueChange): readonly Cell[] {
+function valueRow({ where, before, after }: DocumentDifference): readonly Cell[] {
   const cell = (text: string): Cell => ({ text, side: 'left', most_columns: VALUE_columns })
-  return [{ text: place.join('.'), side: 'left' }, cell(valueText(before)), { text: '→', side: 'left' }, cell(valueText(after))]
+  const place: Cell = { text: where, side: 'left', most_columns: PLACE_columns }
+  return [place, cell(valueText(before)), { text: '→', side: 'left' }, cell(valueText(after))]
 }
 
 /** A whole thing is only said to be there: its values would fill the screen. */
-function valueText(value: ValueChange['before']): string {
+function valueText(value: TypedValue | undefined): string {
   if (value === undefined) return 'nothing'
-  if (typeof value === 'object' && value !== null) return 'there'
-  const text = String(value)
-  return text.length > VALUE_characters ? `${text.slice(0, VALUE_characters)} …` : text
+  if (/^[[{]/.test(value.typed)) return 'there'
+  return value.typed.length > VALUE_characters ? `${value.typed.slice(0, VALUE_characters)} …` : value.typed
 }

@@ -147,7 +147,7 @@ describe('compare', () => {
     const { status, output } = await run(['compare', 'heron', '1', '2'])
     expect(status).toBe(0)
     expect(output).toMatch(/^heron, revision 1 → heron, revision 2\n/)
-    expect(output).toContain(`dimensions.${name}`)
+    expect(output).toContain(`dimension ${name}`)
     expect(output).toContain('43.1 mm')
     expect(output).toContain('Figures')
   })
