@@ -69,6 +69,16 @@ describe('a save of a draft', () => {
     expect(store.draft('heron')).toMatchObject({ version: 2, text: 'ce' })
   })
 
+  it('that is sent twice, because its answer was lost, is kept once', async () => {
+    const store = await begun()
+    const last = { ...begin, version: 1, keep: 1, steps: [put(1, 'd', 'e')], position: 2 }
+    const before = store.draft('heron')
+    expect(store.keepDraft('heron', last)).toEqual({ kept: { version: 2 } })
+    expect(store.draft('heron')).toEqual(before)
+    for (const other of [{ position: 1 }, { steps: [put(1, 'd', 'f')] }, { keep: 0 }, { version: 0 }, { base: 'x' }])
+      expect(store.keepDraft('heron', { ...last, ...other })).toHaveProperty('newer')
+  })
+
   it.each<[string, Partial<DraftChange>]>([
     ['more steps kept than there are', { keep: 3 }],
     ['a position past the last step', { keep: 2, position: 3 }],

@@ -32,6 +32,7 @@ export interface KeptChange {
 /** Saves a change of a draft, within a transaction of the caller. Nothing is written when it is refused or another save was faster. */
 export function keepDraft(database: Database, { name, change: asked, saved }: KeptChange): Saved<{ readonly version: number }> {
   const before = draftOf(database, name)
+  if (before !== undefined && isSentTwice(before, asked)) return { kept: { version: before.version } }
   if ((before?.version ?? 0) !== asked.version) return { newer: before ?? { version: 0, text: asked.base } }
   const text = changedText(before, asked)
   if (typeof text !== 'string') return { refused: text }
@@ -40,6 +41,12 @@ export function keepDraft(database: Database, { name, change: asked, saved }: Ke
   const given = givenAfter({ before, asked, text })
   writeDraft(database, { design, keep: asked.keep, draft: { ...asked, version, text, given, saved } })
   return { kept: { version } }
+}
+
+/** Whether a save is the one that led to the draft as it is: its answer was lost on the way, and it was sent again. */
+function isSentTwice(draft: Draft, { version, base, keep, steps, position }: DraftChange): boolean {
+  if (version + 1 !== draft.version || base !== draft.base || position !== draft.position) return false
+  return JSON.stringify(steps) === JSON.stringify(draft.steps.slice(keep))
 }
 
 interface Changed {

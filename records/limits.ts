@@ -10,8 +10,8 @@ export const storeLimits = {
   whyLength: 4000,
   /** Characters of the few words that name a step in the list of what was done. */
   saidLength: 300,
-  /** Steps that are kept in one go: a page saves within a second, nobody makes more in one. */
-  stepsAtOnce: 1000,
+  /** Steps that are kept in one go: a page that could not save for a day has gathered fewer. */
+  stepsAtOnce: 10_000,
   /**
    * Bytes of a store that is brought in from elsewhere. A revision is about 35 kB: this is room for more than two thousand, and what
    * a server can still hold in memory while it receives it.

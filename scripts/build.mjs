@@ -37,12 +37,17 @@ export async function buildOrEnd(root) {
 /** @param {string} root */
 async function buildCommand(root) {
   const esbuild = await import('esbuild')
+  // Names of pieces carry a hash of their content, so that old ones would stay.
+  rmSync(join(root, 'build/command'), { recursive: true, force: true })
   const version = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version
   await esbuild.build({
     absWorkingDir: root,
-    entryPoints: ['command-line/main.ts'],
-    outfile: 'build/command/fingerwright.mjs',
+    entryPoints: [{ in: 'command-line/main.ts', out: 'fingerwright' }],
+    outdir: 'build/command',
+    outExtension: { '.js': '.mjs' },
     bundle: true,
+    // The store comes in a file of its own, which a verdict on a file does not load.
+    splitting: true,
     platform: 'node',
     // Holds a part in machine code, which is loaded when a store is opened.
     external: ['better-sqlite3'],
