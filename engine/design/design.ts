@@ -31,6 +31,16 @@ export interface Material {
   readonly name: string
   readonly density_kg_mm3: number
   readonly modulus_MPa: number
+  /** Lateral over axial strain. This and the strengths are absent where nobody has stated them. */
+  readonly poisson?: number
+  /** Tension, least values of the condition that the name states. */
+  readonly yield_MPa?: number
+  readonly ultimate_MPa?: number
+  /** Ultimate in shear. */
+  readonly shear_MPa?: number
+  /** Of a pin on a lug, the hole two diameters from its edge. */
+  readonly bearingYield_MPa?: number
+  readonly bearingUltimate_MPa?: number
   readonly source: string
 }
 

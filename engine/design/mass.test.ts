@@ -45,3 +45,19 @@ it('has a table of materials in inside units, each with its source', () => {
   expect((tableMaterials.get('17-4PH H900')?.modulus_MPa ?? 0) / 1000).toBeCloseTo(196.5, 1)
   expect([...tableMaterials.values()].filter(({ source }) => source.length < 20)).toEqual([])
 })
+
+it('has strengths in the order that nature asks for', () => {
+  // SOURCE book (MIL-HDBK-5J, 2003, from memory: 7075-T6 bar 66 and 77 ksi = 455 and 531 MPa, shear 46 ksi = 317 MPa; bearing 123 ksi =
+  // 848 MPa; 17-4PH H900 170 and 190 ksi = 1172 and 1310 MPa)
+  const aluminium = tableMaterials.get('7075-T6')
+  const found = [aluminium?.yield_MPa, aluminium?.ultimate_MPa, aluminium?.shear_MPa, aluminium?.bearingUltimate_MPa]
+  expect(found.map((value) => Math.round(value ?? 0))).toEqual([455, 531, 317, 848])
+  expect(Math.round(tableMaterials.get('17-4PH H900')?.yield_MPa ?? 0)).toBe(1172)
+  // SOURCE property (a material yields before it breaks, shears below its tension, and is no gas)
+  for (const { yield_MPa = 1, ultimate_MPa = 1e9, shear_MPa = 0, density_kg_mm3, poisson = 0.3 } of tableMaterials.values()) {
+    expect(yield_MPa).toBeLessThanOrEqual(ultimate_MPa)
+    expect(shear_MPa).toBeLessThan(ultimate_MPa)
+    expect(density_kg_mm3).toBeGreaterThan(1e-6)
+    expect(poisson).toBeLessThan(0.5)
+  }
+})

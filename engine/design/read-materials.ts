@@ -12,33 +12,96 @@ function tableValue(text: string, kind: 'density' | 'pressure'): number {
   return read.value
 }
 
+type Strengths = Pick<
+  Material,
+  'poisson' | 'yield_MPa' | 'ultimate_MPa' | 'shear_MPa' | 'bearingYield_MPa' | 'bearingUltimate_MPa'
+>
+
+/** The strengths of a row under the names of the document. */
+const STRENGTHS = {
+  yield: 'yield_MPa',
+  ultimate: 'ultimate_MPa',
+  shear: 'shear_MPa',
+  bearingYield: 'bearingYield_MPa',
+  bearingUltimate: 'bearingUltimate_MPa',
+} as const
+
+interface MaterialRow {
+  readonly name: string
+  readonly density: string
+  readonly modulus: string
+  readonly poisson?: number | undefined
+  readonly yield?: string | undefined
+  readonly ultimate?: string | undefined
+  readonly shear?: string | undefined
+  readonly bearingYield?: string | undefined
+  readonly bearingUltimate?: string | undefined
+  readonly source: string
+}
+
+/** Strengths of a row, each read by the reader of its owner. */
+function strengthsOf(
+  row: Pick<MaterialRow, keyof typeof STRENGTHS>,
+  read: (key: keyof typeof STRENGTHS, typed: string) => number,
+): Strengths {
+  const found = Object.entries(STRENGTHS).flatMap(([key, name]) => {
+    const typed = row[key as keyof typeof STRENGTHS]
+    return typed === undefined ? [] : [[name, read(key as keyof typeof STRENGTHS, typed)]]
+  })
+  return Object.fromEntries(found)
+}
+
 /** Rows of the table of materials, by name. */
 export const tableMaterials: ReadonlyMap<string, Material> = new Map(
-  materialRows.map(({ name, density, modulus, source }) => [
-    name,
-    { name, density_kg_mm3: tableValue(density, 'density'), modulus_MPa: tableValue(modulus, 'pressure'), source },
-  ]),
+  (materialRows as readonly MaterialRow[]).map((row) => {
+    const { name, density, modulus, poisson, source } = row
+    const strengths = strengthsOf(row, (_, typed) => tableValue(typed, 'pressure'))
+    const stiffness = { density_kg_mm3: tableValue(density, 'density'), modulus_MPa: tableValue(modulus, 'pressure') }
+    return [name, { name, ...stiffness, ...(poisson !== undefined && { poisson }), ...strengths, source }]
+  }),
 )
 
 /** Materials of the table and of the document, by name. A row of the table cannot be written over. */
 export function readMaterials(reading: Reading): ReadonlyMap<string, Material> {
   const typed = Object.entries(reading.document.materials ?? {})
-  const own = typed.map(([name, { density, modulus, source }]): [string, Material] => {
+  const own = typed.map(([name, row]): [string, Material] => {
     const place = `materials.${name}`
     if (tableMaterials.has(name)) {
       reading.report({ code: 'wrong key', place, found: `${quoted(name)}, which the table has`, needed: 'a name of its own' })
     }
-    return [
-      name,
-      {
-        name,
-        density_kg_mm3: reading.above0(`${place}.density`, density, 'density'),
-        modulus_MPa: reading.above0(`${place}.modulus`, modulus, 'pressure'),
-        source: reading.text(`${place}.source`, source),
-      },
-    ]
+    return [name, ownMaterial(name, row, reading)]
   })
   return new Map([...tableMaterials, ...own])
+}
+
+function ownMaterial(name: string, row: NonNullable<Document['materials']>[string], reading: Reading): Material {
+  const place = `materials.${name}`
+  const strengths = strengthsOf(row, (key, typed) => reading.above0(`${place}.${key}`, typed, 'pressure'))
+  const { yield_MPa, ultimate_MPa } = strengths
+  if (yield_MPa !== undefined && ultimate_MPa !== undefined && yield_MPa > ultimate_MPa) {
+    const found = `${row.yield} at yield, ${row.ultimate} at most`
+    reading.report({
+      code: 'wrong order',
+      place: `${place}.ultimate`,
+      found,
+      needed: 'an ultimate strength no smaller than yield',
+    })
+  }
+  return {
+    name,
+    density_kg_mm3: reading.above0(`${place}.density`, row.density, 'density'),
+    modulus_MPa: reading.above0(`${place}.modulus`, row.modulus, 'pressure'),
+    ...(row.poisson !== undefined && { poisson: poissonOf(place, row.poisson, reading) }),
+    ...strengths,
+    source: reading.text(`${place}.source`, row.source),
+  }
+}
+
+/** A material that keeps its volume has 0.5; no solid of this trade has less than 0. */
+function poissonOf(place: string, typed: string | number, reading: Reading): number {
+  const value = reading.atLeast(`${place}.poisson`, typed, { kind: 'number', least: 0 })
+  if (value > 0.5) reading.report({ code: 'too large', place: `${place}.poisson`, found: String(typed), needed: 'at most 0.5' })
+  return value
 }
 
 type TypedSpread = NonNullable<Document['friction']>[string]['moving']

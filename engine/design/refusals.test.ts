@@ -161,6 +161,12 @@ describe('materials and friction', () => {
       ['materials.6061-T6: wrong key'],
     ],
     ['a material of no density', { 'materials.own alloy.density': '0 g/cm^3' }, ['materials.own alloy.density: too small']],
+    [
+      'a material that breaks before it yields',
+      { 'materials.own alloy.yield': '300 MPa', 'materials.own alloy.ultimate': '200 MPa' },
+      ['materials.own alloy.ultimate: wrong order'],
+    ],
+    ['a material that swells when pulled', { 'materials.own alloy.poisson': 0.6 }, ['materials.own alloy.poisson: too large']],
     ['an unknown friction pair', { 'pins.mcp.friction': 'pin in holes' }, ['pins.mcp.friction: unknown name']],
     [
       'likely below least',

@@ -63,6 +63,12 @@ export const dimension = z
 export const material = object({
   density: quantity('density'),
   modulus: quantity('pressure').describe('Modulus of elasticity, such as 71 GPa.'),
+  poisson: plain('0.33').optional().describe('Lateral over axial strain; contact stress needs it.'),
+  yield: quantity('pressure').optional().describe('Yield strength in tension, least value.'),
+  ultimate: quantity('pressure').optional().describe('Ultimate strength in tension, least value.'),
+  shear: quantity('pressure').optional().describe('Ultimate strength in shear.'),
+  bearingYield: quantity('pressure').optional().describe('Yield strength of a lug under its pin, edge at two diameters.'),
+  bearingUltimate: quantity('pressure').optional().describe('Ultimate strength of a lug under its pin, edge at two diameters.'),
   source: note('the source of these values').describe('Where the values come from.'),
 })
 
