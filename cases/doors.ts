@@ -99,14 +99,17 @@ export async function startBuiltServer(store: string, shell = ''): Promise<Built
   }
 }
 
-async function addressOf(child: ChildProcess): Promise<string> {
+/** The address that a server prints. Its output is read on to the end: a closed pipe would end the server at its next line. */
+function addressOf({ stdout }: ChildProcess): Promise<string> {
   let printed = ''
-  for await (const chunk of child.stdout ?? []) {
-    printed += chunk
-    const address = /http:\/\/127\.0\.0\.1:\d+\//.exec(printed)?.[0]
-    if (address !== undefined) return address
-  }
-  throw new Error(`the server ended after printing: ${printed}`)
+  return new Promise((found, failed) => {
+    stdout?.on('data', (chunk) => {
+      printed += chunk
+      const address = /http:\/\/127\.0\.0\.1:\d+\//.exec(printed)?.[0]
+      if (address !== undefined) found(address)
+    })
+    stdout?.on('end', () => failed(new Error(`the server ended after printing: ${printed}`)))
+  })
 }
 
 interface ResultText {
