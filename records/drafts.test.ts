@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { digest } from './digest.ts'
 import type { DraftChange, Step } from './store.ts'
-import { moment, newStore } from './test-support/store-bench.ts'
+import { moment, newStore, revisionOfText } from './test-support/store-bench.ts'
 
 const put = (at: number, removed: string, inserted: string): Step => ({ splice: { at, removed, inserted }, said: 'a change' })
 const begin: DraftChange = { version: 0, keep: 0, steps: [put(0, 'ab', 'cd')], position: 1, base: 'ab' }
@@ -95,6 +95,13 @@ describe('a save of a draft', () => {
     expect(saved).toHaveProperty('refused.found')
     expect(store.draft('heron')).toEqual(before)
   })
+})
+
+it.each(['', ' ', 'a\nb\u001b', 'a\u202eb', 'n'.repeat(256)])('nothing is kept under the name %j', async (name) => {
+  const store = await newStore()
+  expect(store.keepDraft(name, begin)).toHaveProperty('refused.wayOut')
+  expect(store.keepRevision(name, revisionOfText('one'))).toHaveProperty('refused.wayOut')
+  expect(store.designs()).toEqual([])
 })
 
 describe('the file of the same name', () => {

@@ -1,6 +1,6 @@
 import type { Database } from 'better-sqlite3'
 import type { Problem } from '../engine/index.ts'
-import { designId, enteredDesign } from './design-id.ts'
+import { designId, enteredDesign, nameProblem } from './design-id.ts'
 import { digest } from './digest.ts'
 import { change, rowsOf, tables } from './query.ts'
 import type { Draft, DraftChange, Saved, Step } from './store.ts'
@@ -31,6 +31,8 @@ export interface KeptChange {
 
 /** Saves a change of a draft, within a transaction of the caller. Nothing is written when it is refused or another save was faster. */
 export function keepDraft(database: Database, { name, change: asked, saved }: KeptChange): Saved<{ readonly version: number }> {
+  const wrong = nameProblem(name)
+  if (wrong !== undefined) return { refused: wrong }
   const before = draftOf(database, name)
   if (before !== undefined && isSentTwice(before, asked)) return { kept: { version: before.version } }
   if ((before?.version ?? 0) !== asked.version) return { newer: before ?? { version: 0, text: asked.base } }

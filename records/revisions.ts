@@ -1,6 +1,6 @@
 import type { Database } from 'better-sqlite3'
 import { sql } from 'kysely'
-import { designId, enteredDesign } from './design-id.ts'
+import { designId, enteredDesign, nameProblem } from './design-id.ts'
 import { change, rowsOf, tables } from './query.ts'
 import type { NewRevision, Revision, RevisionEntry, Saved } from './store.ts'
 
@@ -61,6 +61,8 @@ export function keepRevision(
   database: Database,
   { version, ...kept }: KeptRevision & { readonly version: number | undefined },
 ): Saved<{ readonly number: number }> {
+  const wrong = nameProblem(kept.name)
+  if (wrong !== undefined) return { refused: wrong }
   const draft = draftStand(database, kept.name)
   if (version !== undefined && version !== draft.version) return { newer: draft }
   const newest = revisionOf(database, kept.name, 'newest')

@@ -23,5 +23,6 @@ export function overtaken(context: Context, newer: { readonly version: number; r
 /** 507 when the disk is full, 503 when the store cannot be used; any other fault is ours and is thrown on. */
 export function storeFailed(error: Error, context: Context<Env>): Response {
   if (!(error instanceof StoreFault)) throw error
-  return context.json({ error: `Not saved. ${error.message}` }, error.problem.code === 'disk full' ? 507 : 503)
+  const said = context.req.method === 'GET' ? error.message : `Not saved. ${error.message}`
+  return context.json({ error: said }, error.problem.code === 'disk full' ? 507 : 503)
 }

@@ -1,7 +1,7 @@
 import type { Context, Hono } from 'hono'
 import * as z from 'zod'
 import { readDesign } from '../engine/index.ts'
-import { documentWords, freeName, newName, revisionNumber } from '../records/index.ts'
+import { type DesignEntry, documentWords, freeName, newName, revisionNumber, type Store, StoreFault } from '../records/index.ts'
 import { readBody } from './request-body.ts'
 import { overtaken, refused, unknownDesign } from './store-answers.ts'
 import { type Kept, workOn } from './store-work.ts'
@@ -25,14 +25,25 @@ export function addDesignRoutes(app: Hono, kept: Kept): void {
 
 /** Files that the server was given first, in their order; then what else is in the store. */
 function listed({ shelf, store }: Kept) {
-  const entries = new Map(store.designs().map((entry) => [entry.name, entry]))
+  const { kept, notKept } = keptIn(store)
+  const entries = new Map(kept.map((entry) => [entry.name, entry]))
   const names = new Set([...shelf.names, ...entries.keys()])
   const designs = [...names].map((name) => {
     const entry = entries.get(name)
     const draft = entry?.draft === undefined ? {} : { draft: entry.draft }
     return { name, given: shelf.names.includes(name), revisions: entry?.revisions ?? 0, ...draft }
   })
-  return { designs, ...(store.notKept === undefined ? {} : { notKept: store.notKept }) }
+  return { designs, ...(notKept === undefined ? {} : { notKept }) }
+}
+
+/** A store that cannot be read keeps nobody from the files. */
+function keptIn(store: Store): { readonly kept: readonly DesignEntry[]; readonly notKept: string | undefined } {
+  try {
+    return { kept: store.designs(), notKept: store.notKept }
+  } catch (error) {
+    if (!(error instanceof StoreFault)) throw error
+    return { kept: [], notKept: error.message }
+  }
 }
 
 async function comeIn(context: Context, { shelf, store }: Kept): Promise<Response> {
