@@ -9,6 +9,7 @@ export { type DocumentDifference, documentDifferences, type TypedValue } from '.
 export { editSheet, type Row, type Section, type Sheet } from './design/edit/edit-sheet.ts'
 export type { Field, FieldReading } from './design/edit/field.ts'
 export { type Bound, type Handle, type Lever, leversOf, pulled } from './design/edit/levers.ts'
+export { type PastStep, putBack } from './design/edit/put-back.ts'
 export { readField, typedChange } from './design/edit/read-field.ts'
 export { type Removal, removalOf } from './design/edit/removal.ts'
 export { isThing, renamed } from './design/edit/renamed.ts'

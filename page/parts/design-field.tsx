@@ -26,7 +26,13 @@ function ChosenField({ field, take }: FieldProps) {
   return (
     <div className={styles.field}>
       <label htmlFor={`${id}in`}>{field.label}</label>
-      <select id={`${id}in`} value={typed} aria-describedby={id} onChange={({ target }) => take(field, target.value)}>
+      <select
+        id={`${id}in`}
+        data-place={field.place.join('.')}
+        value={typed}
+        aria-describedby={id}
+        onChange={({ target }) => take(field, target.value)}
+      >
         {offered.map((choice) => (
           <option key={choice} value={choice}>
             {choice === '' ? 'not stated' : choice}
@@ -65,12 +71,13 @@ function TypedField({ field, text, take }: FieldProps) {
   }
   const said = found.read === undefined ? undefined : sayReading(found.read, units)
   // What is typed as it is read need not be said twice.
-  const reading = said === (draft ?? stands).trim().replaceAll('*', '·') ? undefined : said
+  const reading = said === plainly(draft ?? stands) ? undefined : said
   return (
     <div className={styles.field}>
       <label htmlFor={`${id}in`}>{field.label}</label>
       <input
         id={`${id}in`}
+        data-place={field.place.join('.')}
         type="text"
         className={field.kind === 'text' ? styles.words : undefined}
         value={draft ?? stands}
@@ -89,6 +96,16 @@ function TypedField({ field, text, take }: FieldProps) {
       </Beside>
     </div>
   )
+}
+
+/** As a reading is written: a true minus sign, a raised point, no zeros at the end. */
+function plainly(typed: string): string {
+  return typed
+    .trim()
+    .replace('-', '−')
+    .replaceAll('*', '·')
+    .replace(/(\.\d*?)0+(?=\D|$)/, '$1')
+    .replace(/\.(?=\D)/, '')
 }
 
 function isLeftOut(field: Field, draft: string): boolean {

@@ -11,18 +11,22 @@ export interface DesignRowProps {
   readonly store: DesignStore
   readonly text: string
   readonly row: Row
+  /** Somebody wants to see it, or a value in it. */
+  readonly isWanted: boolean
 }
 
 /** One thing of the design with its values. While it has the focus the drawing marks it. */
-export function DesignRow({ store, text, row }: DesignRowProps) {
+export function DesignRow({ store, text, row, isWanted }: DesignRowProps) {
   const place = useRef<HTMLLIElement>(null)
   const { marked, wanted } = useAttention()
   useEffect(() => {
-    if (wanted !== row.id || place.current === null) return
+    if (!isWanted || wanted === undefined || place.current === null) return
+    const fields = [...place.current.querySelectorAll<HTMLElement>('[data-place]')]
+    const field = fields.find(({ dataset }) => dataset.place === wanted) ?? fields[0]
     place.current.scrollIntoView({ block: 'center' })
-    place.current.querySelector<HTMLElement>('input, select')?.focus({ preventScroll: true })
+    field?.focus({ preventScroll: true })
     arrived()
-  }, [wanted, row.id])
+  }, [isWanted, wanted])
   const take = (field: Field, typed: string): void => {
     const said = `${row.id.replaceAll('.', ' › ')}, ${field.label}: ${field.typed ?? 'not stated'} → ${typed === '' ? 'not stated' : typed}`
     store.edit({ changes: [typedChange(text, field.place, typed)], said })

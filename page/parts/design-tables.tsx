@@ -1,4 +1,4 @@
-import { memo, useEffect, useMemo, useRef, useState } from 'react'
+import { memo, useEffect, useMemo, useState } from 'react'
 import { editSheet, type Section } from '../../engine/index.ts'
 import { useAttention } from '../state/attention.ts'
 import type { DesignStore } from '../state/design-store.ts'
@@ -8,6 +8,7 @@ import styles from './design-tables.module.css'
 
 /** Every value of the design as tables, section by section; each is changed where it stands. */
 export const DesignTables = memo(function DesignTables({ store, text }: { readonly store: DesignStore; readonly text: string }) {
+  const { wanted } = useAttention()
   const { sections } = useMemo(() => editSheet(text), [text])
   return (
     <section aria-labelledby="values" className={`${styles.tables} screen-only`}>
@@ -17,7 +18,7 @@ export const DesignTables = memo(function DesignTables({ store, text }: { readon
         there.
       </p>
       {sections.map((section) => (
-        <SheetSection key={section.id} {...{ store, text, section }} />
+        <SheetSection key={section.id} {...{ store, text, section }} wanted={rowOf(section, wanted)} />
       ))}
     </section>
   )
@@ -27,20 +28,19 @@ interface SheetSectionProps {
   readonly store: DesignStore
   readonly text: string
   readonly section: Section
+  /** The row that somebody wants to see, when it is one of this section. */
+  readonly wanted: string | undefined
 }
 
-function SheetSection({ store, text, section }: SheetSectionProps) {
+function SheetSection({ store, text, section, wanted }: SheetSectionProps) {
   const [isOpen, setOpen] = useState(false)
-  const { wanted } = useAttention()
-  const isWanted = wanted !== undefined && section.rows.some(({ id }) => id === wanted)
-  const place = useRef<HTMLDetailsElement>(null)
   useEffect(() => {
-    if (isWanted) setOpen(true)
-  }, [isWanted])
+    if (wanted !== undefined) setOpen(true)
+  }, [wanted])
   const count = section.rows.length
   if (count === 0 && section.adds.length === 0) return null
   return (
-    <details ref={place} className={styles.section} open={isOpen} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+    <details className={styles.section} open={isOpen} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>
         {section.title} <span className="hint">{count === 0 ? 'none' : count === 1 ? '' : count}</span>
       </summary>
@@ -48,7 +48,7 @@ function SheetSection({ store, text, section }: SheetSectionProps) {
         <>
           <ul className={styles.rows}>
             {section.rows.map((row) => (
-              <DesignRow key={row.id} {...{ store, text, row }} />
+              <DesignRow key={row.id} {...{ store, text, row }} isWanted={row.id === wanted} />
             ))}
           </ul>
           <AdditionForms {...{ store, text }} kinds={section.adds} {...partOf(section)} />
@@ -61,4 +61,10 @@ function SheetSection({ store, text, section }: SheetSectionProps) {
 /** The part that a section is about. */
 function partOf({ id }: Section): { readonly part?: string } {
   return id.startsWith('parts.') ? { part: id.slice('parts.'.length) } : {}
+}
+
+/** The row of a section in which a place stands: of two that hold it the inner one. */
+function rowOf({ rows }: Section, wanted: string | undefined): string | undefined {
+  const holding = rows.filter(({ id }) => wanted === id || wanted?.startsWith(`${id}.`))
+  return holding.toSorted((one, other) => other.id.length - one.id.length)[0]?.id
 }

@@ -1,6 +1,7 @@
 import { useCallback, useDeferredValue, useState } from 'react'
 import { caution, readTravel, type Told, travelEnd } from '../../report/index.ts'
 import type { OpenedQuestion } from '../state/opened-question.ts'
+import { useSettled } from '../state/use-settled.ts'
 import { DesignTables } from './design-tables.tsx'
 import { DrawnFinger } from './drawn-finger.tsx'
 import { FiguresTable } from './figures-table.tsx'
@@ -9,6 +10,7 @@ import { LoadsTable } from './loads-table.tsx'
 import styles from './open-question.module.css'
 import { OverlapList } from './overlap-list.tsx'
 import { Plots } from './plots.tsx'
+import { Sensitivities } from './sensitivities.tsx'
 import { driveName, TravelPointer } from './travel-pointer.tsx'
 
 /** Everything that stands on a travel: drawing, tables, plots and the scale. `drawn` is the last evaluation that could be moved. */
@@ -19,7 +21,7 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
   const arc_ratio = Math.min(pointed, travel === undefined ? 1 : travelEnd(travel))
   const point = useCallback((ratio: number) => setPointed(ratio), [])
   const calm = useDeferredValue(told)
-  const text = useDeferredValue(open.history.text)
+  const text = useSettled(open.history.text)
   return (
     <>
       {drawn === told ? null : <p className="aside">The drawing shows the finger as it last could be moved.</p>}
@@ -55,6 +57,7 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
         <h2 id="figures">Figures and their working</h2>
         <FiguresTable evaluation={calm} question={question} />
       </section>
+      <Sensitivities evaluation={calm} text={text} question={question} />
       {travel === undefined ? null : <TravelPointer {...{ design: drawn.design, travel, arc_ratio, point }} />}
     </>
   )

@@ -8,6 +8,7 @@ import { MovedLine } from './moved-line.tsx'
 import { MovingFinger } from './moving-finger.tsx'
 import styles from './open-question.module.css'
 import { askedBy } from './question-list.tsx'
+import { ReadyTrials } from './ready-trials.tsx'
 import { ProblemList } from './refusal.tsx'
 import { WorkBar } from './work-bar.tsx'
 
@@ -24,10 +25,15 @@ export function OpenQuestion(about: OpenedQuestion) {
     <>
       <p className={styles.title}>{told.design.title}</p>
       <h1 className={styles.asks}>{askedBy(question)}</h1>
-      <p ref={sentence} className={styles.sentence} aria-live="polite" data-testid="sentence">
-        {question === 'motion' ? motionSentence(told) : holdSentence(told)}
-      </p>
-      <MovedLine shown={shown} units={units} />
+      <div className={styles.verdict}>
+        <div>
+          <p ref={sentence} className={styles.sentence} aria-live="polite" data-testid="sentence">
+            {question === 'motion' ? motionSentence(told) : holdSentence(told)}
+          </p>
+          <MovedLine shown={shown} units={units} />
+        </div>
+        <ReadyTrials store={store} history={open.history} shown={shown} />
+      </div>
       <WorkBar store={store} open={open} />
       {told.problems.length === 0 ? null : <ProblemList file={shown.name} problems={told.problems} />}
       {drawn === undefined ? <Unmoving {...about} /> : <MovingFinger {...about} drawn={drawn} />}

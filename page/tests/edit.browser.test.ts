@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
-import { type Bench, sentenceOf, startBench } from './opened-page.ts'
+import { type Bench, exampleText, sentenceOf, startBench } from './opened-page.ts'
 
 let bench: Bench
 beforeAll(async () => {
@@ -200,6 +200,99 @@ describe('what was done', () => {
     await undo(page).click()
     await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
   })
+})
+
+describe('a trial beside the sentence', () => {
+  it('is made with one click and taken back with another, also when something else was done since', async () => {
+    const page = await bench.open('motion')
+    const before = await sentenceOf(page)
+    const grit = page.getByRole('button', { name: '0.2 mm of grit at the stop', exact: true })
+    await grit.click()
+    await expect.poll(() => sentenceOf(page)).not.toBe(before)
+    expect(await grit.getAttribute('aria-pressed')).toBe('true')
+    await expect.poll(() => page.getByTestId('moved').textContent()).toContain('→')
+    const gritty = await sentenceOf(page)
+    await grit.click()
+    await expect.poll(() => sentenceOf(page)).toBe(before)
+    expect(await undo(page).isDisabled()).toBe(true)
+    await grit.click()
+    await expect.poll(() => sentenceOf(page)).toBe(gritty)
+    await grip(page, 'pad distal.tip').press('ArrowUp')
+    await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
+    await grit.click()
+    await expect.poll(() => sentenceOf(page)).toBe(before)
+    expect(await undo(page).textContent()).toBe('Undo: trial taken back: 0.2 mm of grit at the stop')
+    expect(await grit.getAttribute('aria-pressed')).toBe('false')
+  })
+})
+
+describe('things', () => {
+  const springs = (page: Page) => page.locator('.finger-drawing .spring').count()
+
+  it('are added with a picture first, and taken out again', async () => {
+    const page = await bench.open('motion')
+    const drawn = await springs(page)
+    await openSection(page, 'Springs')
+    await page.getByRole('button', { name: /^Add a tension spring/ }).click()
+    await page.locator('.proposed .spring').waitFor()
+    expect(await springs(page)).toBe(drawn)
+    expect(await undo(page).isDisabled()).toBe(true)
+    await page.getByLabel('name', { exact: true }).fill('helper')
+    await page.getByRole('button', { name: 'Add it' }).click()
+    // SOURCE hand (one spring more)
+    await expect.poll(() => springs(page)).toBe(drawn + 1)
+    expect(await page.locator('.proposed').count()).toBe(0)
+    await page.getByRole('button', { name: 'Remove helper' }).click()
+    await expect.poll(() => springs(page)).toBe(drawn)
+    expect(await undo(page).textContent()).toBe('Undo: removed springs › helper')
+  })
+
+  it('that others name stay, and it is said who', async () => {
+    const page = await bench.open('motion')
+    await openSection(page, 'Pins')
+    await page.getByRole('button', { name: 'Remove dip' }).click()
+    const why = page.getByRole('alert')
+    await why.waitFor()
+    await why.getByRole('button', { name: /^toggle distal/ }).click()
+    await expect
+      .poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.place))
+      .toMatch(/^toggles\.distal/)
+    expect(await undo(page).isDisabled()).toBe(true)
+  })
+})
+
+it('parts that run into each other are named, and one click shows where it is worst', async () => {
+  const page = await bench.open('motion')
+  const clashing = exampleText.replaceAll(
+    '[["-10 mm", "-5.5 mm"], ["5.5 mm", "10 mm"]]',
+    '[["-5.5 mm", "-1 mm"], ["1 mm", "5.5 mm"]]',
+  )
+  const file = { name: 'clash.json', mimeType: 'application/json', buffer: Buffer.from(clashing) }
+  await page.getByLabel('Design file').setInputFiles(file)
+  const list = page.getByRole('region', { name: 'Parts that run into each other' })
+  await list.waitFor()
+  expect(await list.textContent()).toContain('Mount block and Proximal phalanx')
+  expect(await page.locator('.finger-drawing .overlap').count()).toBeGreaterThan(0)
+  const slider = page.getByRole('slider')
+  await slider.press('Home')
+  const place = list.getByRole('button').first()
+  const degrees = (await place.textContent())?.split(',')[0] ?? 'no place'
+  await place.click()
+  await expect.poll(() => slider.getAttribute('aria-valuetext')).toContain(degrees)
+})
+
+it('says what a step of each value does, one after the other; it is stopped, and a row leads to its field', async () => {
+  const page = await bench.open('hold')
+  await page.getByRole('button', { name: 'Work it out' }).click()
+  const steps = page.getByRole('region', { name: 'What a small step of each value does' })
+  await steps.getByRole('progressbar').waitFor()
+  await steps.locator('tbody tr').first().waitFor()
+  await steps.getByRole('button', { name: 'Stop' }).click()
+  await expect.poll(() => steps.getByRole('progressbar').count()).toBe(0)
+  const reached = await page.getByTestId('sensitivities-reached').textContent()
+  expect(reached).toMatch(/^\d+ of \d+$/)
+  await steps.locator('tbody').getByRole('button').first().click()
+  await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.place)).toBeDefined()
 })
 
 it('complains about nothing and asks nobody else', () => {

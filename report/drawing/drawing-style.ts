@@ -12,8 +12,6 @@ export const drawingStyle = `
 .drawing .clash-line { stroke: var(--short, #9c2f1b); stroke-width: 1.6; }
 .drawing .overlap { stroke: var(--short, #9c2f1b); stroke-width: 1.6; }
 .drawing .looked-at { stroke: var(--touch, #0b6459); stroke-width: 2.5; }
-.proposed { stroke: var(--touch, #0b6459); stroke-width: 1.6; stroke-dasharray: 6 3; }
-.drawing.proposed * { stroke: var(--touch, #0b6459); stroke-dasharray: 6 3; fill: none; }
 .drawing .phantom { stroke: var(--ink-soft, #56606b); stroke-width: 0.7; stroke-dasharray: 14 3 2 3 2 3; opacity: 0.65; }
 .drawing .path { stroke: var(--ink-soft, #56606b); stroke-width: 0.8; stroke-dasharray: 12 3 2 3; }
 .drawing .pin { fill: var(--paper, #fbf9f3); stroke: var(--ink, #1d2733); stroke-width: 1.2; }
@@ -51,4 +49,5 @@ export const drawingStyle = `
 .drawing .event { fill: var(--ink, #1d2733); }
 .drawing .pointer { stroke: var(--touch, #0b6459); stroke-width: 1.4; }
 .drawing .pointer-dot { fill: var(--touch, #0b6459); }
+.drawing.proposed * { stroke: var(--touch, #0b6459); stroke-width: 1.6; stroke-dasharray: 6 3; fill: none; }
 `
