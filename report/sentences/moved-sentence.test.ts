@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { type FigureMove, type FindingMove, type WhatMoved, whatMoved } from '../../engine/index.ts'
-import { linesApart, movedSentence, shownApart } from '../index.ts'
+import { movedSentence, shownApart } from '../index.ts'
 import { inventedEvaluation, inventedFinding } from '../test-support/invented-finger.ts'
 
 const RAD = Math.PI / 180
@@ -33,12 +33,6 @@ it('takes as many digits as it needs to tell two values apart', () => {
 
 it('says that nothing moved', () => {
   expect(movedSentence(whatMoved(at(1), at(1)))).toMatch(/^Nothing moved/)
-})
-
-it('shows the lines in which two texts differ, whole', () => {
-  expect(linesApart('{\n  "a": 1,\n  "b": 2\n}', '{\n  "a": 3,\n  "b": 2\n}')).toEqual(['  "a": 1,', '  "a": 3,'])
-  expect(linesApart('same', 'same')).toEqual(['', ''])
-  expect(linesApart('a', '')).toEqual(['a', ''])
 })
 
 const still: WhatMoved = { findings: [], figures: [], came: [], gone: [] }
