@@ -3,7 +3,7 @@ import { type Trial, trials } from '../../engine/index.ts'
 import type { DesignStore } from '../state/design-store.ts'
 import type { History } from '../state/history.ts'
 import type { Shown } from '../state/open-design.ts'
-import { standingTrial, takingBack, trialWords } from '../state/standing-trial.ts'
+import { standingTrial, takingBack, trialChanges, trialWords } from '../state/standing-trial.ts'
 import { useSettled } from '../state/use-settled.ts'
 import styles from './ready-trials.module.css'
 
@@ -33,13 +33,13 @@ interface TrialButtonProps {
 }
 
 const TrialButton = memo(function TrialButton({ trial, store, history, step }: TrialButtonProps) {
-  const { id, title, cannot, changes } = trial
+  const { id, title, cannot } = trial
   const says = trial.cannot === undefined ? trial.says : undefined
   const stands = step !== undefined
   const { made, takenBack } = trialWords(title)
   const press = (): void => {
     if (!stands) {
-      if (changes !== undefined) store.edit({ changes, said: made })
+      store.edit({ changes: trialChanges(history.text, id), said: made })
       return
     }
     const way = takingBack(history, step)

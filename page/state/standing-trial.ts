@@ -1,5 +1,5 @@
 /** Trials among the steps: which of them stands, and how it is taken back. A trial is an ordinary step that is known by its words. */
-import { type Change, putBack } from '../../engine/index.ts'
+import { type Change, evaluate, putBack, readDesign, trials } from '../../engine/index.ts'
 import { type History, standing } from './history.ts'
 
 /** What the step of a trial says, and that which takes it back when others came after it. */
@@ -10,6 +10,17 @@ export function standingTrial({ steps, position }: History, title: string): numb
   const { made, takenBack } = trialWords(title)
   const last = steps.slice(0, position).findLastIndex(({ said }) => said === made || said === takenBack)
   return last >= 0 && steps[last].said === made ? last : undefined
+}
+
+/**
+ * What a trial changes in a text as it stands this moment: what is on the page may be a little older.
+ *
+ * @returns none where it cannot be tried
+ */
+export function trialChanges(text: string, id: string): readonly Change[] {
+  const { value } = readDesign(text)
+  if (value === undefined) return []
+  return trials(text, evaluate(value)).find((trial) => trial.id === id)?.changes ?? []
 }
 
 /** What takes a trial back: one step back when it was done last, else the changes that give its values back. */
