@@ -1,10 +1,12 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
+export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
 
 export { drawMarked, type MarkedPicture } from './drawing/draw-marked.ts'
 export { drawPosture, type FingerDrawing, type PosturePicture, type SheetOptions } from './drawing/draw-posture.ts'
 export { drawProposed, type ProposedPicture } from './drawing/draw-proposed.ts'
 export { drawingStyle } from './drawing/drawing-style.ts'
+export { layoutCompared } from './drawing/layout-compared.ts'
 export { type FingerSheet, layoutSheet } from './drawing/layout-finger.ts'
 export { type StandingPlaces, standingPlaces } from './drawing/standing-places.ts'
 export { fromSheet, inMount, intoPart, onSheet, type View } from './drawing/view.ts'

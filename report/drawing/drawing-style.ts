@@ -50,4 +50,9 @@ export const drawingStyle = `
 .drawing .pointer { stroke: var(--touch, #0b6459); stroke-width: 1.4; }
 .drawing .pointer-dot { fill: var(--touch, #0b6459); }
 .drawing.proposed * { stroke: var(--touch, #0b6459); stroke-width: 1.6; stroke-dasharray: 6 3; fill: none; }
+.drawing .metal-only .part { stroke: none; }
+.drawing .earlier * { fill: none; stroke: var(--ink, #1d2733); stroke-width: 1.1; stroke-dasharray: 6 3.5; }
+.drawing .earlier .centre { stroke: none; }
+.drawing .later .part, .drawing .later .pin { fill: none; }
+.drawing .later .stop-round { stroke-dasharray: none; }
 `

@@ -50,7 +50,7 @@ export function layoutSheet(about: { design: Design; travel: Travel; width_px: n
 }
 
 /** Box of everything that the parts sweep over on the travel. */
-function sweptBox({ design, travel }: { design: Design; travel: Travel }): Box {
+export function sweptBox({ design, travel }: { design: Design; travel: Travel }): Box {
   const step = Math.max(1, Math.floor(travel.postures.length / POSTURES_LOOKED_AT))
   const looked = travel.postures.filter((posture, index) => index % step === 0 || posture === travel.postures.at(-1))
   const points: Point[] = looked.flatMap((posture) =>
