@@ -8,15 +8,18 @@ import { OtherPage } from './parts/other-page.tsx'
 import { QuestionList } from './parts/question-list.tsx'
 import { Refusal } from './parts/refusal.tsx'
 import { WorkBar } from './parts/work-bar.tsx'
+import { RevisionsLink } from './revisions/revisions-link.tsx'
+import { RevisionsPage } from './revisions/revisions-page.tsx'
+import { isKeptHere } from './state/open-design.ts'
 import { useUnits } from './state/units.ts'
 import { useDesigns } from './state/use-designs.ts'
 import { useDroppedFile } from './state/use-dropped-file.ts'
-import { useQuestion } from './state/use-question.ts'
+import { useOpenPage } from './state/use-open-page.ts'
 
 /** The page: questions at the left, the open one from sentence to working, the scale of the travel at the foot. */
 export function Notebook() {
   const { store, state } = useDesigns()
-  const question = useQuestion()
+  const page = useOpenPage()
   const units = useUnits()
   const { open, shown, refused, unreachable } = state
   const told = useMemo(() => shown && toldIn(units, shown.evaluation), [units, shown])
@@ -25,7 +28,8 @@ export function Notebook() {
     <div className={styles.notebook}>
       <header className={styles.column}>
         <p className={styles.name}>Fingerwright</p>
-        <QuestionList open={question} {...(told === undefined ? {} : { evaluation: told })} />
+        <QuestionList open={page} {...(told === undefined ? {} : { evaluation: told })} />
+        <RevisionsLink name={open !== undefined && isKeptHere(open) ? open.name : undefined} isOpen={page === 'revisions'} />
         <DesignShelf store={store} state={state} />
       </header>
       <main className={styles.main}>
@@ -38,9 +42,11 @@ export function Notebook() {
         {refused === undefined ? null : (
           <Refusal refused={refused} dismiss={() => store.dismissRefused()} keeps={shown !== undefined} />
         )}
-        {open !== undefined && shown !== undefined && told !== undefined ? (
-          <OpenQuestion {...{ store, state, open, shown, question, told }} />
-        ) : open === undefined ? null : (
+        {open === undefined ? null : page === 'revisions' ? (
+          <RevisionsPage {...{ store, open, shown }} />
+        ) : shown !== undefined && told !== undefined ? (
+          <OpenQuestion {...{ store, state, open, shown, question: page, told }} />
+        ) : (
           <>
             <WorkBar store={store} open={open} />
             <DesignTables store={store} text={open.history.text} />

@@ -22,6 +22,13 @@ export { linesApart } from './sentences/lines-apart.ts'
 export { motionSentence } from './sentences/motion-sentence.ts'
 export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
+export {
+  type KeptFigureRow,
+  type KeptFindingRow,
+  type KeptReader,
+  keptFigureRows,
+  keptFindingRows,
+} from './tables/kept-rows.ts'
 export { type LoadCell, type LoadRow, loadRows } from './tables/load-rows.ts'
 export { drawMark, type Mark, marks } from './tables/marks.ts'
 export {

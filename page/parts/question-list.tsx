@@ -8,6 +8,7 @@ import {
   type Told,
 } from '../../report/index.ts'
 import { useSetValue, useUnits } from '../state/units.ts'
+import type { OpenPage } from '../state/use-open-page.ts'
 import { DrawnMark } from './mark.tsx'
 import styles from './question-list.module.css'
 import { Value } from './value.tsx'
@@ -23,7 +24,7 @@ export function askedBy(question: QuestionName): string {
 }
 
 /** The questions in order, each with its verdict and the figure that governs it. */
-export function QuestionList({ evaluation, open }: { readonly evaluation?: Told; readonly open: QuestionName }) {
+export function QuestionList({ evaluation, open }: { readonly evaluation?: Told; readonly open: OpenPage }) {
   return (
     <nav aria-label="Questions" className={styles.list}>
       <ul>

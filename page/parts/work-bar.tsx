@@ -58,6 +58,8 @@ function keptWords(keeping: Keeping): string {
   switch (keeping.kind) {
     case 'not begun':
       return ''
+    case 'from disk':
+      return 'not kept: this file was opened from disk'
     case 'waiting':
       return 'being kept …'
     case 'kept':

@@ -5,11 +5,12 @@ import { begun, type Deed, type History, standing, taken } from './history.ts'
 import { fetchText, fetchWork, type Keeping, type Work, WorkKeeper } from './kept-work.ts'
 import type { Answer, Request } from './messages.ts'
 import type { DesignState, Edit, OpenDesign } from './open-design.ts'
+import { wordsOf } from './server-words.ts'
 
 /** The example that the documentation walks through; opened first where the server was given it. */
 const FIRST_TO_READ = 'heron'
 
-const FROM_DISK: Keeping = { kind: 'not kept', why: 'this file was opened from disk' }
+const FROM_DISK: Keeping = { kind: 'from disk' }
 
 /** A design that is being opened, until it is known whether it can be read. */
 interface Opening {
@@ -39,16 +40,21 @@ export class DesignStore {
 
   /** Asks the server which designs it has and opens the first. */
   async start(): Promise<void> {
+    const names = await this.list()
+    const first = names.find((name) => name === FIRST_TO_READ) ?? names[0]
+    if (first !== undefined) await this.openNamed(first)
+  }
+
+  /** Asks the server which designs it has: at the start, and when something was brought in. */
+  async list(): Promise<readonly string[]> {
     const names = await this.#reached(async () => {
       const response = await fetch('/api/designs')
       if (!response.ok) throw new Error(`the server answers ${response.status}`)
       const { designs } = (await response.json()) as { designs: readonly { name: string }[] }
       return designs.map(({ name }) => name)
     })
-    if (names === undefined) return
-    this.#set({ ...this.#state, names })
-    const first = names.find((name) => name === FIRST_TO_READ) ?? names[0]
-    if (first !== undefined) await this.openNamed(first)
+    if (names !== undefined) this.#set({ ...this.#state, names })
+    return names ?? []
   }
 
   /** Opens a design that the server has, with everything that was done to it. */
@@ -208,8 +214,4 @@ export class DesignStore {
     this.#state = state
     for (const listener of this.#listeners) listener()
   }
-}
-
-function wordsOf(reason: unknown): string {
-  return reason instanceof Error ? reason.message : String(reason)
 }

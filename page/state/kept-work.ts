@@ -3,6 +3,7 @@
  * another page was faster nothing is overwritten, and whoever sits here is asked.
  */
 import type { History, Step } from './history.ts'
+import { reasonOf, wordsOf } from './server-words.ts'
 
 /** Work as the server has it. Its version grows with each save, so that an older page is noticed. */
 export interface Work {
@@ -15,6 +16,7 @@ export interface Work {
 /** How the work stands with the server. */
 export type Keeping =
   | { readonly kind: 'not begun' }
+  | { readonly kind: 'from disk' }
   | { readonly kind: 'kept'; readonly at: Date }
   | { readonly kind: 'waiting' }
   | { readonly kind: 'not kept'; readonly why: string }
@@ -98,7 +100,7 @@ export class WorkKeeper {
     this.#isUnderWay = true
     const saved = this.#wanted
     const keeping = await this.#put(saved, options).catch((reason: unknown): Keeping => {
-      return { kind: 'not kept', why: reason instanceof Error ? reason.message : String(reason) }
+      return { kind: 'not kept', why: wordsOf(reason) }
     })
     this.#isUnderWay = false
     if (this.#isClosed) return
@@ -124,10 +126,4 @@ export class WorkKeeper {
 
 function addressOf(name: string): string {
   return `/api/designs/${encodeURIComponent(name)}/work`
-}
-
-async function reasonOf(response: Response): Promise<string> {
-  const answer: unknown = await response.json().catch(() => undefined)
-  const isSaid = typeof answer === 'object' && answer !== null && 'error' in answer
-  return isSaid ? String(answer.error) : `the server answers ${response.status}`
 }

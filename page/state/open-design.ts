@@ -22,6 +22,11 @@ export interface OpenDesign {
   readonly givenChanged: boolean
 }
 
+/** Whether the server has this design under its name: one from disk may be called like another. */
+export function isKeptHere({ keeping }: OpenDesign): boolean {
+  return keeping.kind !== 'from disk'
+}
+
 /** What the page shows of a design. */
 export interface Shown {
   readonly name: string

@@ -113,8 +113,8 @@ async function watchedPage({ browser, address, complaints }: Opening, options: B
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options })
   const page = await context.newPage()
   page.on('console', (message) => {
-    // A save that came too late is an answer of the server, though browsers report it.
-    const isAnswer = message.text().includes('409 (Conflict)')
+    // A save that came too late and a file that is refused are answers of the server, though browsers report them.
+    const isAnswer = /status of (409|422) \(/.test(message.text())
     if (!isAnswer && (message.type() === 'error' || message.type() === 'warning')) complaints.push(message.text())
   })
   page.on('pageerror', (error) => complaints.push(error.message))

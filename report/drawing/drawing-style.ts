@@ -53,6 +53,7 @@ export const drawingStyle = `
 .drawing .metal-only .part { stroke: none; }
 .drawing .earlier * { fill: none; stroke: var(--ink, #1d2733); stroke-width: 1.1; stroke-dasharray: 6 3.5; }
 .drawing .earlier .centre { stroke: none; }
+.drawing .earlier .pad { stroke-dasharray: none; }
 .drawing .later .part, .drawing .later .pin { fill: none; }
 .drawing .later .stop-round { stroke-dasharray: none; }
 `
