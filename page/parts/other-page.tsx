@@ -1,4 +1,5 @@
 import { linesApart } from '../../report/index.ts'
+import { CopyOfMine } from '../revisions/copy-of-mine.tsx'
 import type { DesignStore } from '../state/design-store.ts'
 import type { OpenDesign } from '../state/open-design.ts'
 import styles from './other-page.module.css'
@@ -18,7 +19,8 @@ export function OtherPage({ store, open }: { readonly store: DesignStore; readon
           <pre>{here}</pre>
           <button type="button" className="plain" onClick={() => store.settle('mine')}>
             Go on with this page’s
-          </button>
+          </button>{' '}
+          <CopyOfMine store={store} open={open} />
         </section>
         <section aria-label="The other page">
           <h3>The other page</h3>

@@ -1,12 +1,12 @@
-import { useCallback, useMemo, useState } from 'react'
-import { type ComparedFinger, drawCompared, layoutCompared, readTravel, toldIn, travelEnd } from '../../report/index.ts'
+import { type ReactNode, useCallback, useMemo, useState } from 'react'
+import { type ComparedFingers, drawCompared, layoutCompared, readTravel, toldIn, travelEnd } from '../../report/index.ts'
 import { driveName, TravelPointer } from '../parts/travel-pointer.tsx'
 import { useUnits } from '../state/units.ts'
 import { useWidth } from '../state/use-width.ts'
 import styles from './revisions.module.css'
 
-/** Both fingers over each other at the same share of their travel; the scale at the foot moves both. */
-export function ComparedDrawing({ before, after }: { readonly before: ComparedFinger; readonly after: ComparedFinger }) {
+/** Both fingers over each other at the same share of their travel, and under them what else is said; the scale at the foot moves both. */
+export function ComparedDrawing({ before, after, children }: ComparedFingers & { readonly children: ReactNode }) {
   const units = useUnits()
   const [place, width] = useWidth<HTMLDivElement>()
   const [arc_ratio, setPointed] = useState(1)
@@ -26,7 +26,13 @@ export function ComparedDrawing({ before, after }: { readonly before: ComparedFi
     return sheet && drawCompared({ before, after }, { sheet, arc_ratio })
   }, [before, after, sheet, arc_ratio])
   const led = standing.at(-1)
-  if (led === undefined) return <p className="aside">Neither of the two can be moved, so that there is nothing to draw.</p>
+  if (led === undefined)
+    return (
+      <>
+        <p className="aside">Neither of the two can be moved, so that there is nothing to draw.</p>
+        {children}
+      </>
+    )
   return (
     <>
       <p className={styles.posture}>
@@ -38,6 +44,7 @@ export function ComparedDrawing({ before, after }: { readonly before: ComparedFi
         {standing.length === 1 ? '; the other cannot be moved' : ''}.
       </p>
       <div ref={place} className={styles.drawing} {...(svg === undefined ? {} : { dangerouslySetInnerHTML: { __html: svg } })} />
+      {children}
       <TravelPointer design={led.design} travel={led.travel} {...{ arc_ratio, point }} />
     </>
   )

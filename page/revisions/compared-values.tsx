@@ -46,12 +46,12 @@ function Typed({ value }: { readonly value: TypedValue | undefined }) {
   if (value === undefined) return <span className="none">not there</span>
   const { typed, read } = value
   const said = read === undefined ? undefined : sayReading(read, units)
+  // What is typed as it is read need not be said twice.
+  const isSaid = said === undefined || said === typed.trim().replaceAll('*', '·').replaceAll('-', '−')
   return (
     <>
       <span className={styles.typed}>{typed}</span>
-      {said === undefined || said === typed.trim().replaceAll('*', '·') ? null : (
-        <span className={styles.reading}> = {said}</span>
-      )}
+      {isSaid ? null : <span className={styles.reading}> = {said}</span>}
     </>
   )
 }

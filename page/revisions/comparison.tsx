@@ -1,6 +1,10 @@
-import { type RefObject, useId } from 'react'
+import { type RefObject, useId, useMemo } from 'react'
+import { whatMoved } from '../../engine/index.ts'
+import { movedSentence } from '../../report/index.ts'
 import { ProblemList } from '../parts/refusal.tsx'
 import type { OpenDesign } from '../state/open-design.ts'
+import { useUnits } from '../state/units.ts'
+import { ComparedDrawing } from './compared-drawing.tsx'
 import { ComparedResults } from './compared-results.tsx'
 import { ComparedValues } from './compared-values.tsx'
 import type { RevisionEntry } from './revision.ts'
@@ -33,10 +37,7 @@ export function Comparison({ open, revisions, before, after, choose, heading }: 
       </div>
       <Trouble file={open.name} side={was} />
       <Trouble file={open.name} side={is} />
-      {was.text === undefined || is.text === undefined ? null : (
-        <ComparedValues before={{ words: was.words, text: was.text }} after={{ words: is.words, text: is.text }} />
-      )}
-      <Results before={was} after={is} />
+      <Judged before={was} after={is} />
     </section>
   )
 }
@@ -85,10 +86,33 @@ function Trouble({ file, side: { words, fault, answer } }: { readonly file: stri
   )
 }
 
-function Results({ before, after }: { readonly before: JudgedSide; readonly after: JudgedSide }) {
-  const isUnderWay = [before, after].some(({ answer, fault }) => answer === undefined && fault === undefined)
-  if (isUnderWay) return <p className="aside">Both are being worked out …</p>
+/** As much as is known: values as soon as both texts are there, what they come to once both are worked out. */
+function Judged({ before, after }: { readonly before: JudgedSide; readonly after: JudgedSide }) {
+  const units = useUnits()
   const [was, is] = [before.answer?.evaluation, after.answer?.evaluation]
-  if (was === undefined || is === undefined) return null
-  return <ComparedResults before={{ words: before.words, evaluation: was }} after={{ words: after.words, evaluation: is }} />
+  const moved = useMemo(() => (was === undefined || is === undefined ? undefined : whatMoved(was, is)), [was, is])
+  const values =
+    before.text === undefined || after.text === undefined ? null : (
+      <ComparedValues before={{ words: before.words, text: before.text }} after={{ words: after.words, text: after.text }} />
+    )
+  const isUnderWay = [before, after].some(({ answer, fault }) => answer === undefined && fault === undefined)
+  if (was === undefined || is === undefined || moved === undefined)
+    return (
+      <>
+        {isUnderWay ? <p className="aside">Both are being worked out …</p> : null}
+        {values}
+      </>
+    )
+  const fingers = { before: { words: before.words, evaluation: was }, after: { words: after.words, evaluation: is } }
+  return (
+    <>
+      <p className={styles.moved} data-testid="compared">
+        {movedSentence(moved, units)} <span className="hint">Both by the engine of today.</span>
+      </p>
+      <ComparedDrawing {...fingers}>
+        {values}
+        <ComparedResults {...fingers} moved={moved} />
+      </ComparedDrawing>
+    </>
+  )
 }
