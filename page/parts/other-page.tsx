@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import { linesApart } from '../../report/index.ts'
 import { CopyOfMine } from '../revisions/copy-of-mine.tsx'
 import type { DesignStore } from '../state/design-store.ts'
@@ -6,7 +7,12 @@ import styles from './other-page.module.css'
 
 /** Another page has changed the same design since: both are shown, and nothing is saved until somebody chooses. */
 export function OtherPage({ store, open }: { readonly store: DesignStore; readonly open: OpenDesign }) {
-  if (open.keeping.kind !== 'other page') return null
+  const [copied, setCopied] = useState<{ readonly name: string; readonly opening: number }>()
+  const copy = copied?.opening === open.opening ? copied.name : undefined
+  if (open.keeping.kind !== 'other page')
+    return copy === undefined ? null : (
+      <p role="status">What stood on this page is kept as {copy}. Here the other page’s goes on.</p>
+    )
   const { theirs } = open.keeping
   const [here, there] = linesApart(open.history.text, theirs.history.text)
   return (
@@ -20,7 +26,7 @@ export function OtherPage({ store, open }: { readonly store: DesignStore; readon
           <button type="button" className="plain" onClick={() => store.settle('mine')}>
             Go on with this page’s
           </button>{' '}
-          <CopyOfMine store={store} open={open} />
+          <CopyOfMine {...{ store, open }} tell={(name) => setCopied({ name, opening: open.opening })} />
         </section>
         <section aria-label="The other page">
           <h3>The other page</h3>

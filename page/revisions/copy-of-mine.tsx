@@ -4,15 +4,23 @@ import { bringInDesign, type NewDesign } from './bring-in-design.ts'
 import { DeedLine } from './deed-line.tsx'
 import { useDeed } from './use-deed.ts'
 
+interface CopyOfMineProps {
+  readonly store: DesignStore
+  readonly open: OpenDesign
+  /** Told the name of the copy. */
+  readonly tell: (name: string) => void
+}
+
 /** Where another page was faster: this page's text becomes a design of its own under a free name, and the other's goes on here. */
-export function CopyOfMine({ store, open }: { readonly store: DesignStore; readonly open: OpenDesign }) {
+export function CopyOfMine({ store, open, tell }: CopyOfMineProps) {
   const deed = useDeed()
   const copy = () =>
     deed.run('being kept …', async () => {
       const name = await keptUnderFreeName({ name: open.name, text: open.history.text })
       await store.list()
       store.settle('theirs')
-      return `Kept as ${name}.`
+      tell(name)
+      return ''
     })
   return (
     <>

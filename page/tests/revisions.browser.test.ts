@@ -256,6 +256,29 @@ describe('two pages', () => {
   })
 })
 
+describe('the slower of two pages', () => {
+  it('has its text kept as a design of its own, and goes on with the other’s', async () => {
+    const page = await bench.open('motion')
+    const slower = await page.context().newPage()
+    await slower.goto(page.url())
+    await slower.locator('.finger-drawing').waitFor()
+    await pinMoved(page)
+    await page.locator('[data-keeping=kept]').waitFor()
+    await slower.locator('[data-grip="pad distal.back"]').press('ArrowUp')
+    await slower.getByRole('button', { name: 'Keep this page’s as a design of its own' }).click()
+    await status(slower, /^What stood on this page is kept as heron-2\./)
+    await expect.poll(() => undo(slower).textContent()).toContain('Pin topNear')
+    await slower.getByRole('button', { name: 'heron-2', exact: true }).click()
+    await goTo(slower, 'Revisions')
+    await slower.getByText('No revision of heron-2 is kept yet.').waitFor()
+    const copy = JSON.parse((await textOf(await saved(slower, 'Save heron-2 as a file'))).toString('utf8'))
+    const example = JSON.parse(exampleText)
+    // SOURCE property (the copy has this page's step and not the other's)
+    expect(copy.parts.distal.pads.back).not.toEqual(example.parts.distal.pads.back)
+    expect(copy.parts.proximal.holes.top).toEqual(example.parts.proximal.holes.top)
+  })
+})
+
 describe('the page of revisions', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
     it(`gives axe nothing to object to, ${colorScheme}, with a revision open and two compared`, async () => {
