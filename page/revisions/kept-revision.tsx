@@ -82,10 +82,7 @@ function AsKept(about: { readonly name: string; readonly revision: Revision; rea
       </details>
       <details>
         <summary>Its text</summary>
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls has to be reached by the keyboard */}
-        <pre className={styles.text} tabIndex={0}>
-          {revision.text}
-        </pre>
+        <pre className={styles.text}>{revision.text}</pre>
       </details>
     </>
   )
