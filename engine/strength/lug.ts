@@ -23,21 +23,22 @@ export interface LugAsked {
   readonly width_mm: number
 }
 
+/** Mean stresses, MPa. */
 export interface Lug {
-  readonly bearing_MPa: number
+  readonly bearing: number
   /** Infinite where the hole breaks through its edge. */
-  readonly tearOut_MPa: number
-  readonly section_MPa: number
+  readonly tearOut: number
+  readonly section: number
 }
 
-/** Mean stresses about a hole. */
+/** Mean stresses about a hole, MPa. */
 export function lug({ force_N, hole_mm, thickness_mm, edge_mm, width_mm }: LugAsked): Lug {
   const ahead = edge_mm - hole_mm / 2
   const beside = width_mm - hole_mm
   return {
-    bearing_MPa: force_N / (hole_mm * thickness_mm),
-    tearOut_MPa: ahead > 0 ? force_N / (2 * thickness_mm * ahead) : Number.POSITIVE_INFINITY,
-    section_MPa: beside > 0 ? force_N / (beside * thickness_mm) : Number.POSITIVE_INFINITY,
+    bearing: force_N / (hole_mm * thickness_mm),
+    tearOut: ahead > 0 ? force_N / (2 * thickness_mm * ahead) : Number.POSITIVE_INFINITY,
+    section: beside > 0 ? force_N / (beside * thickness_mm) : Number.POSITIVE_INFINITY,
   }
 }
 

@@ -1,0 +1,112 @@
+/** A link between its two pins: pulled at its slimmest section, pressed against buckling. */
+import type { Part } from '../design/design.ts'
+import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
+import type { Vector } from '../numbers/vector.ts'
+import { column } from './column.ts'
+import { tensionLimits } from './material-limits.ts'
+import { outlineReach } from './outline-reach.ts'
+import { partWidth } from './part-width.ts'
+import type { Pressed } from './pressed.ts'
+import { foundAt, type Strength } from './strength.ts'
+import type { StrengthBench } from './strength-bench.ts'
+
+export interface LinkStrength {
+  readonly tension: Strength
+  readonly buckling: Strength
+}
+
+/** Tension and buckling of a two-pin part over all states; what is missing is said. */
+export function linkStrength(bench: StrengthBench, part: number): LinkStrength {
+  const { mechanism } = bench
+  const link = twoPinLinks(mechanism).find((candidate) => candidate.part === part)
+  const own = mechanism.design.parts[part]
+  const missing = link ? missingOf(own) : 'it is no link of two pins'
+  if (!link || missing !== undefined) return { tension: { why: missing ?? '' }, buckling: { why: missing ?? '' } }
+  return { tension: pulled(bench, link), buckling: buckled(bench, link) }
+}
+
+function missingOf(part: Part): string | undefined {
+  if (!part.material) return `parts.${part.id} states no material`
+  if (partWidth(part) === undefined) return `parts.${part.id} states no thickness`
+  return part.outline.length === 0 ? `parts.${part.id} has no outline to measure its width on` : undefined
+}
+
+function pulled(bench: StrengthBench, link: TwoPinLink): Strength {
+  const part = bench.mechanism.design.parts[link.part]
+  const most = mostAlong(bench, link, 1)
+  if (!most || !part.material) return { why: 'it is never pulled', spared: true }
+  const { width_mm, thickness_mm } = sectionOf(part, link)
+  const stress_MPa = most.force_N / (width_mm * thickness_mm)
+  const steps = [
+    { name: 'tension', value: most.force_N, unit: 'N' },
+    { name: 'slimmest width between the pins', value: width_mm, unit: 'mm' },
+  ] as const
+  const limits = tensionLimits(part.material, stress_MPa, bench.factors)
+  return foundAt({ limits, steps }, { state: most.state }, `material ${part.material.name} states no strength`)
+}
+
+function buckled(bench: StrengthBench, link: TwoPinLink): Strength {
+  const part = bench.mechanism.design.parts[link.part]
+  const most = mostAlong(bench, link, -1)
+  if (!most || !part.material) return { why: 'it is never pressed', spared: true }
+  const { yield_MPa, modulus_MPa } = part.material
+  if (yield_MPa === undefined) return { why: `material ${part.material.name} states no yield strength` }
+  const { width_mm, thickness_mm } = sectionOf(part, link)
+  const slim = Math.min(width_mm, thickness_mm)
+  const secondMoment_mm4 = (Math.max(width_mm, thickness_mm) * slim ** 3) / 12
+  const critical = column({
+    length_mm: link.length_mm,
+    area_mm2: width_mm * thickness_mm,
+    secondMoment_mm4,
+    modulus_MPa,
+    yield_MPa,
+  })
+  const steps = [
+    { name: 'compression', value: most.force_N, unit: 'N' },
+    { name: 'slimmest width between the pins', value: width_mm, unit: 'mm' },
+    { name: `critical force (${critical.by})`, value: critical.force_N, unit: 'N' },
+  ] as const
+  const limit = { says: 'buckles', stress: most.force_N, allowable: critical.force_N, factor: bench.factors.ultimate }
+  return foundAt({ limits: [limit], steps }, { state: most.state }, '')
+}
+
+/** Largest force along a link, pulled (+1) or pressed (−1): the mean of what its two ends carry along the line of its pins. */
+function mostAlong(
+  { mechanism, states }: StrengthBench,
+  { part, ends }: TwoPinLink,
+  sense: 1 | -1,
+): { readonly force_N: number; readonly state: Pressed } | undefined {
+  const [first, second] = ends
+  const own_rad = Math.atan2(second.at.y_mm - first.at.y_mm, second.at.x_mm - first.at.x_mm)
+  let most: { readonly force_N: number; readonly state: Pressed } | undefined
+  for (const state of states) {
+    const along = state.posture[3 * part + 2] + own_rad
+    let pull = 0
+    for (const { joint, outward } of ends) {
+      const side = (mechanism.joints[joint].b === part ? 1 : -1) * outward
+      pull += (side * (state.forces[2 * joint] * Math.cos(along) + state.forces[2 * joint + 1] * Math.sin(along))) / 2
+    }
+    if (sense * pull > (most?.force_N ?? 0)) most = { force_N: sense * pull, state }
+  }
+  return most
+}
+
+/** Places between the pins at which the width is measured. */
+const STATIONS = 24
+
+/** Slimmest width across the line of the pins, and the thickness. */
+function sectionOf(part: Part, { ends: [first, second], length_mm }: TwoPinLink): { width_mm: number; thickness_mm: number } {
+  const along: Vector = {
+    x: (second.at.x_mm - first.at.x_mm) / length_mm,
+    y: (second.at.y_mm - first.at.y_mm) / length_mm,
+  }
+  let width_mm = Number.POSITIVE_INFINITY
+  for (let station = 1; station < STATIONS; station++) {
+    const reach = (station / STATIONS) * length_mm
+    const at = { x_mm: first.at.x_mm + reach * along.x, y_mm: first.at.y_mm + reach * along.y }
+    const here =
+      outlineReach(part.outline, at, { x: -along.y, y: along.x }) + outlineReach(part.outline, at, { x: along.y, y: -along.x })
+    width_mm = Math.min(width_mm, here)
+  }
+  return { width_mm, thickness_mm: partWidth(part) ?? 0 }
+}

@@ -1,0 +1,30 @@
+/** Margins of safety: allowable / (factor × stress) − 1. Zero is just enough, one is twice what is needed. */
+
+/** One way to fail: a stress against what the material bears. */
+export interface Limit {
+  /** What the part does when it fails so, e.g. `yields`. */
+  readonly says: string
+  /** MPa, or N where a force is limited. */
+  readonly stress: number
+  /** In the stress's unit; absent where nobody has stated it. */
+  readonly allowable: number | undefined
+  readonly factor: number
+}
+
+/** The least margin of some limits, with the limit that it belongs to. */
+export interface Margin {
+  readonly value: number
+  readonly limit: Limit
+}
+
+/** The least margin of those limits whose allowable is known; undefined where none is. Infinite without stress. */
+export function leastMargin(limits: readonly Limit[]): Margin | undefined {
+  let least: Margin | undefined
+  for (const limit of limits) {
+    const { stress, allowable, factor } = limit
+    if (allowable === undefined) continue
+    const value = stress > 0 ? allowable / (factor * stress) - 1 : Number.POSITIVE_INFINITY
+    if (!least || value < least.value) least = { value, limit }
+  }
+  return least
+}

@@ -1,0 +1,51 @@
+/**
+ * The states in which a finger is checked: every load case at every posture that it acts in, just closing and just held by the drive, and
+ * held as it is when closed.
+ */
+import type { Mechanism } from '../motion/mechanism.ts'
+import type { Vector } from '../numbers/vector.ts'
+
+/** One state with its joint forces. */
+export interface Pressed {
+  /** Load case, by its id. */
+  readonly loadCase: string
+  readonly doing: 'closing' | 'holding' | 'held closed'
+  /** Drive coordinate, rad or mm. */
+  readonly drive: number
+  readonly posture: Float64Array
+  /** Two numbers a joint: x and y of the force on its part b, mount frame, N. */
+  readonly forces: Float64Array
+}
+
+/** Force of a joint on its part b, N. */
+export function sizeAt({ forces }: Pressed, joint: number): number {
+  return Math.sqrt(forces[2 * joint] * forces[2 * joint] + forces[2 * joint + 1] * forces[2 * joint + 1])
+}
+
+/** A part at one of its pins. */
+export interface PinnedPart {
+  readonly pin: number
+  readonly part: number
+}
+
+/** Joints through which a part takes force from one of its pins, +1 where it is their part b: its own, or all where the pin is fixed in it. */
+export type PinnedJoints = readonly { readonly joint: number; readonly side: 1 | -1 }[]
+
+/** The joints of a part at one of its pins. */
+export function jointsAt({ joints }: Mechanism, { pin, part }: PinnedPart): PinnedJoints {
+  return joints.flatMap(({ pin: own, a, b }, joint): PinnedJoints => {
+    if (own !== pin || (a !== part && b !== part)) return []
+    return [{ joint, side: b === part ? 1 : -1 }]
+  })
+}
+
+/** Force that a part takes through some of its joints, mount frame, N. */
+export function forceThrough(joints: PinnedJoints, { forces }: Pressed): Vector {
+  let x = 0
+  let y = 0
+  for (const { joint, side } of joints) {
+    x += side * forces[2 * joint]
+    y += side * forces[2 * joint + 1]
+  }
+  return { x, y }
+}

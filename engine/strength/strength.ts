@@ -1,0 +1,62 @@
+import { type Limit, leastMargin, type Margin } from './margin.ts'
+import type { Pressed } from './pressed.ts'
+
+/** A value on the way to a margin, for its working. */
+export interface StrengthStep {
+  readonly name: string
+  readonly value: number
+  readonly unit: 'N' | 'N·mm' | 'mm' | 'MPa'
+}
+
+/** What one check found: its least margin with where it stands. */
+export interface Found {
+  readonly margin: Margin
+  /** Absent where the force is no joint's, such as a stop's. */
+  readonly state?: Pressed
+  /** Name of the part that it is, where several could be. */
+  readonly part?: string
+  readonly steps: readonly StrengthStep[]
+}
+
+/** No margin: because something is missing, or because nothing presses there at all (`spared`). */
+export interface NotFound {
+  readonly margin?: undefined
+  readonly why: string
+  readonly spared?: true
+}
+
+/** A check: found, or why there is nothing to find. */
+export type Strength = Found | NotFound
+
+/** Where no load of any state reaches. */
+export const UNPRESSED: NotFound = { why: 'no load case that acts in the plane presses it', spared: true }
+
+/** What is checked at one state. */
+export interface Checked {
+  readonly limits: readonly Limit[]
+  readonly steps: readonly StrengthStep[]
+}
+
+/** The worse of two, where the first may not be there yet. */
+export function worse(one: Strength | undefined, other: Strength): Strength {
+  if (!one?.margin) return one === undefined || other.margin ? other : one
+  return other.margin && other.margin.value < one.margin.value ? other : one
+}
+
+/** A check at one state as a finding of it. @param missing said where no allowable is known */
+export function foundAt(
+  { limits, steps }: Checked,
+  at: { readonly state?: Pressed; readonly part?: string },
+  missing: string,
+): Strength {
+  const margin = leastMargin(limits)
+  return margin ? { margin, steps, ...at } : { why: missing }
+}
+
+/** The least of checks on several parts; one that cannot be worked out leaves all open, unless another falls short by itself. */
+export function leastOf(checks: readonly Strength[]): Strength {
+  const worst = checks.reduce<Strength | undefined>(worse, undefined)
+  const open = checks.find((check) => check.margin === undefined && !check.spared)
+  if (worst?.margin && worst.margin.value < 0) return worst
+  return open ?? worst ?? UNPRESSED
+}
