@@ -32,7 +32,7 @@ export async function bringInStore(file: Blob): Promise<readonly BroughtIn[]> {
 export function broughtInWords({ name, came, as, revisions }: BroughtIn): string {
   const count = revisions === 0 ? 'no revision' : revisions === 1 ? 'one revision' : `${revisions} revisions`
   if (came === 'there') return `${name} was here already, with everything that the file has of it.`
-  if (came === 'further') return `${name} was here and goes on: ${count} came to it, or later work on it.`
+  if (came === 'further') return `${name} was here and goes on: ${revisions === 0 ? 'later work on it' : count} came to it.`
   if (as === name) return `${name} came in with ${count}.`
   return `${name} came in as ${as} with ${count}: another design of that name was here.`
 }

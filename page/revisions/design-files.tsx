@@ -35,11 +35,11 @@ export function DesignFiles({ store, open }: { readonly store: DesignStore; read
       setComing(undefined)
       await store.list()
       await store.openNamed(coming.name)
-      return `${coming.name} is in the store now, and open.`
+      return `${coming.name} is in the store now and opens here.`
     })
   }
   return (
-    <section aria-labelledby="design-file">
+    <section aria-labelledby="design-file" className="screen-only">
       <h2 id="design-file">This design as a file</h2>
       <p className={styles.ways}>
         <button type="button" className="plain" onClick={save}>

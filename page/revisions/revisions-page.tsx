@@ -1,5 +1,7 @@
 import { useMemo, useRef, useState } from 'react'
 import { documentDifferences } from '../../engine/index.ts'
+import { caution } from '../../report/index.ts'
+import heads from '../parts/open-question.module.css'
 import { WorkBar } from '../parts/work-bar.tsx'
 import type { DesignStore } from '../state/design-store.ts'
 import { isKeptHere, type OpenDesign, type Shown } from '../state/open-design.ts'
@@ -26,9 +28,9 @@ export function RevisionsPage(about: {
   const { revisions = [], fault } = useRevisionBook(isKeptHere(open) ? open.name : undefined)
   return (
     <>
-      <p className={styles.title}>{shown?.evaluation.design.title ?? open.name}</p>
-      <h1 className={styles.asks}>What was kept, and what has changed since?</h1>
-      <p className={styles.sentence} data-testid="sentence">
+      <p className={heads.title}>{shown?.evaluation.design.title ?? open.name}</p>
+      <h1 className={heads.asks}>What was kept, and what has changed since?</h1>
+      <p className={heads.sentence} data-testid="sentence">
         <Standing open={open} newest={revisions[0]} />
       </p>
       <WorkBar store={store} open={open} />
@@ -82,7 +84,7 @@ function Kept(about: {
   }
   return (
     <>
-      <section aria-labelledby="keep">
+      <section aria-labelledby="keep" className="screen-only">
         <h2 id="keep">Keep what stands now</h2>
         <KeepForm store={store} newest={newest} />
       </section>
@@ -96,6 +98,9 @@ function Kept(about: {
             {...{ open, revisions, before, after, heading }}
             choose={(chosen) => setSides({ before, after, ...chosen })}
           />
+          <p className={styles.caution} role="note">
+            {caution}
+          </p>
         </>
       )}
     </>

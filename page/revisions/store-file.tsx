@@ -29,7 +29,7 @@ export function StoreFile({ store }: { readonly store: DesignStore }) {
       return designs.length === 0 ? 'There was no design in it.' : 'Nothing was overwritten. What came in:'
     })
   return (
-    <section aria-labelledby="store-file">
+    <section aria-labelledby="store-file" className="screen-only">
       <h2 id="store-file">The whole store as a file</h2>
       <p className={styles.ways}>
         <button type="button" className="plain" disabled={deed.doing !== undefined} onClick={save}>

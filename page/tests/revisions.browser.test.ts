@@ -183,7 +183,7 @@ describe('files', () => {
     expect(await page.getByLabel('Its name in the store').inputValue()).toBe('heron-2')
     await page.getByRole('button', { name: 'Bring it in' }).click()
     await status(page, /^heron-2 is in the store now/)
-    expect(await page.getByRole('button', { name: 'heron-2', exact: true }).getAttribute('aria-current')).toBe('true')
+    await expect.poll(() => page.getByRole('button', { name: 'heron-2', exact: true }).getAttribute('aria-current')).toBe('true')
     await page.getByText('No revision of heron-2 is kept yet.').waitFor()
   })
 
@@ -306,6 +306,19 @@ describe('the page of revisions', () => {
       const wider = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
       expect(wider).toBe(0)
     })
+  }
+})
+
+it('the page of revisions gives a touch 44 px', async () => {
+  const page = await bench.open('motion', { viewport: { width: 1024, height: 768 }, hasTouch: true, isMobile: true })
+  await twoRevisions(page)
+  await compared(page, 'revision 1', 'revision 2')
+  const targets = page.locator('main').locator('button, summary, input:not([type=file]), textarea, select, [role=slider]')
+  for (const target of await targets.all()) {
+    // What is folded has no height.
+    const box = (await target.isVisible()) ? await target.boundingBox() : null
+    // SOURCE trade (44 px, the touch target this page was designed for)
+    if (box !== null) expect(box.height, (await target.textContent()) ?? '').toBeGreaterThanOrEqual(44)
   }
 })
 
