@@ -31,15 +31,14 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
         </p>
       )}
       <DrawnFinger {...about} arc_ratio={arc_ratio} />
+      {question === 'motion' ? <OverlapList evaluation={calm} point={point} /> : null}
       <DesignTables store={store} text={text} />
       {question === 'hold' ? (
         <section aria-labelledby="carries">
           <h2 id="carries">Who carries the load</h2>
           <LoadsTable evaluation={calm} />
         </section>
-      ) : (
-        <OverlapList evaluation={calm} point={point} />
-      )}
+      ) : null}
       <section aria-labelledby="required">
         <h2 id="required">What is required</h2>
         <FindingsTable evaluation={calm} question={question} />

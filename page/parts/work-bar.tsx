@@ -31,6 +31,14 @@ export function WorkBar({ store, open }: { readonly store: DesignStore; readonly
         </details>
       )}
       <KeptLine keeping={open.keeping} />
+      {open.givenChanged ? (
+        <p className={styles.given}>
+          The file of this name has changed on disk since.{' '}
+          <button type="button" className="plain" onClick={() => store.goOnFromFile()}>
+            Go on from the file
+          </button>
+        </p>
+      ) : null}
     </section>
   )
 }

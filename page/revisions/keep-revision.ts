@@ -36,13 +36,13 @@ export async function keepRevision(store: DesignStore, said: Said): Promise<numb
 function atRest(store: DesignStore): Promise<OpenDesign> {
   return new Promise((resolve) => {
     const look = (): boolean => {
-      const { open } = store.state()
+      const { open } = store.shared.now()
       if (open === undefined || open.keeping.kind === 'waiting') return false
       resolve(open)
       return true
     }
     if (look()) return
-    const stop = store.subscribe(() => {
+    const stop = store.shared.subscribe(() => {
       if (look()) stop()
     })
   })

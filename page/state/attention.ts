@@ -1,5 +1,5 @@
 /** Which thing of the design has the reader's attention, so that its row in the tables and its place in the drawing show each other. */
-import { useSyncExternalStore } from 'react'
+import { sharedState, useShared } from './shared-state.ts'
 
 /** What is looked at: rows by their ids, such as `pins.mcp`. */
 export interface Attention {
@@ -9,36 +9,25 @@ export interface Attention {
   readonly wanted?: string
 }
 
-const listeners = new Set<() => void>()
-let attention: Attention = {}
+const attention = sharedState<Attention>({})
 
 /** Marks a thing in the drawing, or none. */
 export function mark(row: string | undefined): void {
-  set(row === undefined ? {} : { marked: row })
+  attention.set(row === undefined ? {} : { marked: row })
 }
 
 /** Asks the tables to open at a row. */
 export function goTo(row: string): void {
-  set({ marked: row, wanted: row })
+  attention.set({ marked: row, wanted: row })
 }
 
 /** The row that was asked for has been shown. */
 export function arrived(): void {
-  const { wanted: _, ...rest } = attention
-  set(rest)
+  const { wanted: _, ...rest } = attention.now()
+  attention.set(rest)
 }
 
 /** What is looked at now. */
 export function useAttention(): Attention {
-  return useSyncExternalStore(subscribe, () => attention)
-}
-
-function set(next: Attention): void {
-  attention = next
-  for (const listener of listeners) listener()
-}
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
+  return useShared(attention)
 }

@@ -2,10 +2,11 @@
 import { changeDocument, type Evaluation, type Problem } from '../../engine/index.ts'
 import { startEvaluator } from './evaluator.ts'
 import { begun, type Deed, type History, standing, taken } from './history.ts'
-import { fetchText, fetchWork, type Keeping, type Work, WorkKeeper } from './kept-work.ts'
+import { fetchNames, fetchText, fetchWork, type Keeping, type Work, WorkKeeper } from './kept-work.ts'
 import type { Answer, Request } from './messages.ts'
 import type { DesignState, Edit, OpenDesign } from './open-design.ts'
 import { wordsOf } from './server-words.ts'
+import { sharedState } from './shared-state.ts'
 
 /** The example that the documentation walks through; opened first where the server was given it. */
 const FIRST_TO_READ = 'heron'
@@ -21,22 +22,14 @@ interface Opening {
 
 /** The one design of the page. */
 export class DesignStore {
-  #state: DesignState = { names: [] }
+  readonly shared = sharedState<DesignState>({ names: [] })
   #opening: Opening | undefined
   #openings_count = 0
   /** The gesture that goes on, and the history at its begin: what it does is one step from there. */
   #gesture: { readonly of: object; readonly from: History } | undefined
   #before: Evaluation | undefined
   #keeper: WorkKeeper | undefined
-  readonly #listeners = new Set<() => void>()
   readonly #evaluator = startEvaluator((answer, request) => this.#take(answer, request))
-
-  readonly state = (): DesignState => this.#state
-
-  readonly subscribe = (listener: () => void): (() => void) => {
-    this.#listeners.add(listener)
-    return () => this.#listeners.delete(listener)
-  }
 
   /** Asks the server which designs it has and opens the first. */
   async start(): Promise<void> {
@@ -47,13 +40,8 @@ export class DesignStore {
 
   /** Asks the server which designs it has: at the start, and when something was brought in. */
   async list(): Promise<readonly string[]> {
-    const names = await this.#reached(async () => {
-      const response = await fetch('/api/designs')
-      if (!response.ok) throw new Error(`the server answers ${response.status}`)
-      const { designs } = (await response.json()) as { designs: readonly { name: string }[] }
-      return designs.map(({ name }) => name)
-    })
-    if (names !== undefined) this.#set({ ...this.#state, names })
+    const names = await this.#reached(fetchNames)
+    if (names !== undefined) this.shared.set({ ...this.shared.now(), names })
     return names ?? []
   }
 
@@ -81,7 +69,7 @@ export class DesignStore {
     } catch (reason) {
       const needed = 'a file that this browser may read'
       const problem = { code: 'file cannot be read', place: '', found: String(reason), needed }
-      this.#set({ ...this.#state, refused: { name: file.name, problems: [problem], isEdit: false } })
+      this.shared.set({ ...this.shared.now(), refused: { name: file.name, problems: [problem], isEdit: false } })
     }
   }
 
@@ -93,7 +81,7 @@ export class DesignStore {
 
   /** Puts another text in place of the one that is open: a step, or the one step of its gesture. */
   put(deed: Deed, gesture?: object): void {
-    const { open } = this.#state
+    const { open } = this.shared.now()
     const from = this.#from(gesture)
     if (open === undefined || from === undefined) return
     const goesOn = gesture !== undefined && this.#gesture?.of === gesture
@@ -103,7 +91,7 @@ export class DesignStore {
 
   /** Goes back or forth to where so many steps stand. */
   stand(position: number): void {
-    const { open } = this.#state
+    const { open } = this.shared.now()
     this.#gesture = undefined
     if (open !== undefined) this.#follow({ ...open, history: standing(open.history, position) })
   }
@@ -113,7 +101,7 @@ export class DesignStore {
    * other's does, and this page's text waits to be done again.
    */
   settle(whose: 'mine' | 'theirs'): void {
-    const { open } = this.#state
+    const { open } = this.shared.now()
     if (open?.keeping.kind !== 'other page') return
     const { theirs } = open.keeping
     const both = taken(theirs.history, { text: open.history.text, said: 'as it stood on the other page' })
@@ -123,10 +111,20 @@ export class DesignStore {
     this.#follow({ ...open, keeping: { kind: 'waiting' }, history })
   }
 
+  /** Puts the text of the file that the server was given in place of the work on it: one step more, nothing is lost. */
+  async goOnFromFile(): Promise<void> {
+    const { open } = this.shared.now()
+    const text = open && (await this.#reached(() => fetchText(open.name)))
+    if (text === undefined || this.shared.now().open?.opening !== open?.opening) return
+    this.put({ text, said: 'the file as it stands on disk' })
+    const { open: now } = this.shared.now()
+    if (now !== undefined) this.shared.set({ ...this.shared.now(), open: { ...now, givenChanged: false } })
+  }
+
   /** Puts the list of problems away. */
   dismissRefused(): void {
-    const { refused: _, ...rest } = this.#state
-    this.#set(rest)
+    const { refused: _, ...rest } = this.shared.now()
+    this.shared.set(rest)
   }
 
   #newlyOpened(name: string): Pick<OpenDesign, 'name' | 'opening'> {
@@ -146,28 +144,28 @@ export class DesignStore {
   }
 
   #heardOf(keeping: Keeping): void {
-    const { open } = this.#state
-    if (open !== undefined) this.#set({ ...this.#state, open: { ...open, keeping } })
+    const { open } = this.shared.now()
+    if (open !== undefined) this.shared.set({ ...this.shared.now(), open: { ...open, keeping } })
   }
 
   /** The history that the next deed starts from. */
   #from(gesture: object | undefined): History | undefined {
-    return gesture !== undefined && this.#gesture?.of === gesture ? this.#gesture.from : this.#state.open?.history
+    return gesture !== undefined && this.#gesture?.of === gesture ? this.#gesture.from : this.shared.now().open?.history
   }
 
   /** Shows another place of a history, has it kept and evaluated. */
   #follow(open: OpenDesign, goesOn = false): void {
-    const { open: left, shown } = this.#state
+    const { open: left, shown } = this.shared.now()
     if (open.history === left?.history) return
     if (!goesOn) this.#before = shown?.evaluation
-    this.#set({ ...this.#state, open })
+    this.shared.set({ ...this.shared.now(), open })
     this.#keeper?.keep(open.history)
     this.#evaluator.ask({ name: open.name, opening: open.opening, text: open.history.text })
   }
 
   #take(answer: Answer, request: Request): void {
     if (this.#opening?.open.opening === request.opening) this.#open(this.#opening, answer)
-    const { open, drawn: before } = this.#state
+    const { open, drawn: before } = this.shared.now()
     // An answer about a design that was left in the meantime comes too late.
     if (open?.opening !== request.opening) return
     if (answer.problems !== undefined) {
@@ -175,43 +173,38 @@ export class DesignStore {
       if (request.text === open.history.text) this.#refuse(request.name, answer.problems)
       return
     }
-    const { refused: _, ...rest } = this.#state
+    const { refused: _, ...rest } = this.shared.now()
     const { evaluation } = answer
     const drawn = evaluation.travel === undefined ? before : evaluation
     const { name, opening, text } = request
     const shown = { name, opening, text, evaluation, ...(this.#before === undefined ? {} : { before: this.#before }) }
-    this.#set({ ...rest, ...(drawn === undefined ? {} : { drawn }), shown })
+    this.shared.set({ ...rest, ...(drawn === undefined ? {} : { drawn }), shown })
   }
 
   /** Takes up a design that can be read, or whose steps lead back to one that can. */
   #open({ open, work }: Opening, answer: Answer): void {
     this.#opening = undefined
     if (answer.problems !== undefined && open.history.position === 0) {
-      this.#set({ ...this.#state, refused: { name: open.name, problems: answer.problems, isEdit: false } })
+      this.shared.set({ ...this.shared.now(), refused: { name: open.name, problems: answer.problems, isEdit: false } })
       return
     }
     this.#gesture = undefined
     this.#before = undefined
     this.#keepFrom(open.name, work)
-    this.#set({ names: this.#state.names, open })
+    this.shared.set({ names: this.shared.now().names, open })
   }
 
   #refuse(name: string, problems: readonly Problem[]): void {
-    const isEdit = (this.#state.open?.history.position ?? 0) > 0
-    this.#set({ ...this.#state, refused: { name, problems, isEdit } })
+    const isEdit = (this.shared.now().open?.history.position ?? 0) > 0
+    this.shared.set({ ...this.shared.now(), refused: { name, problems, isEdit } })
   }
 
   async #reached<T>(ask: () => Promise<T>): Promise<T | undefined> {
     try {
       return await ask()
     } catch (reason) {
-      this.#set({ ...this.#state, unreachable: wordsOf(reason) })
+      this.shared.set({ ...this.shared.now(), unreachable: wordsOf(reason) })
       return undefined
     }
-  }
-
-  #set(state: DesignState): void {
-    this.#state = state
-    for (const listener of this.#listeners) listener()
   }
 }

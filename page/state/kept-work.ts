@@ -36,6 +36,14 @@ interface WorkAnswer {
   readonly givenChanged?: boolean
 }
 
+/** Names of the designs that the server has, those first that it was given. */
+export async function fetchNames(): Promise<readonly string[]> {
+  const response = await fetch('/api/designs')
+  if (!response.ok) throw new Error(await reasonOf(response))
+  const { designs } = (await response.json()) as { designs: readonly { name: string }[] }
+  return designs.map(({ name }) => name)
+}
+
 /** The text of a design as it was given or saved last, where no work on it can be had. */
 export async function fetchText(name: string): Promise<string> {
   const response = await fetch(`/api/designs/${encodeURIComponent(name)}`)

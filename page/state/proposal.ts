@@ -1,22 +1,15 @@
 /** What would be added to the design if somebody said so: the drawing shows it dashed until then. */
-import { useSyncExternalStore } from 'react'
 import type { Design } from '../../engine/index.ts'
+import { sharedState, useShared } from './shared-state.ts'
 
-const listeners = new Set<() => void>()
-let proposed: Design | undefined
+const proposed = sharedState<Design | undefined>(undefined)
 
 /** Shows a design that has something more, or none. */
 export function propose(design: Design | undefined): void {
-  proposed = design
-  for (const listener of listeners) listener()
+  proposed.set(design)
 }
 
 /** The design as it would be; absent while nothing is proposed. */
 export function useProposal(): Design | undefined {
-  return useSyncExternalStore(subscribe, () => proposed)
-}
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
+  return useShared(proposed)
 }

@@ -1,6 +1,6 @@
 /** A run through the sensitivities: begun by hand, shown as it goes, stopped at any time; what was reached is kept until another begins. */
-import { useSyncExternalStore } from 'react'
 import type { Sensitivity, SensitivityProgress } from '../../engine/index.ts'
+import { sharedState, useShared } from './shared-state.ts'
 
 /** How far a run is. */
 export interface SensitivityRun {
@@ -15,8 +15,7 @@ export interface SensitivityRun {
   readonly remaining_s?: number
 }
 
-const listeners = new Set<() => void>()
-let run: SensitivityRun | undefined
+const shared = sharedState<SensitivityRun | undefined>(undefined)
 let worker: Worker | undefined
 
 /** Begins a run about a text; one that goes on is given up. */
@@ -24,8 +23,9 @@ export function beginSensitivities(text: string): void {
   worker?.terminate()
   worker = new Worker(new URL('./sensitivity-worker.ts', import.meta.url), { type: 'module' })
   const begun_ms = performance.now()
-  set({ text, isGoing: true, done: 0, of: 0, found: [] })
+  shared.set({ text, isGoing: true, done: 0, of: 0, found: [] })
   worker.onmessage = ({ data }: MessageEvent<SensitivityProgress | 'done'>) => {
+    const run = shared.now()
     if (run === undefined) return
     if (data === 'done') {
       stopSensitivities()
@@ -33,7 +33,7 @@ export function beginSensitivities(text: string): void {
     }
     const { done, of, found } = data
     const each_ms = (performance.now() - begun_ms) / done
-    set({ ...run, done, of, found: [...run.found, found], remaining_s: Math.ceil(((of - done) * each_ms) / 1000) })
+    shared.set({ ...run, done, of, found: [...run.found, found], remaining_s: Math.ceil(((of - done) * each_ms) / 1000) })
   }
   worker.onerror = (event) => {
     stopSensitivities()
@@ -46,20 +46,11 @@ export function beginSensitivities(text: string): void {
 export function stopSensitivities(): void {
   worker?.terminate()
   worker = undefined
-  if (run !== undefined) set({ ...run, isGoing: false })
+  const run = shared.now()
+  if (run !== undefined) shared.set({ ...run, isGoing: false })
 }
 
 /** The run of now; absent before the first. */
 export function useSensitivities(): SensitivityRun | undefined {
-  return useSyncExternalStore(subscribe, () => run)
-}
-
-function set(next: SensitivityRun): void {
-  run = next
-  for (const listener of listeners) listener()
-}
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener)
-  return () => listeners.delete(listener)
+  return useShared(shared)
 }

@@ -1,6 +1,7 @@
-import { useEffect, useSyncExternalStore } from 'react'
+import { useEffect } from 'react'
 import { DesignStore } from './design-store.ts'
 import type { DesignState } from './open-design.ts'
+import { useShared } from './shared-state.ts'
 
 const store = new DesignStore()
 let isStarted = false
@@ -12,5 +13,5 @@ export function useDesigns(): { readonly store: DesignStore; readonly state: Des
     isStarted = true
     store.start()
   }, [])
-  return { store, state: useSyncExternalStore(store.subscribe, store.state) }
+  return { store, state: useShared(store.shared) }
 }

@@ -10,7 +10,6 @@ import { type Expression, readExpression } from '../../numbers/expression.ts'
 import { namesIn } from '../../numbers/measure.ts'
 import { parseQuantity, type QuantityKind } from '../../numbers/quantity.ts'
 import type { Place } from '../json-places.ts'
-import { readJson } from '../json-text.ts'
 import type { Change, JsonValue } from './change.ts'
 import { valueAt } from './value-at.ts'
 
@@ -47,10 +46,10 @@ const UNIT = /[^\d\s.,/+−-].*$/
 /**
  * Finds the number that moves the value at a place.
  *
- * @param text of a design that can be read
+ * @param text JSON; another text throws
  */
 export function leversOf(text: string): (handle: Handle) => Lever | Bound {
-  const document = readJson(text).value as JsonValue
+  const document = JSON.parse(text) as JsonValue
   return ({ place, kind }) => {
     let at = place
     let dimension: string | undefined
