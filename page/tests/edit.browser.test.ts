@@ -24,6 +24,18 @@ function field(page: Page, { thing, label }: { readonly thing: string; readonly 
   return row.getByLabel(label, { exact: true })
 }
 
+/** The sentence once it has stopped to change: the last place of a drag may still be under way. */
+async function stillSentence(page: Page): Promise<string> {
+  let [seen, now] = ['', '']
+  const look = async (): Promise<boolean> => {
+    seen = now
+    now = await sentenceOf(page)
+    return seen === now
+  }
+  await expect.poll(look, { interval: 500 }).toBe(true)
+  return now
+}
+
 async function dragged(page: Page, id: string, by: { readonly x: number; readonly y: number }): Promise<void> {
   const box = await grip(page, id).boundingBox()
   if (box === null) throw new Error(`no ${id} to drag`)
@@ -40,7 +52,7 @@ describe('a thing in the drawing', () => {
     const before = await sentenceOf(page)
     await dragged(page, 'pin topNear', { x: 3, y: -5 })
     await expect.poll(() => sentenceOf(page)).not.toBe(before)
-    const moved = await sentenceOf(page)
+    const moved = await stillSentence(page)
     await undo(page).click()
     await expect.poll(() => sentenceOf(page)).toBe(before)
     expect(await undo(page).isDisabled()).toBe(true)
@@ -162,7 +174,7 @@ describe('what was done', () => {
     await dragged(page, 'pin topNear', { x: 1, y: -4 })
     await dragged(page, 'pad distal.tip', { x: 4, y: 0 })
     await expect.poll(() => kept(page), { timeout: 1500 }).toMatch(/^kept at /)
-    const moved = await sentenceOf(page)
+    const moved = await stillSentence(page)
     await reloaded(page)
     expect(await sentenceOf(page)).toBe(moved)
     // SOURCE hand (two drags, two steps, however many places each passed)
@@ -211,7 +223,7 @@ describe('a trial beside the sentence', () => {
     await expect.poll(() => sentenceOf(page)).not.toBe(before)
     expect(await grit.getAttribute('aria-pressed')).toBe('true')
     await expect.poll(() => page.getByTestId('moved').textContent()).toContain('→')
-    const gritty = await sentenceOf(page)
+    const gritty = await stillSentence(page)
     await grit.click()
     await expect.poll(() => sentenceOf(page)).toBe(before)
     expect(await undo(page).isDisabled()).toBe(true)
