@@ -1,9 +1,9 @@
 import { memo, useMemo } from 'react'
 import { type Trial, trials } from '../../engine/index.ts'
 import type { DesignStore } from '../state/design-store.ts'
-import type { History } from '../state/history.ts'
+import { type History, standing } from '../state/history.ts'
 import type { Shown } from '../state/open-design.ts'
-import { standingTrial, takingBack, trialChanges, trialWords } from '../state/standing-trial.ts'
+import { standingTrial, takingBack, trialChanges, trialOf, trialWords } from '../state/standing-trial.ts'
 import { useSettled } from '../state/use-settled.ts'
 import styles from './ready-trials.module.css'
 
@@ -34,17 +34,21 @@ interface TrialButtonProps {
 
 const TrialButton = memo(function TrialButton({ trial, store, history, step }: TrialButtonProps) {
   const { id, title, cannot } = trial
-  const says = trial.cannot === undefined ? trial.says : undefined
   const stands = step !== undefined
-  const { made, takenBack } = trialWords(title)
+  // A trial that stands may have nothing left to change; what it did is said by the text that it was made on.
+  const madeOn = stands ? standing(history, step).text : undefined
+  const made = useMemo(() => (madeOn === undefined ? undefined : trialOf(madeOn, id)), [madeOn, id])
+  const now = made ?? trial
+  const says = now.cannot === undefined ? now.says : undefined
+  const words = trialWords(title)
   const press = (): void => {
     if (!stands) {
-      store.edit({ changes: trialChanges(history.text, id), said: made })
+      store.edit({ changes: trialChanges(history.text, id), said: words.made })
       return
     }
     const way = takingBack(history, step)
     if ('position' in way) store.stand(way.position)
-    else store.edit({ changes: way.changes, said: takenBack })
+    else store.edit({ changes: way.changes, said: words.takenBack })
   }
   return (
     <li>

@@ -1,5 +1,5 @@
 /** Trials among the steps: which of them stands, and how it is taken back. A trial is an ordinary step that is known by its words. */
-import { type Change, evaluate, putBack, readDesign, trials } from '../../engine/index.ts'
+import { type Change, evaluate, putBack, readDesign, type Trial, trials } from '../../engine/index.ts'
 import { type History, standing } from './history.ts'
 
 /** What the step of a trial says, and that which takes it back when others came after it. */
@@ -12,15 +12,19 @@ export function standingTrial({ steps, position }: History, title: string): numb
   return last >= 0 && steps[last].said === made ? last : undefined
 }
 
+/** A trial as it is for a text; undefined where the text cannot be read. */
+export function trialOf(text: string, id: string): Trial | undefined {
+  const { value } = readDesign(text)
+  return value && trials(text, evaluate(value)).find((trial) => trial.id === id)
+}
+
 /**
  * What a trial changes in a text as it stands this moment: what is on the page may be a little older.
  *
  * @returns none where it cannot be tried
  */
 export function trialChanges(text: string, id: string): readonly Change[] {
-  const { value } = readDesign(text)
-  if (value === undefined) return []
-  return trials(text, evaluate(value)).find((trial) => trial.id === id)?.changes ?? []
+  return trialOf(text, id)?.changes ?? []
 }
 
 /** What takes a trial back: one step back when it was done last, else the changes that give its values back. */

@@ -236,6 +236,15 @@ describe('a trial beside the sentence', () => {
     expect(await undo(page).textContent()).toBe('Undo: trial taken back: 0.2 mm of grit at the stop')
     expect(await grit.getAttribute('aria-pressed')).toBe('false')
   })
+
+  it('says what it did while it stands, also where nothing of it is left to do', async () => {
+    const page = await bench.open('motion')
+    const dry = page.getByRole('button', { name: 'Dry pins', exact: true })
+    await dry.click()
+    await expect.poll(() => page.getByTestId('moved').textContent()).toContain('→')
+    // SOURCE property (the trial's own words, with its figures)
+    await expect.poll(() => page.locator('#trial-dryPins').textContent()).toContain('0.15 to 0.30 from rest')
+  })
 })
 
 describe('things', () => {
