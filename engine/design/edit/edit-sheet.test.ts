@@ -114,6 +114,12 @@ describe('tables of a file that is at fault', () => {
     expect(editSheet('{ "title": ')).toMatchObject({ sections: [], problems: [{ code: 'no JSON' }] })
   })
 
+  it('have no fields inside of a thing that is no object: nothing could be typed there', () => {
+    const broken = changeDocument(exampleText('heron'), [{ kind: 'set', place: ['stops', 'shelf'], value: '' }])
+    expect(fieldsOf(broken).filter(({ place }) => place[0] === 'stops')).toEqual([])
+    expect(editSheet(broken).problems).toMatchObject([{ place: 'stops.shelf' }])
+  })
+
   it('do without a value that is nothing like what is needed', () => {
     const odd = '{ "parts": 3, "pins": { "a": null, "b": { "joins": {} } }, "drive": [], "requirements": { "r": {} } }'
     expect(fieldsOf(odd).filter(({ place }) => place[0] === 'parts')).toEqual([])

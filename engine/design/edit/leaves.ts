@@ -77,7 +77,7 @@ function likeness(schema: z.ZodType, value: JsonValue | undefined): number {
 
 /** Keys that are left out are leaves too where one text, number or word may stand. */
 function leavesOfObject({ value, place, row }: Walked, shape: Readonly<Record<string, unknown>>): readonly Leaf[] {
-  if (value === undefined) return []
+  if (!holds(value) || Array.isArray(value)) return []
   const entries = new Map(entriesOf(value))
   return Object.entries(shape).flatMap(([key, schema]) =>
     leavesIn({ schema: schema as z.ZodType, value: entries.get(key), place: [...place, key], row, isOptional: false }),
