@@ -17,9 +17,11 @@ export interface Rate {
   readonly time_ms: number
 }
 
-const ROUNDS = 21
-/** Runs of one round take about this long: far above the clock's grain, and long enough that the first rounds warm the ways up. */
-const ROUND_ms = 50
+/** Each way is run for this long before anything is timed: a designer who drags a pin has a warm program too. */
+const WARM_ms = 1000
+const ROUNDS = 151
+/** Runs of one round take at least this long: a thousand times the clock's grain, and one run of anything that one waits for. */
+const ROUND_ms = 4
 
 /** Times several ways against each other. */
 export function compare(ways: readonly Way[]): readonly Rate[] {
@@ -47,8 +49,9 @@ export function machineLine(): string {
   return `Node ${process.version}, ${cpus().length} × ${cpus()[0]?.model ?? 'unknown processor'}`
 }
 
-/** Enough runs to fill a round, found by doubling; this also warms the way up. */
+/** Enough runs to fill a round, found by doubling once the way is warm. */
 function runsOfARound(way: Way): number {
+  for (const begun_ms = performance.now(); performance.now() - begun_ms < WARM_ms; ) timed(way, 1)
   let runs = 1
   while (timed(way, runs) < ROUND_ms) runs *= 2
   return runs

@@ -81,12 +81,9 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   const stiffness = statedStiffness(survey.path)
   const loaded = underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf: stiffness })
   const whyNot = loaded || !holdsRigid(survey, loadCase) ? NO_BALANCE : SNAPS
-  const at = (tail: string, entry: FigureEntry): void =>
-    sheet.add(`loadCase.${loadCase.id}.${tail}`, {
-      ...entry,
-      why: entry.why ?? whyNot,
-      inputs: [...loadLines(survey, loadCase), ...(entry.inputs ?? [])],
-    })
+  const given = loadLines(survey, loadCase)
+  const at = (tail: string, { value, why = whyNot, beyond, inputs = [], steps = [] }: FigureEntry): void =>
+    sheet.add(`loadCase.${loadCase.id}.${tail}`, { value, why, beyond, inputs: [...given, ...inputs], steps })
   addEfforts(at, survey, surveyed)
   addHolding(at, loaded, found)
   addLoadedMargin(at, survey, loaded)

@@ -16,9 +16,9 @@ export function addDriveFigures(sheet: FigureSheet, survey: Survey): void {
   ]
   let top: { readonly name: string; readonly effort: number; readonly at: number } | undefined
   for (const { name, efforts } of runs) {
-    for (const [index, effort] of efforts.entries()) {
-      if (effort?.close === undefined || (top && top.effort >= effort.close)) continue
-      top = { name, effort: effort.close, at: drive[index] }
+    for (let index = 0; index < efforts.length; index++) {
+      const effort = efforts[index]?.close
+      if (effort !== undefined && !(top && top.effort >= effort)) top = { name, effort, at: drive[index] }
     }
   }
   const most = design.drive.travel.effortMost

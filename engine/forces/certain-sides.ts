@@ -65,7 +65,8 @@ function adjointBound({ room, portPower }: Prepared, levers: Float64Array): Floa
     }
   }
   if (!factor(lu)) return undefined
-  const bound = levers.map((lever, k) => (lever * Math.abs(questionRates[k])) / Math.abs(portPower))
+  const bound = new Float64Array(count)
+  for (let k = 0; k < count; k++) bound[k] = (levers[k] * Math.abs(questionRates[k])) / Math.abs(portPower)
   solveTransposed(lu, bound)
   return bound
 }

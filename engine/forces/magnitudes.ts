@@ -116,9 +116,11 @@ function newton(room: Magnitudes, levers: Float64Array): boolean {
 /** One step by the factors in the room, halved until it lowers the residual. Returns the residual after it. */
 function stepped(room: Magnitudes, levers: Float64Array, { last, halvings }: { last: number; halvings: number }): number {
   const { values, step, kept, count } = room
-  step.set(room.residual)
+  for (let j = 0; j < count; j++) {
+    step[j] = room.residual[j]
+    kept[j] = values[j]
+  }
   solve(room.lu, step)
-  kept.set(values)
   let next = Number.POSITIVE_INFINITY
   let share = 1
   for (let halving = 0; halving < halvings && !(next < last); halving++, share /= 2) {

@@ -80,7 +80,12 @@ function pairBench({ design }: Mechanism, [first, second]: readonly [number, num
 }
 
 function flat(part: Part): Outline {
-  return Float64Array.from(part.outline.flatMap(({ x_mm, y_mm }) => [x_mm, y_mm]))
+  const corners = new Float64Array(2 * part.outline.length)
+  for (let index = 0; index < part.outline.length; index++) {
+    corners[2 * index] = part.outline[index].x_mm
+    corners[2 * index + 1] = part.outline[index].y_mm
+  }
+  return corners
 }
 
 /** Farthest corner from the part's own origin, mm. */

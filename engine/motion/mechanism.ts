@@ -87,6 +87,7 @@ function scaleOf(design: Design): number {
 
 /** Place in the mount frame of a point given in a part's frame, mm. */
 export function placed(posture: Float64Array, part: number, at: Point): Point {
+  if (part === 0) return at
   const o = 3 * part
   const c = Math.cos(posture[o + 2])
   const s = Math.sin(posture[o + 2])

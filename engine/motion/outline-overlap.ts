@@ -29,7 +29,10 @@ export interface Box {
 
 /** Smallest upright rectangle round an outline. */
 export function boxOf(outline: Outline): Box {
-  let [left, right, bottom, top] = [outline[0], outline[0], outline[1], outline[1]]
+  let left = outline[0]
+  let right = left
+  let bottom = outline[1]
+  let top = bottom
   for (let at = 2; at < outline.length; at += 2) {
     left = Math.min(left, outline[at])
     right = Math.max(right, outline[at])
@@ -64,7 +67,10 @@ function deepestOf(outline: Outline, other: Outline): Overlap {
   for (let corner = 0; corner < count; corner++) {
     const from = 2 * corner
     const to = 2 * ((corner + 1) % count)
-    const [x0, y0, x1, y1] = [outline[from], outline[from + 1], outline[to], outline[to + 1]]
+    const x0 = outline[from]
+    const y0 = outline[from + 1]
+    const x1 = outline[to]
+    const y1 = outline[to + 1]
     consider(x0, y0)
     const outside = Math.max(x0, x1) < box.left || Math.min(x0, x1) > box.right
     if (outside || Math.max(y0, y1) < box.bottom || Math.min(y0, y1) > box.top) continue
@@ -98,9 +104,16 @@ function crossings(outline: Outline, { x0, y0, dx, dy }: Stretch): number[] {
     const py = outline[at + 1] - y0
     const share = (px * ey - py * ex) / across
     const onEdge = (px * dy - py * dx) / across
-    if (share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1) shares.push(share)
+    if (share > 0 && share < 1 && onEdge >= 0 && onEdge <= 1) putInOrder(shares, share)
   }
-  return shares.sort((a, b) => a - b)
+  return shares
+}
+
+/** Puts a share between those that stand in order; there are few. */
+function putInOrder(shares: number[], share: number): void {
+  let index = shares.length - 1
+  for (; shares[index] > share; index--) shares[index + 1] = shares[index]
+  shares[index + 1] = share
 }
 
 /** Even-odd rule: a ray to the right crosses the boundary an odd number of times. */
@@ -126,7 +139,9 @@ function distanceTo(outline: Outline, x: number, y: number): number {
     const py = y - outline[before + 1]
     const length2 = ex * ex + ey * ey
     const share = length2 > 0 ? Math.min(1, Math.max(0, (px * ex + py * ey) / length2)) : 0
-    least = Math.min(least, Math.hypot(px - share * ex, py - share * ey))
+    const dx = px - share * ex
+    const dy = py - share * ey
+    least = Math.min(least, dx * dx + dy * dy)
   }
-  return least
+  return Math.sqrt(least)
 }

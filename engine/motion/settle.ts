@@ -111,8 +111,8 @@ function moveBack(mechanism: Mechanism, posture: Float64Array, step: Float64Arra
 /** Largest magnitude; NaN when one of them is no number. */
 export function largestOf(values: Float64Array): number {
   let largest = 0
-  for (const value of values) {
-    const magnitude = Math.abs(value)
+  for (let index = 0; index < values.length; index++) {
+    const magnitude = Math.abs(values[index])
     if (!(magnitude <= largest)) largest = magnitude
   }
   return largest
