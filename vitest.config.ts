@@ -7,6 +7,9 @@ const browser = '**/*.browser.test.ts'
 // The times below end a test that hangs. They are long, because a busy machine is no fault of the tests.
 const patience_ms = 120_000
 
+// Files share a process and what it has loaded: loading the engine again for each took as long as its tests. No test leaves a state behind.
+const shared = { isolate: false }
+
 // Each project inherits `test` below; a test file belongs to exactly one project.
 export default defineConfig({
   test: {
@@ -21,11 +24,15 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          ...shared,
           include: ['{engine,report,records,server,command-line,scripts,page,bench}/**/*.test.ts'],
           exclude: [...everywhere, property, browser],
         },
       },
-      { extends: true, test: { name: 'property', include: [property], exclude: everywhere, testTimeout: 5 * patience_ms } },
+      {
+        extends: true,
+        test: { name: 'property', include: [property], exclude: everywhere, testTimeout: 5 * patience_ms, ...shared },
+      },
       { extends: true, test: { name: 'cases', include: ['cases/**/*.test.ts'], exclude: everywhere } },
       {
         extends: true,
@@ -33,7 +40,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        // One browser at a time: its tests look at frames and focus.
+        // One browser at a time: two are no faster on two cores, and its tests look at frames and focus.
         test: { name: 'browser', include: [browser], exclude: everywhere, fileParallelism: false },
       },
     ],
