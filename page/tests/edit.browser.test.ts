@@ -173,6 +173,7 @@ describe('what was done', () => {
     const before = await sentenceOf(page)
     await dragged(page, 'pin topNear', { x: 1, y: -4 })
     await dragged(page, 'pad distal.tip', { x: 4, y: 0 })
+    await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
     await expect.poll(() => kept(page), { timeout: 1500 }).toMatch(/^kept at /)
     const moved = await stillSentence(page)
     await reloaded(page)
