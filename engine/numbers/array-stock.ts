@@ -1,8 +1,8 @@
 /**
  * Small arrays of numbers cut from larger blocks.
  *
- * A typed array with memory of its own costs about a microsecond (measured: `npm run bench`), as much as all that is computed into
- * the posture that it holds; a piece of a block costs a twentieth of that. A block lives as long as any piece of it is held.
+ * A typed array of 18 numbers with memory of its own costs 1.2 µs, as much as all that is computed into the posture that it holds; a
+ * piece of a block costs 0.05 µs (Node 20, 700 of each made in turn, measured once). A block lives as long as any piece of it is held.
  */
 
 /** Hands out an array of a size, all zeros, that shares no number with any other. */
