@@ -98,8 +98,8 @@ function leaves(issue: Issue, rest: Json): readonly Issue[] {
   return nearest.flatMap((error) => leaves({ ...error, path: [...issue.path, ...error.path] }, rest))
 }
 
-/** Sections whose entries can be read one without the other. */
-const sections: ReadonlySet<PropertyKey> = new Set([
+/** Sections whose entries have a name of their own and can be read one without the other. */
+export const namedSections: ReadonlySet<PropertyKey> = new Set([
   'dimensions',
   'materials',
   'friction',
@@ -115,7 +115,7 @@ const sectionsOfPart: ReadonlySet<PropertyKey> = new Set(['holes', 'edges', 'pad
 
 /** The thing that falls out with a fault at `path`. */
 function thingOf(path: Path): Path {
-  if (!sections.has(path[0])) return path.slice(0, 1)
+  if (!namedSections.has(path[0])) return path.slice(0, 1)
   if (path[0] === 'parts' && sectionsOfPart.has(path[2])) return path.slice(0, 4)
   return path.slice(0, 2)
 }

@@ -3,6 +3,7 @@ import { quoted } from '../../numbers/quote.ts'
 import { thingOfFigure } from '../figure-names.ts'
 import type { Place } from '../json-places.ts'
 import type { Checked, Problem } from '../problem.ts'
+import { namedSections } from '../structure.ts'
 import type { Change, JsonValue } from './change.ts'
 import { changeDocument } from './change-document.ts'
 import { leavesThatName } from './dependents.ts'
@@ -12,22 +13,9 @@ import type { Leaf } from './leaves.ts'
 import { newProblems } from './new-problems.ts'
 import { valueAt } from './value-at.ts'
 
-const sections: ReadonlySet<string | number> = new Set([
-  'dimensions',
-  'materials',
-  'friction',
-  'parts',
-  'pins',
-  'stops',
-  'springs',
-  'loadCases',
-  'toggles',
-  'requirements',
-])
-
 /** Whether a place is that of a thing with a name of its own: an entry of a section, or a hole, edge or pad of a part. */
 export function isThing(place: Place): boolean {
-  if (place.length === 2) return sections.has(place[0])
+  if (place.length === 2) return namedSections.has(place[0])
   return place.length === 4 && place[0] === 'parts' && ['holes', 'edges', 'pads'].includes(String(place[2]))
 }
 
