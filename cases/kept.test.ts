@@ -6,15 +6,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { type Evaluation, evaluate, readDesign } from '../engine/index.ts'
-import {
-  drawFinger,
-  drawPlot,
-  drawTravelScale,
-  holdSentence,
-  motionSentence,
-  plotGroups,
-  verdictSentence,
-} from '../report/index.ts'
+import { drawFinger, drawPlot, drawTravelScale, plotGroups, questions, verdictSentence } from '../report/index.ts'
 
 const NAMES = ['heron', 'heron-jams', 'heron-stop-at-mcp', 'kestrel']
 
@@ -28,7 +20,8 @@ describe('kept outputs', () => {
   it('of the sentences are as they were', async () => {
     const texts = NAMES.map((name) => {
       const evaluation = evaluated(name)
-      return `${name}\n\n${verdictSentence(evaluation)}\n\nMotion: ${motionSentence(evaluation)}\n\nHold: ${holdSentence(evaluation)}\n`
+      const answers = questions.map(({ word, sentence }) => `${word}: ${sentence(evaluation)}`)
+      return `${[name, verdictSentence(evaluation), ...answers].join('\n\n')}\n`
     })
     await expect(texts.join('\n')).toMatchFileSnapshot('kept/sentences.txt')
   })

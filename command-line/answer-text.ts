@@ -6,10 +6,9 @@ import {
   type FindingRow,
   figureRows,
   findingRows,
-  holdSentence,
   marks,
-  motionSentence,
-  type QuestionName,
+  questionNamed,
+  questions,
   type ValueText,
   verdictSentence,
 } from '../report/index.ts'
@@ -27,13 +26,6 @@ export interface AnswerShown {
 
 type Paint = ReturnType<typeof pc.createColors>
 
-const SENTENCES = { verdict: verdictSentence, motion: motionSentence, hold: holdSentence } as const
-const QUESTIONS: Readonly<Record<Scope, readonly QuestionName[]>> = {
-  verdict: ['motion', 'hold'],
-  motion: ['motion'],
-  hold: ['hold'],
-}
-
 /** Room for a title and for a reason, so that a row stays within a line of readable length. */
 const TITLE_columns = 42
 const REASON_columns = 40
@@ -44,10 +36,12 @@ const REASON_columns = 40
  */
 export function answerText({ evaluation, scope, working, colour }: AnswerShown): string {
   const paint = pc.createColors(colour)
-  const rows = QUESTIONS[scope].flatMap((question) => figureRows(evaluation, question))
+  const asked = scope === 'verdict' ? questions : [questionNamed(scope)]
+  const rows = asked.flatMap(({ name }) => figureRows(evaluation, name))
+  const sentence = scope === 'verdict' ? verdictSentence(evaluation) : questionNamed(scope).sentence(evaluation)
   const blocks = [
     paint.dim(evaluation.design.title),
-    paint.bold(wrapped(SENTENCES[scope](evaluation))),
+    paint.bold(wrapped(sentence)),
     requirementsBlock(findingRows(evaluation, scope === 'verdict' ? undefined : scope), paint),
     ...(scope === 'verdict' && !working ? [] : figureBlocks({ rows, working }, paint)),
     wrapped(caution),

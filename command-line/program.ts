@@ -1,5 +1,6 @@
 import { Command, CommanderError, Option } from 'commander'
 import { designSchema } from '../engine/index.ts'
+import { questions } from '../report/index.ts'
 import { version } from '../server/index.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
@@ -64,16 +65,10 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
     asks: 'does it hold, and does it let go? every requirement with what was found',
     run: async (path, options) => end(await judge({ path, scope: 'verdict', options }, terminal)),
   })
-  addQuestion(program, {
-    scope: 'motion',
-    asks: 'does the finger close where it should?',
-    run: async (path, options) => end(await judge({ path, scope: 'motion', options }, terminal)),
-  })
-  addQuestion(program, {
-    scope: 'hold',
-    asks: 'does it hold the load, and does it let go afterwards?',
-    run: async (path, options) => end(await judge({ path, scope: 'hold', options }, terminal)),
-  })
+  for (const { name, asks } of questions) {
+    const run = async (path: string, options: JudgeOptions) => end(await judge({ path, scope: name, options }, terminal))
+    addQuestion(program, { scope: name, asks: `${asks.charAt(0).toLowerCase()}${asks.slice(1)}`, run })
+  }
   addOthers(program, terminal)
   addStoreCommands(program, { terminal, end })
   return program

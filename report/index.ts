@@ -16,10 +16,10 @@ export { drawPlot, type Plot } from './plots/draw-plot.ts'
 export { type PlotGroup, plotGroups } from './plots/plot-groups.ts'
 export { axisRange, driveAt, driveMarks, travelEnd } from './plots/travel-axis.ts'
 export { drawTravelScale, readTravel, type TravelScale } from './plots/travel-scale.ts'
+export { type QuestionName, questionOf } from './questions/question-of.ts'
+export { type Question, questionNamed, questions } from './questions/questions.ts'
 export { caution } from './sentences/caution.ts'
-export { holdSentence } from './sentences/hold-sentence.ts'
 export { linesApart } from './sentences/lines-apart.ts'
-export { motionSentence } from './sentences/motion-sentence.ts'
 export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
 export {
@@ -36,8 +36,6 @@ export {
   findingsOf,
   governingFinding,
   overallVerdict,
-  type QuestionName,
-  questionOf,
 } from './tables/overall-verdict.ts'
 export { type OverlapPlace, type OverlapRow, overlapRows } from './tables/overlap-rows.ts'
 export {

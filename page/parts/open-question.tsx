@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { caution, holdSentence, motionSentence, toldIn } from '../../report/index.ts'
+import { caution, questionNamed, toldIn } from '../../report/index.ts'
 import type { OpenedQuestion } from '../state/opened-question.ts'
 import { useTallest } from '../state/use-tallest.ts'
 import { DesignTables } from './design-tables.tsx'
@@ -7,7 +7,6 @@ import { FindingsTable } from './findings-table.tsx'
 import { MovedLine } from './moved-line.tsx'
 import { MovingFinger } from './moving-finger.tsx'
 import styles from './open-question.module.css'
-import { askedBy } from './question-list.tsx'
 import { ReadyTrials } from './ready-trials.tsx'
 import { ProblemList } from './refusal.tsx'
 import { WorkBar } from './work-bar.tsx'
@@ -16,6 +15,7 @@ import { WorkBar } from './work-bar.tsx'
 export function OpenQuestion(about: OpenedQuestion) {
   const { store, state, open, shown, question, told } = about
   const { units = 'metric' } = told
+  const { asks, sentence: answer } = questionNamed(question)
   const sentence = useTallest<HTMLParagraphElement>(`${question} ${shown.opening} ${units}`)
   const drawn = useMemo(
     () => (told.travel === undefined ? state.drawn && toldIn(units, state.drawn) : told),
@@ -24,11 +24,11 @@ export function OpenQuestion(about: OpenedQuestion) {
   return (
     <>
       <p className={styles.title}>{told.design.title}</p>
-      <h1 className={styles.asks}>{askedBy(question)}</h1>
+      <h1 className={styles.asks}>{asks}</h1>
       <div className={styles.verdict}>
         <div>
           <p ref={sentence} className={styles.sentence} aria-live="polite" data-testid="sentence">
-            {question === 'motion' ? motionSentence(told) : holdSentence(told)}
+            {answer(told)}
           </p>
           <MovedLine shown={shown} units={units} />
         </div>

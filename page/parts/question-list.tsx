@@ -5,6 +5,7 @@ import {
   neededWords,
   overallVerdict,
   type QuestionName,
+  questions,
   type Told,
 } from '../../report/index.ts'
 import { useSetValue, useUnits } from '../state/units.ts'
@@ -13,22 +14,12 @@ import { DrawnMark } from './mark.tsx'
 import styles from './question-list.module.css'
 import { Value } from './value.tsx'
 
-const QUESTIONS: readonly { readonly name: QuestionName; readonly word: string; readonly asks: string }[] = [
-  { name: 'motion', word: 'Motion', asks: 'Does the finger close where it should?' },
-  { name: 'hold', word: 'Hold', asks: 'Does it hold the load, and does it let go afterwards?' },
-]
-
-/** What a question asks, in full. */
-export function askedBy(question: QuestionName): string {
-  return QUESTIONS.find(({ name }) => name === question)?.asks ?? ''
-}
-
 /** The questions in order, each with its verdict and the figure that governs it. */
 export function QuestionList({ evaluation, open }: { readonly evaluation?: Told; readonly open: OpenPage }) {
   return (
     <nav aria-label="Questions" className={styles.list}>
       <ul>
-        {QUESTIONS.map(({ name, word }) => (
+        {questions.map(({ name, word }) => (
           <li key={name}>
             <a href={`#${name}`} aria-current={name === open ? 'page' : undefined} className={styles.question}>
               <span className={styles.word}>{word}</span>

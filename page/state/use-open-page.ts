@@ -1,11 +1,11 @@
 /** Which page of the notebook is open; it stands in the address, so that the browser's back key works. */
 import { useEffect, useState } from 'react'
-import type { QuestionName } from '../../report/index.ts'
+import { type QuestionName, questions } from '../../report/index.ts'
 
 /** A page of the notebook: a question, or the revisions of the design. */
 export type OpenPage = QuestionName | 'revisions'
 
-const PAGES: readonly OpenPage[] = ['motion', 'hold', 'revisions']
+const PAGES: readonly OpenPage[] = [...questions.map(({ name }) => name), 'revisions']
 
 /** The open page: Hold unless the address says another. */
 export function useOpenPage(): OpenPage {

@@ -1,7 +1,7 @@
 /** Which series of a travel belong into one plot, and which limits are drawn across it. */
 import type { FigureUnit, Series, UnitSystem } from '../../engine/index.ts'
+import type { QuestionName } from '../questions/question-of.ts'
 import { figureOf, numberOf } from '../tables/figure-lookup.ts'
-import type { QuestionName } from '../tables/overall-verdict.ts'
 import type { Told } from '../tables/told.ts'
 
 /** A limit drawn across a plot. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { caution, holdSentence, motionSentence, verdictSentence } from '../index.ts'
+import { caution, verdictSentence } from '../index.ts'
 import {
   inventedDesign,
   inventedEvaluation,
@@ -8,6 +8,8 @@ import {
   inventedFinding,
   inventedTravel,
 } from '../test-support/invented-finger.ts'
+import { holdSentence } from './hold-sentence.ts'
+import { motionSentence } from './motion-sentence.ts'
 
 const RAD = Math.PI / 180
 

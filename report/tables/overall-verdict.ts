@@ -1,17 +1,9 @@
 /** One verdict for many findings, and the finding that governs it. */
 import type { Evaluation, Finding, Verdict } from '../../engine/index.ts'
+import { type QuestionName, questionOf } from '../questions/question-of.ts'
 
 /** Verdict of a question: `notAsked` where the design states no requirement. */
 export type Answer = Verdict | 'notAsked'
-
-/** The questions whose pages exist. */
-export type QuestionName = 'motion' | 'hold'
-
-/** Whether a figure answers Motion: the travel and how the finger stands; everything else answers Hold. */
-export function questionOf(figureId: string): QuestionName {
-  const motion = /^(motion|open)\.|^closed\.(drive|joint|tip)|\.deadCentreMargin$|^play\./
-  return motion.test(figureId) ? 'motion' : 'hold'
-}
 
 /** Findings that belong to one question, in the order of the design. */
 export function findingsOf(evaluation: Evaluation, question: QuestionName): readonly Finding[] {

@@ -1,6 +1,7 @@
 /** Rows of the tables that page, command line and report share: findings with bound and margin, figures with their value. */
 import { type Figure, type Finding, showFigure, type UnitSystem } from '../../engine/index.ts'
-import { findingsOf, type QuestionName, questionOf } from './overall-verdict.ts'
+import { type QuestionName, questionOf } from '../questions/question-of.ts'
+import { findingsOf } from './overall-verdict.ts'
 import type { Told } from './told.ts'
 import { setValue, type ValueText } from './value-text.ts'
 
