@@ -230,6 +230,20 @@ export interface Toggle {
   readonly folded: boolean
 }
 
+/** How often the finger is closed. */
+export interface Use {
+  readonly closingsPerDay: number
+  readonly years: number
+  /** By load case index, their sum at most 1, the rest without load; absent when not stated. */
+  readonly shares?: readonly { readonly loadCase: number; readonly share_ratio: number }[]
+}
+
+/** A pin, a part or a spring by its index. */
+export interface Member {
+  readonly kind: 'pin' | 'part' | 'spring'
+  readonly index: number
+}
+
 export interface Requirement {
   readonly id: string
   /** Figure name, e.g. `closed.toggle.distal.deadCentreMargin`. */
@@ -259,6 +273,10 @@ export interface Design {
   readonly toggles: readonly Toggle[]
   /** Angles of the pull of gravity in the mount frame, counter-clockwise from x; absent: weight is left out. */
   readonly weight?: { readonly from_rad: number; readonly to_rad: number }
+  /** Absent when not stated. */
+  readonly use?: Use
+  /** What is to give way under too much load, the first first; absent when not stated. */
+  readonly givesWay?: readonly Member[]
   /** Place that is watched as the tip of the finger. */
   readonly tip?: { readonly part: number; readonly pad: number }
   readonly requirements: readonly Requirement[]

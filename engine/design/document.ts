@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { drive, loadCase, release, requirement, spring, stop, toggle, weight } from './schema-joints.ts'
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
 import { dimension, frictionPair, material, part, pin } from './schema-parts.ts'
+import { givesWay, use } from './schema-use.ts'
 
 /** Version of the document; a later one gets another name and a reader of its own. */
 export const designFormat = 'fingerwright-design/1'
@@ -50,6 +51,8 @@ export const documentSchema = z.strictObject(
       description: 'Chains of three pins whose dead-centre margin is watched.',
     }).optional(),
     weight: weight.optional(),
+    use: use.optional(),
+    givesWay: givesWay.optional(),
     tip: partThing('pad').optional().describe('The pad that is watched as the tip of the finger.'),
     requirements: byId(requirement, {
       what: 'requirements',

@@ -43,6 +43,19 @@ describe('a document that uses every key', () => {
     ])
   })
 
+  it('reads how it is used and what is to give way', () => {
+    // SOURCE hand (30 % = 0.3; load case hook is the first, pad the second; spring pull the second, pin linkTip the sixth, part topLink the sixth)
+    expect(design.use).toEqual({
+      closingsPerDay: 400,
+      years: 1.5,
+      shares: [
+        { loadCase: 1, share_ratio: 0.3 },
+        { loadCase: 0, share_ratio: 0.2 },
+      ],
+    })
+    expect(design.givesWay?.map(({ kind, index }) => `${kind} ${index}`)).toEqual(['spring 1', 'pin 5', 'part 5'])
+  })
+
   it('puts the mount first and keeps the order of the others', () => {
     expect(design.parts.map((part) => part.id)).toEqual([
       'mount',
@@ -326,4 +339,6 @@ it('reads the smallest finger: two parts, one pin, a drive', () => {
   expect(design).not.toHaveProperty('weight')
   expect(design).not.toHaveProperty('release')
   expect(design).not.toHaveProperty('tip')
+  expect(design).not.toHaveProperty('use')
+  expect(design).not.toHaveProperty('givesWay')
 })

@@ -21,6 +21,7 @@ import { readFrictionPairs, readMaterials } from './read-materials.ts'
 import { readParts } from './read-parts.ts'
 import { readPins, reportUnplacedParts } from './read-pins.ts'
 import { readRequirements } from './read-requirements.ts'
+import { readGivesWay, readUse } from './read-use.ts'
 import { Reading } from './reading.ts'
 import { References } from './references.ts'
 import { readStructure } from './structure.ts'
@@ -106,9 +107,7 @@ function assemble(reading: Reading, name: string): Design | undefined {
   reportUnplacedParts(pins, shelf)
   const bench: Workbench = { ...shelf, pins, find: new References(reading, parts, pins) }
   const drive = readDrive(bench)
-  const release = readRelease(bench)
-  const weight = readWeight(bench)
-  const tip = document.tip === undefined ? undefined : bench.find.pad('tip', document.tip)
+  const stated = statedOnly(bench)
   const rest = {
     stops: readStops(bench),
     springs: readSprings(bench),
@@ -126,9 +125,24 @@ function assemble(reading: Reading, name: string): Design | undefined {
     parts,
     pins,
     drive,
+    ...stated,
+    ...rest,
+  }
+}
+
+/** What is absent from the design when the document does not state it. */
+function statedOnly(bench: Workbench): Pick<Design, 'release' | 'weight' | 'use' | 'givesWay' | 'tip'> {
+  const release = readRelease(bench)
+  const weight = readWeight(bench)
+  const use = readUse(bench)
+  const givesWay = readGivesWay(bench)
+  const typedTip = bench.reading.document.tip
+  const tip = typedTip === undefined ? undefined : bench.find.pad('tip', typedTip)
+  return {
     ...(release && { release }),
     ...(weight && { weight }),
+    ...(use && { use }),
+    ...(givesWay && { givesWay }),
     ...(tip && { tip }),
-    ...rest,
   }
 }

@@ -32,6 +32,16 @@ export class References {
     return this.find(place, { id, what: 'a pin', section: 'pins', known: this.pins })
   }
 
+  /** Index of a load case; -1 when it has been reported. */
+  loadCase(place: string, id: string): number {
+    return this.ofSection(place, { id, what: 'a load case', section: 'loadCases' })
+  }
+
+  /** Index of a spring; -1 when it has been reported. */
+  spring(place: string, id: string): number {
+    return this.ofSection(place, { id, what: 'a spring', section: 'springs' })
+  }
+
   /** `part.hole`, `part.edge` or `part.pad`, as two indices. */
   hole(place: string, typed: string): HoleRef {
     const { part, thing } = this.thing(place, { typed, section: 'holes' })
@@ -81,6 +91,12 @@ export class References {
     const owner = this.parts[part]
     const what = `one of the ${section} of ${owner.id}`
     return this.find(place, { id, what, section: `parts.${owner.id}.${section}`, known: owner[section] })
+  }
+
+  /** By the order of the document, which is that of the design; the things themselves need not have been read yet. */
+  private ofSection(place: string, wanted: Omit<Wanted, 'known'> & { readonly section: 'loadCases' | 'springs' }): number {
+    const known = Object.keys(this.reading.document[wanted.section] ?? {}).map((id) => ({ id }))
+    return this.find(place, { ...wanted, known })
   }
 
   private find(place: string, { id, what, section, known }: Wanted): number {

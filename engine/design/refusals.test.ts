@@ -201,7 +201,7 @@ describe('parts', () => {
     ['a link to a part that is not drawn', { 'parts.middle.drawn': undefined }, ['parts.baseLink.drawn: missing']],
     [
       'a link on one pin',
-      { 'pins.linkTip': undefined, 'toggles.distal': undefined, 'requirements.margin': undefined },
+      { 'pins.linkTip': undefined, 'toggles.distal': undefined, 'requirements.margin': undefined, givesWay: undefined },
       ['parts.topLink.drawn: missing'],
     ],
     [
@@ -338,6 +338,35 @@ describe('load cases and toggles', () => {
   ])
 })
 
+describe('use and what gives way', () => {
+  refuses([
+    ['no closing a day', { 'use.closingsPerDay': 0 }, ['use.closingsPerDay: too small']],
+    ['a life of no years', { 'use.years': '-1' }, ['use.years: too small']],
+    ['a share of a load that is not there', { 'use.shares.0.loadCase': 'pads' }, ['use.shares.0.loadCase: unknown name']],
+    ['a share below none', { 'use.shares.0.share': '-1 %' }, ['use.shares.0.share: too small']],
+    ['shares of more than the whole', { 'use.shares.0.share': '80.1 %' }, ['use.shares: too large']],
+    ['two shares of one load', { 'use.shares.0.loadCase': 'hook' }, ['use.shares.1.loadCase: used twice']],
+    ['what gives way and is not there', { 'givesWay.1.pin': 'linkTop2' }, ['givesWay.1.pin: unknown name']],
+    ['what gives way first and last', { 'givesWay.2': { spring: 'pull' } }, ['givesWay.2: used twice']],
+    [
+      'neither pin nor part nor spring',
+      { 'givesWay.2': { stop: 'shelf' } },
+      ['givesWay.2.pin: missing', 'givesWay.2.stop: unknown key'],
+    ],
+  ])
+
+  it('takes shares that are the whole', () => {
+    expect(refused({ 'use.shares.0.share': '80 %' })).toEqual([]) // SOURCE hand (80 % + 20 % = 1)
+  })
+
+  it('says nothing of a load or a spring that was at fault itself', () => {
+    expect(refused({ 'loadCases.pad.acts': 'later', 'springs.pull.rate': 3 })).toEqual([
+      'springs.pull.rate: wrong value',
+      'loadCases.pad.acts: wrong value',
+    ])
+  })
+})
+
 describe('requirements', () => {
   refuses([
     [
@@ -472,6 +501,7 @@ describe('the limits hold just inside and refuse just outside', () => {
     const isOthers = place === 'requirements' || place === 'loadCases'
     const changes = (count: number): Changes => ({
       ...(isOthers ? { requirements: {} } : others),
+      use: undefined,
       [place]:
         place === 'dimensions' ? { ...many(count - named.length, thing), ...Object.fromEntries(named) } : many(count, thing),
     })

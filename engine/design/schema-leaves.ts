@@ -31,6 +31,10 @@ export const id = pattern(idPattern, idNeeded)
 export const partId = meant(id, { is: 'name', of: 'parts' })
 /** The id of a pin that stands elsewhere in the document. */
 export const pinId = meant(id, { is: 'name', of: 'pins' })
+/** The id of a load case that stands elsewhere in the document. */
+export const loadCaseId = meant(id, { is: 'name', of: 'loadCases' })
+/** The id of a spring that stands elsewhere in the document. */
+export const springId = meant(id, { is: 'name', of: 'springs' })
 const wordsOfId = { part: partId, hole: thingOfPart('holes'), pad: thingOfPart('pads') }
 /** The id of something by its word; of a hole or pad, it is one of the part that is named beside it. */
 export const idOf = (thing: keyof typeof wordsOfId) => wordsOfId[thing].describe(`Id of a ${thing}.`)

@@ -31,6 +31,8 @@ export const limits = {
   materials: 100,
   frictionPairs: 100,
   loadCases: 50,
+  /** Things of which the order in which they give way is asked for; a finger has 10 to 30 pins, parts and springs. */
+  givesWay: 100,
   /** Forces, couples and sideways forces each of one load case. */
   forcesOfLoadCase: 50,
   requirements: 300,

@@ -31,6 +31,7 @@ const idle: ReadonlySet<string | number> = new Set([
   'centreOfMass',
   'drawn',
   'effortMost',
+  'givesWay',
   'mass',
   'materials',
   'most',
@@ -39,6 +40,7 @@ const idle: ReadonlySet<string | number> = new Set([
   'requirements',
   'thickness',
   'tolerance',
+  'use',
   'weight',
 ])
 

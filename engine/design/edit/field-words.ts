@@ -23,6 +23,8 @@ const singles: ReadonlyMap<string, string> = new Map([
   ['sideways', 'sideways force'],
   ['joins', 'hole'],
   ['pins', 'pin'],
+  ['shares', 'share'],
+  ['givesWay', 'gives way'],
 ])
 
 /** `effort most` from `effortMost`. */

@@ -78,6 +78,8 @@ function fieldKind(desk: Desk, leaf: Leaf): Field['kind'] {
 const things = {
   parts: 'a part of this design',
   pins: 'a pin of this design',
+  springs: 'a spring of this design',
+  loadCases: 'a load case of this design',
   friction: 'a friction pair of this design',
   materials: 'a material of the table, or of this design',
   holes: 'a hole',

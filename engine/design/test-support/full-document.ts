@@ -187,6 +187,15 @@ const fullDocument = {
   },
   toggles: { distal: { pins: ['linkTop', 'linkTip', 'dip'], folded: false } },
   weight: { from: '0 deg', to: '360 deg' },
+  use: {
+    closingsPerDay: 400,
+    years: 1.5,
+    shares: [
+      { loadCase: 'pad', share: '30 %' },
+      { loadCase: 'hook', share: 0.2 },
+    ],
+  },
+  givesWay: [{ spring: 'pull' }, { pin: 'linkTip' }, { part: 'topLink' }],
   tip: 'distal.tip',
   requirements: {
     letsGo: { figure: 'return.letsGo', is: true, reason: 'A finger that stays shut is of no use.', source: 'the workshop' },

@@ -1,0 +1,38 @@
+import * as z from 'zod'
+import { limits } from '../numbers/limits.ts'
+import { loadCaseId, object, partId, pinId, plain, springId } from './schema-leaves.ts'
+
+const share = object({
+  loadCase: loadCaseId.describe('Id of a load case.'),
+  share: plain('20 %').describe('Part of the closings that are under this load; all together at most 1.'),
+})
+
+/** `use`: how often the finger is closed, and under which loads. */
+export const use = object({
+  closingsPerDay: plain('400').describe('Closings on a day of wear, each with its way back.'),
+  years: plain('2').describe('How long the finger is to last, at 365 days a year.'),
+  shares: z
+    .array(share, { error: 'a list of load cases with their shares' })
+    .max(limits.loadCases, { error: `at most ${limits.loadCases} shares` })
+    .optional()
+    .describe('What is left of the closings carries no load. Left out: every closing is under the worst load.'),
+}).describe('How often the finger is closed, for how long. Left out: nothing is said of wear and fatigue.')
+
+const member = z
+  .union(
+    [
+      object({ pin: pinId.describe('Id of a pin.') }),
+      object({ part: partId.describe('Id of a part.') }),
+      object({ spring: springId.describe('Id of a spring.') }),
+    ],
+    {
+      error: 'one of pin, part and spring, with its id',
+    },
+  )
+  .describe('A pin, a part or a spring by its id.')
+
+/** `givesWay`: what is to give way first under too much load. */
+export const givesWay = z
+  .array(member, { error: 'a list of pins, parts and springs' })
+  .max(limits.givesWay, { error: `at most ${limits.givesWay} of them` })
+  .describe('The order in which things are to give way under too much load, the first first.')
