@@ -173,4 +173,11 @@ export const limits = {
   touching_mm: 1e-6,
   /** A pointer this near to the closed end, as a share of the travel's arc, stands at it. */
   atClosed_ratio: 1e-6,
+  /** Terms of the series and continued fractions of distributions: the slowest, of shapes in the ten thousands, takes some hundreds. */
+  distributionTerms: 2000,
+  /** Depth of the normal tail's continued fraction: this over x², and the least, leave nothing of its remainder at 16 digits. */
+  normalTailDepth: 500,
+  normalTailLeast: 8,
+  /** Share of its range that a quantile is closed to. */
+  quantileWidth: 1e-15,
 } as const
