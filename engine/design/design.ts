@@ -41,6 +41,11 @@ export interface Material {
   /** Of a pin on a lug, the hole two diameters from its edge. */
   readonly bearingYield_MPa?: number
   readonly bearingUltimate_MPa?: number
+  /** Amplitude without a mean stress that half of polished bent specimens bear for `fatigueCycles_count`. */
+  readonly fatigue_MPa?: number
+  readonly fatigueCycles_count?: number
+  /** Neuber's length: the longer, the less a notch is felt. Absent: all of a notch is felt. */
+  readonly notchLength_mm?: number
   readonly source: string
 }
 

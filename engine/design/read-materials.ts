@@ -6,7 +6,7 @@ import type { FrictionPair, Material } from './design.ts'
 import type { Document } from './document.ts'
 import type { Reading } from './reading.ts'
 
-function tableValue(text: string, kind: 'density' | 'pressure'): number {
+function tableValue(text: string, kind: 'density' | 'pressure' | 'length'): number {
   const read = parseQuantity(text, kind)
   if (read.fault) throw new Error(`table of materials: ${text}: ${read.fault.found}`)
   return read.value
@@ -14,7 +14,7 @@ function tableValue(text: string, kind: 'density' | 'pressure'): number {
 
 type Strengths = Pick<
   Material,
-  'poisson' | 'yield_MPa' | 'ultimate_MPa' | 'shear_MPa' | 'bearingYield_MPa' | 'bearingUltimate_MPa'
+  'yield_MPa' | 'ultimate_MPa' | 'shear_MPa' | 'bearingYield_MPa' | 'bearingUltimate_MPa' | 'fatigue_MPa'
 >
 
 /** The strengths of a row under the names of the document. */
@@ -24,6 +24,7 @@ const STRENGTHS = {
   shear: 'shear_MPa',
   bearingYield: 'bearingYield_MPa',
   bearingUltimate: 'bearingUltimate_MPa',
+  fatigue: 'fatigue_MPa',
 } as const
 
 interface MaterialRow {
@@ -36,6 +37,9 @@ interface MaterialRow {
   readonly shear?: string | undefined
   readonly bearingYield?: string | undefined
   readonly bearingUltimate?: string | undefined
+  readonly fatigue?: string | undefined
+  readonly fatigueCycles?: number | undefined
+  readonly notchLength?: string | undefined
   readonly source: string
 }
 
@@ -54,10 +58,15 @@ function strengthsOf(
 /** Rows of the table of materials, by name. */
 export const tableMaterials: ReadonlyMap<string, Material> = new Map(
   (materialRows as readonly MaterialRow[]).map((row) => {
-    const { name, density, modulus, poisson, source } = row
+    const { name, density, modulus, poisson, fatigueCycles, notchLength, source } = row
     const strengths = strengthsOf(row, (_, typed) => tableValue(typed, 'pressure'))
     const stiffness = { density_kg_mm3: tableValue(density, 'density'), modulus_MPa: tableValue(modulus, 'pressure') }
-    return [name, { name, ...stiffness, ...(poisson !== undefined && { poisson }), ...strengths, source }]
+    const plain = {
+      ...(poisson !== undefined && { poisson }),
+      ...(fatigueCycles !== undefined && { fatigueCycles_count: fatigueCycles }),
+      ...(notchLength !== undefined && { notchLength_mm: tableValue(notchLength, 'length') }),
+    }
+    return [name, { name, ...stiffness, ...plain, ...strengths, source }]
   }),
 )
 
@@ -93,8 +102,35 @@ function ownMaterial(name: string, row: NonNullable<Document['materials']>[strin
     modulus_MPa: reading.above0(`${place}.modulus`, row.modulus, 'pressure'),
     ...(row.poisson !== undefined && { poisson: poissonOf(place, row.poisson, reading) }),
     ...strengths,
+    ...fatigueOf(place, row, reading),
     source: reading.text(`${place}.source`, row.source),
   }
+}
+
+/** Cycles and notch length; a fatigue strength without its cycles, or cycles without their strength, say nothing. */
+function fatigueOf(
+  place: string,
+  { fatigue, fatigueCycles, notchLength }: NonNullable<Document['materials']>[string],
+  reading: Reading,
+): Pick<Material, 'fatigueCycles_count' | 'notchLength_mm'> {
+  if ((fatigue === undefined) !== (fatigueCycles === undefined)) {
+    const [has, lacks] = fatigue === undefined ? ['fatigueCycles', 'fatigue'] : ['fatigue', 'fatigueCycles']
+    reading.report({ code: 'missing', place: `${place}.${lacks}`, found: `${has} alone`, needed: `${lacks} beside it` })
+  }
+  const cycles = fatigueCycles === undefined ? undefined : readCycles(`${place}.fatigueCycles`, fatigueCycles, reading)
+  return {
+    ...(cycles !== undefined && { fatigueCycles_count: cycles }),
+    ...(notchLength !== undefined && { notchLength_mm: reading.above0(`${place}.notchLength`, notchLength, 'length') }),
+  }
+}
+
+function readCycles(place: string, typed: string | number, reading: Reading): number {
+  const value = reading.above0(place, typed, 'number')
+  if (value < limits.fatigueCyclesLeast) {
+    const needed = `at least ${limits.fatigueCyclesLeast}: below that the static strengths decide`
+    reading.report({ code: 'too small', place, found: String(typed), needed })
+  }
+  return value
 }
 
 /** A material that keeps its volume has 0.5; no solid of this trade has less than 0. */

@@ -167,6 +167,18 @@ describe('materials and friction', () => {
       ['materials.own alloy.ultimate: wrong order'],
     ],
     ['a material that swells when pulled', { 'materials.own alloy.poisson': 0.6 }, ['materials.own alloy.poisson: too large']],
+    [
+      'a fatigue strength alone',
+      { 'materials.own alloy.fatigueCycles': undefined },
+      ['materials.own alloy.fatigueCycles: missing'],
+    ],
+    ['a number of cycles alone', { 'materials.own alloy.fatigue': undefined }, ['materials.own alloy.fatigue: missing']],
+    [
+      'a fatigue strength for few cycles',
+      { 'materials.own alloy.fatigueCycles': 9e4 },
+      ['materials.own alloy.fatigueCycles: too small'],
+    ],
+    ['a notch length of nothing', { 'materials.own alloy.notchLength': '0 mm' }, ['materials.own alloy.notchLength: too small']],
     ['an unknown friction pair', { 'pins.mcp.friction': 'pin in holes' }, ['pins.mcp.friction: unknown name']],
     [
       'likely below least',

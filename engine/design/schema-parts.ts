@@ -69,6 +69,11 @@ export const material = object({
   shear: quantity('pressure').optional().describe('Ultimate strength in shear.'),
   bearingYield: quantity('pressure').optional().describe('Yield strength of a lug under its pin, edge at two diameters.'),
   bearingUltimate: quantity('pressure').optional().describe('Ultimate strength of a lug under its pin, edge at two diameters.'),
+  fatigue: quantity('pressure')
+    .optional()
+    .describe('Amplitude without a mean stress that half of polished bent specimens bear for so many cycles.'),
+  fatigueCycles: plain('5e8').optional().describe('The number of cycles that goes with it.'),
+  notchLength: length.optional().describe('Neuber’s length of the material. Default: all of a notch is felt.'),
   source: note('the source of these values').describe('Where the values come from.'),
 })
 

@@ -72,6 +72,8 @@ export const limits = {
   pressFit_ratio: 0.01,
   /** Friction coefficients above this are gears or glue. */
   friction: 2,
+  /** A fatigue strength for fewer cycles than this is no more than a static one: the line from 10³ cycles would hang on a point beside it. */
+  fatigueCyclesLeast: 1e5,
 
   /** Newton closes a posture in 3 to 5 rounds from a near start; 30 leaves room for a drawn posture some mm off. */
   settleRounds: 30,

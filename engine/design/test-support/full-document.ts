@@ -14,7 +14,16 @@ const fullDocument = {
     count: 3,
     area: 'proximalLength * inset',
   },
-  materials: { 'own alloy': { density: '2.8 g/cm^3', modulus: '71 GPa', source: 'invented' } },
+  materials: {
+    'own alloy': {
+      density: '2.8 g/cm^3',
+      modulus: '71 GPa',
+      fatigue: '150 MPa',
+      fatigueCycles: 5e8,
+      notchLength: '0.5 mm',
+      source: 'invented',
+    },
+  },
   friction: {
     'pin in hole': { moving: friction(0.05, 0.08, 0.11), rest: friction(0.06, 0.1, 0.14), source: 'invented' },
     'pin on shelf': {
