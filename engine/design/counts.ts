@@ -5,6 +5,7 @@ import type { Problem } from './problem.ts'
 const bounds: readonly (readonly [place: string, most: number])[] = [
   ['dimensions', limits.dimensions],
   ['materials', limits.materials],
+  ['coatings', limits.coatings],
   ['friction', limits.frictionPairs],
   ['parts', limits.parts],
   ['pins', limits.pins],

@@ -49,6 +49,20 @@ export interface Material {
   readonly source: string
 }
 
+/** A coating as it comes from the coater: one thickness on all surfaces of a batch, another in the next batch. */
+export interface Coating {
+  readonly name: string
+  /** Thickness outside, from batch to batch. */
+  readonly thickness: { readonly least_mm: number; readonly most_mm: number }
+  /** Share of the thickness that grows into the metal; the rest stands on its surface. */
+  readonly inward_ratio: number
+  /** Thickness in a bore over that outside. */
+  readonly bore_ratio: number
+  /** The heat that the part sees. */
+  readonly cure?: { readonly temperature_C: number; readonly time_s: number }
+  readonly source: string
+}
+
 /** Friction of one pair of surfaces. Hold is judged at the least, letting go at the most. */
 export interface FrictionPair {
   readonly name: string
@@ -96,7 +110,9 @@ export interface Part {
   readonly name: string
   readonly role: Role
   readonly material?: Material
-  readonly coating?: string
+  readonly coating?: Coating
+  /** What the coater keeps free of it. */
+  readonly masked?: readonly ('holes' | 'edges')[]
   readonly thickness_mm?: number
   readonly mass_kg?: number
   readonly centreOfMass?: Point
@@ -125,6 +141,8 @@ export interface Pin {
   readonly diameter_mm: number
   readonly tolerance?: Tolerance
   readonly material?: Material
+  /** All over the pin. */
+  readonly coating?: Coating
   readonly friction: FrictionPair
   /** Part index; friction and clearance act in all the others. */
   readonly fixedIn: number

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { coating } from './schema-coatings.ts'
 import { drive, loadCase, release, requirement, spring, stop, toggle, weight } from './schema-joints.ts'
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
 import { dimension, frictionPair, material, part, pin } from './schema-parts.ts'
@@ -30,6 +31,10 @@ export const documentSchema = z.strictObject(
       .record(rowName, material, { error: 'an object of materials, each under its name' })
       .optional()
       .describe('Materials that the table does not have. Each under its name.'),
+    coatings: z
+      .record(rowName, coating, { error: 'an object of coatings, each under its name' })
+      .optional()
+      .describe('Coatings that the table does not have. Each under its name.'),
     friction: z
       .record(rowName, frictionPair, { error: 'an object of friction pairs, each under its name' })
       .describe('Pairs of surfaces with their coefficients of friction.'),

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Design } from './design.ts'
+import { tableCoatings } from './read-coatings.ts'
 import { readDesign } from './read-design.ts'
 import { type Changes, documentText } from './test-support/full-document.ts'
 
@@ -89,7 +90,8 @@ describe('a document that uses every key', () => {
       name: 'Proximal phalanx',
       role: 'proximal',
       material: { name: 'own alloy', density_kg_mm3: expect.closeTo(2.8e-6, 15), modulus_MPa: 71_000, source: 'invented' },
-      coating: 'hard anodize',
+      coating: tableCoatings.get('hard anodise'),
+      masked: ['holes'],
       thickness_mm: 10,
       outline: [
         { x_mm: -5, y_mm: -5 },

@@ -13,6 +13,7 @@ import { figureScope } from './figure-scope.ts'
 import { linesOf } from './json-places.ts'
 import { readJson } from './json-text.ts'
 import type { Checked, Problem } from './problem.ts'
+import { readCoatings } from './read-coatings.ts'
 import { readDimensions } from './read-dimensions.ts'
 import { readDrive, readRelease } from './read-drive.ts'
 import { readSprings, readStops, type Workbench } from './read-joints.ts'
@@ -101,8 +102,10 @@ function assemble(reading: Reading, name: string): Design | undefined {
   const dimensions = readDimensions(reading)
   const materials = readMaterials(reading)
   const frictionPairs = readFrictionPairs(reading)
-  const parts = readParts(reading, materials)
-  const shelf = { reading, materials, frictionPairs, parts }
+  const coatings = readCoatings(reading)
+  const rows = { reading, materials, coatings }
+  const parts = readParts(rows)
+  const shelf = { ...rows, frictionPairs, parts }
   const pins = readPins(shelf)
   reportUnplacedParts(pins, shelf)
   const bench: Workbench = { ...shelf, pins, find: new References(reading, parts, pins) }

@@ -3,7 +3,7 @@ import type { Design, LoadCase, Toggle } from './design.ts'
 import type { Document } from './document.ts'
 import { amountKind, readDirection, readMovingPad, readPort } from './read-drive.ts'
 import { reportSamePart, type Workbench } from './read-joints.ts'
-import { wholeTurn_rad } from './read-parts.ts'
+import { wholeTurn_rad } from './read-points.ts'
 import { notFound } from './references.ts'
 
 type TypedLoadCase = NonNullable<Document['loadCases']>[string]

@@ -1,21 +1,20 @@
 import { limits } from '../numbers/limits.ts'
-import type { Edge, Hole, Material, Pad, Part, Point } from './design.ts'
+import type { Coating, Material, Pad, Part, Point } from './design.ts'
 import type { Document } from './document.ts'
 import { polygon } from './polygon.ts'
-import { readTolerance } from './read-tolerance.ts'
+import { coatingNamed } from './read-coatings.ts'
+import { readEdge, readHole } from './read-features.ts'
+import { readPair, readXY } from './read-points.ts'
 import type { Reading } from './reading.ts'
 
 type TypedPart = NonNullable<Document['parts']>[string]
-type TypedHole = NonNullable<TypedPart['holes']>[string]
-type TypedEdge = NonNullable<TypedPart['edges']>[string]
 
 const home = { at: { x_mm: 0, y_mm: 0 }, turn_rad: 0 }
-/** Most that an arc or a range of directions may span: a turn, with room for the rounding of a turn typed in two ways. */
-export const wholeTurn_rad = 2 * Math.PI + 1e-9
 
 /** Parts with the mount first, the others in the order of the document. */
-export function readParts(reading: Reading, materials: ReadonlyMap<string, Material>): readonly Part[] {
-  const parts = Object.entries(reading.document.parts ?? {}).map(([id, typed]) => readPart(id, typed, { reading, materials }))
+export function readParts(rows: Rows): readonly Part[] {
+  const { reading } = rows
+  const parts = Object.entries(reading.document.parts ?? {}).map(([id, typed]) => readPart(id, typed, rows))
   const mounts = parts.filter((part) => part.role === 'mount')
   if (mounts.length !== 1 && !reading.wasTakenOut('parts')) reportMounts(mounts, reading)
   return [...mounts, ...parts.filter((part) => part.role !== 'mount')]
@@ -35,22 +34,24 @@ function reportMounts(mounts: readonly Part[], reading: Reading): void {
   })
 }
 
-interface Context {
+/** What the document and the tables have by name. */
+export interface Rows {
   readonly reading: Reading
   readonly materials: ReadonlyMap<string, Material>
+  readonly coatings: ReadonlyMap<string, Coating>
 }
 
-function readPart(id: string, typed: TypedPart, { reading, materials }: Context): Part {
+function readPart(id: string, typed: TypedPart, rows: Rows): Part {
+  const { reading } = rows
   const place = `parts.${id}`
-  const material =
-    typed.material === undefined ? undefined : materialNamed(`${place}.material`, typed.material, { reading, materials })
+  const material = typed.material === undefined ? undefined : materialNamed(`${place}.material`, typed.material, rows)
   const drawn = readDrawn(place, typed, reading)
   return {
     id,
     name: reading.line(`${place}.name`, typed.name ?? id),
     role: typed.role,
     ...(material && { material }),
-    ...(typed.coating !== undefined && { coating: reading.line(`${place}.coating`, typed.coating) }),
+    ...coatingOf(place, typed, rows),
     ...(typed.thickness !== undefined && { thickness_mm: reading.size(`${place}.thickness`, typed.thickness) }),
     ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
     ...(typed.centreOfMass && { centreOfMass: readXY(`${place}.centreOfMass`, typed.centreOfMass, reading) }),
@@ -70,21 +71,27 @@ function readPart(id: string, typed: TypedPart, { reading, materials }: Context)
   }
 }
 
+function coatingOf(place: string, { coating, masked = [] }: TypedPart, rows: Rows): Pick<Part, 'coating' | 'masked'> {
+  if (coating === undefined && masked.length > 0) {
+    const found = `${masked.join(' and ')} masked, and no coating`
+    const wayOut = 'Give the coating, or leave masked out.'
+    rows.reading.report({ code: 'missing', place: `${place}.coating`, found, needed: 'a coating', wayOut })
+  }
+  const named = coating === undefined ? undefined : coatingNamed(`${place}.coating`, coating, rows)
+  return { ...(named && { coating: named }), ...(masked.length > 0 && { masked }) }
+}
+
 /** The material of that name; undefined when it has been reported. */
-export function materialNamed(place: string, name: string, { reading, materials }: Context): Material | undefined {
+export function materialNamed(
+  place: string,
+  name: string,
+  { reading, materials }: Pick<Rows, 'reading' | 'materials'>,
+): Material | undefined {
   const material = materials.get(name)
   if (!material && !reading.wasTakenOut(`materials.${name}`)) {
     reading.unknownName(place, { typed: name, what: 'a material of the table or of materials', known: [...materials.keys()] })
   }
   return material
-}
-
-function readXY(place: string, { x, y }: { readonly x: string; readonly y: string }, reading: Reading): Point {
-  return { x_mm: reading.quantity(`${place}.x`, x, 'length'), y_mm: reading.quantity(`${place}.y`, y, 'length') }
-}
-
-function readPair(place: string, [x, y]: readonly [string, string], reading: Reading): Point {
-  return { x_mm: reading.quantity(`${place}.0`, x, 'length'), y_mm: reading.quantity(`${place}.1`, y, 'length') }
 }
 
 const smallestArea_mm2 = limits.sizeLeast_mm ** 2
@@ -136,65 +143,4 @@ function readDrawn(place: string, { drawn, role }: TypedPart, reading: Reading):
     })
   }
   return { at, turn_rad }
-}
-
-interface PlacedReading {
-  readonly place: string
-  readonly reading: Reading
-}
-
-function readHole(id: string, typed: TypedHole, { place, reading }: PlacedReading): Hole {
-  const diameter_mm = reading.size(`${place}.diameter`, typed.diameter)
-  const toleranced = { place: `${place}.tolerance`, kind: 'length', nominal: diameter_mm, surface: 'hole', reading } as const
-  return {
-    id,
-    at: readXY(place, typed, reading),
-    diameter_mm,
-    ...(typed.tolerance !== undefined && { tolerance: readTolerance(typed.tolerance, toleranced) }),
-    ...(typed.position !== undefined && {
-      positionZone_mm: reading.atLeast(`${place}.position`, typed.position, { kind: 'length', least: 0 }),
-    }),
-    ...(typed.slot && {
-      slot: {
-        length_mm: reading.size(`${place}.slot.length`, typed.slot.length),
-        along_rad: reading.quantity(`${place}.slot.along`, typed.slot.along, 'angle'),
-      },
-    }),
-  }
-}
-
-function readEdge(id: string, typed: TypedEdge, { place, reading }: PlacedReading): Edge {
-  if (!('centre' in typed)) {
-    const from = readPair(`${place}.from`, typed.from, reading)
-    const to = readPair(`${place}.to`, typed.to, reading)
-    const length_mm = Math.hypot(to.x_mm - from.x_mm, to.y_mm - from.y_mm)
-    if (length_mm < limits.sizeLeast_mm) {
-      reading.report({
-        code: 'too small',
-        place,
-        found: `an edge ${length_mm} mm long`,
-        needed: `at least ${limits.sizeLeast_mm} mm`,
-      })
-    }
-    return { id, kind: 'straight', from, to }
-  }
-  const from_rad = reading.quantity(`${place}.from`, typed.from, 'angle')
-  const to_rad = reading.quantity(`${place}.to`, typed.to, 'angle')
-  if (to_rad <= from_rad || to_rad - from_rad > wholeTurn_rad) {
-    reading.report({
-      code: 'wrong order',
-      place: `${place}.to`,
-      found: `from ${typed.from} to ${typed.to}`,
-      needed: 'to above from, by at most a turn (360 deg)',
-    })
-  }
-  return {
-    id,
-    kind: 'arc',
-    centre: readPair(`${place}.centre`, typed.centre, reading),
-    radius_mm: reading.size(`${place}.radius`, typed.radius),
-    from_rad,
-    to_rad,
-    solid: typed.solid,
-  }
 }

@@ -1,16 +1,15 @@
 import { limits } from '../numbers/limits.ts'
-import type { FrictionPair, Hole, HoleRef, Material, Part, Pin } from './design.ts'
+import type { FrictionPair, Hole, HoleRef, Part, Pin } from './design.ts'
 import type { Document } from './document.ts'
-import { materialNamed } from './read-parts.ts'
+import { coatingNamed } from './read-coatings.ts'
+import { materialNamed, type Rows } from './read-parts.ts'
 import { readTolerance } from './read-tolerance.ts'
 import type { Reading } from './reading.ts'
 import { notFound, References } from './references.ts'
 
 type TypedPin = NonNullable<Document['pins']>[string]
 
-export interface Shelf {
-  readonly reading: Reading
-  readonly materials: ReadonlyMap<string, Material>
+export interface Shelf extends Rows {
   readonly frictionPairs: ReadonlyMap<string, FrictionPair>
   readonly parts: readonly Part[]
 }
@@ -51,12 +50,14 @@ function readPin(id: string, typed: TypedPin, shelf: Shelf): Pin {
   const diameter_mm = reading.size(`${place}.diameter`, typed.diameter)
   const toleranced = { place: `${place}.tolerance`, kind: 'length', nominal: diameter_mm, surface: 'shaft', reading } as const
   const material = typed.material === undefined ? undefined : materialNamed(`${place}.material`, typed.material, shelf)
+  const coating = typed.coating === undefined ? undefined : coatingNamed(`${place}.coating`, typed.coating, shelf)
   const pin: Pin = {
     id,
     joins,
     diameter_mm,
     ...(typed.tolerance !== undefined && { tolerance: readTolerance(typed.tolerance, toleranced) }),
     ...(material && { material }),
+    ...(coating && { coating }),
     friction: frictionNamed(`${place}.friction`, typed.friction, shelf),
     fixedIn: readFixedIn(place, typed, { joins, find, reading }),
     shear: typed.shear ?? 'double',

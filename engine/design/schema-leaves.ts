@@ -50,6 +50,8 @@ export const kind = <const Word extends string>(word: Word) => z.literal(word).d
 export const rowName = pattern(rowPattern, rowNeeded)
 /** A material that stands in the table or elsewhere in the document. */
 export const materialName = meant(rowName, { is: 'name', of: 'materials' })
+/** A coating that stands in the table or elsewhere in the document. */
+export const coatingName = meant(rowName, { is: 'name', of: 'coatings' })
 /** A friction pair that stands elsewhere in the document. */
 export const frictionName = meant(rowName, { is: 'name', of: 'friction' })
 

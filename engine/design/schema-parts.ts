@@ -1,9 +1,11 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
+import { masked } from './schema-coatings.ts'
 import {
   angle,
   byId,
   choice,
+  coatingName,
   frictionName,
   length,
   materialName,
@@ -125,7 +127,8 @@ export const part = object({
     'Exactly one part is the mount; it stands still.',
   ),
   material: materialName.optional().describe('A row of the table of materials, or of materials of this document.'),
-  coating: name('the coating').optional(),
+  coating: coatingName.optional().describe('A row of the table of coatings, or of coatings of this document.'),
+  masked: masked.optional(),
   thickness: length.optional(),
   mass: quantity('mass').optional().describe('Default: that of a plate with this outline, thickness and material.'),
   centreOfMass: place.optional().describe('In the part’s own frame. Default: the centre of the outline.'),
@@ -163,6 +166,7 @@ export const pin = object({
   diameter: length,
   tolerance: tolerance.optional(),
   material: materialName.optional().describe('A row of the table of materials, or of materials of this document.'),
+  coating: coatingName.optional().describe('All over: a row of the table of coatings, or of coatings of this document.'),
   fixedIn: partId
     .optional()
     .describe(

@@ -102,6 +102,7 @@ function leaves(issue: Issue, rest: Json): readonly Issue[] {
 export const namedSections: ReadonlySet<PropertyKey> = new Set([
   'dimensions',
   'materials',
+  'coatings',
   'friction',
   'parts',
   'pins',

@@ -29,6 +29,7 @@ export const limits = {
   acrossOfPart: 10,
   dimensions: 500,
   materials: 100,
+  coatings: 100,
   frictionPairs: 100,
   loadCases: 50,
   /** Things of which the order in which they give way is asked for; a finger has 10 to 30 pins, parts and springs. */

@@ -29,6 +29,7 @@ const share = 0.1
 const idle: ReadonlySet<string | number> = new Set([
   'across',
   'centreOfMass',
+  'coatings',
   'drawn',
   'effortMost',
   'givesWay',

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { tableCoatings } from '../read-coatings.ts'
 import { tableMaterials } from '../read-materials.ts'
 import type { NamedSection, PartSection } from '../schema-meaning.ts'
 import type { Desk } from './desk.ts'
@@ -23,7 +24,8 @@ export function choicesOf(desk: Desk, { schema, meaning, place }: Leaf): readonl
 
 function namesOf({ document }: Desk, section: NamedSection): readonly string[] {
   const own = entriesOf(valueAt(document, [section])).map(([name]) => name)
-  return section === 'materials' ? [...tableMaterials.keys(), ...own] : own
+  if (section === 'materials') return [...tableMaterials.keys(), ...own]
+  return section === 'coatings' ? [...tableCoatings.keys(), ...own] : own
 }
 
 /** All holes, edges or pads of a document as `part.thing`. */

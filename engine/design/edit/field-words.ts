@@ -6,6 +6,7 @@ import type { Leaf } from './leaves.ts'
 const singles: ReadonlyMap<string, string> = new Map([
   ['dimensions', 'dimension'],
   ['materials', 'material'],
+  ['coatings', 'coating'],
   ['friction', 'friction pair'],
   ['parts', 'part'],
   ['stops', 'stop'],

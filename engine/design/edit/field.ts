@@ -82,6 +82,7 @@ const things = {
   loadCases: 'a load case of this design',
   friction: 'a friction pair of this design',
   materials: 'a material of the table, or of this design',
+  coatings: 'a coating of the table, or of this design',
   holes: 'a hole',
   edges: 'an edge',
   pads: 'a pad',

@@ -37,4 +37,5 @@ export const sectionHeads: readonly SectionHead[] = [
   { id: 'requirements', title: 'Requirements', adds: ['requirement'] },
   { id: 'friction', title: 'Friction' },
   { id: 'materials', title: 'Materials of its own' },
+  { id: 'coatings', title: 'Coatings of its own' },
 ]

@@ -24,6 +24,15 @@ const fullDocument = {
       source: 'invented',
     },
   },
+  coatings: {
+    'thin film': {
+      thickness: { nominal: '2 um', within: '25 %' },
+      bore: '80 %',
+      cure: { temperature: '300 degF', time: '90 min' },
+      source: 'invented',
+    },
+    'own anodise': { thickness: { from: '8 um', to: '12 um' }, inward: '2/3', source: 'invented' },
+  },
   friction: {
     'pin in hole': { moving: friction(0.05, 0.08, 0.11), rest: friction(0.06, 0.1, 0.14), source: 'invented' },
     'pin on shelf': {
@@ -37,7 +46,8 @@ const fullDocument = {
       name: 'Proximal phalanx',
       role: 'proximal',
       material: 'own alloy',
-      coating: 'hard anodize',
+      coating: 'hard anodise',
+      masked: ['holes'],
       thickness: '10 mm',
       outline: [
         ['-5 mm', '-5 mm'],
@@ -63,6 +73,7 @@ const fullDocument = {
     },
     middle: {
       role: 'middle',
+      coating: 'own anodise',
       mass: '9 g',
       centreOfMass: { x: '12 mm', y: '0 mm' },
       holes: {
@@ -121,6 +132,7 @@ const fullDocument = {
       diameter: 'pinDiameter',
       tolerance: 'h6',
       material: '17-4PH H900',
+      coating: 'thin film',
       friction: 'pin in hole',
       shear: 'single',
       drag: '0.5 N*mm',

@@ -1,0 +1,73 @@
+import { limits } from '../numbers/limits.ts'
+import type { Edge, Hole } from './design.ts'
+import type { Document } from './document.ts'
+import { readPair, readXY, wholeTurn_rad } from './read-points.ts'
+import { readTolerance } from './read-tolerance.ts'
+import type { Reading } from './reading.ts'
+
+type TypedPart = NonNullable<Document['parts']>[string]
+type TypedHole = NonNullable<TypedPart['holes']>[string]
+type TypedEdge = NonNullable<TypedPart['edges']>[string]
+
+interface PlacedReading {
+  readonly place: string
+  readonly reading: Reading
+}
+
+/** An opening of a part, by its id. @param place of the hole */
+export function readHole(id: string, typed: TypedHole, { place, reading }: PlacedReading): Hole {
+  const diameter_mm = reading.size(`${place}.diameter`, typed.diameter)
+  const toleranced = { place: `${place}.tolerance`, kind: 'length', nominal: diameter_mm, surface: 'hole', reading } as const
+  return {
+    id,
+    at: readXY(place, typed, reading),
+    diameter_mm,
+    ...(typed.tolerance !== undefined && { tolerance: readTolerance(typed.tolerance, toleranced) }),
+    ...(typed.position !== undefined && {
+      positionZone_mm: reading.atLeast(`${place}.position`, typed.position, { kind: 'length', least: 0 }),
+    }),
+    ...(typed.slot && {
+      slot: {
+        length_mm: reading.size(`${place}.slot.length`, typed.slot.length),
+        along_rad: reading.quantity(`${place}.slot.along`, typed.slot.along, 'angle'),
+      },
+    }),
+  }
+}
+
+/** A boundary of a part for stops, by its id. @param place of the edge */
+export function readEdge(id: string, typed: TypedEdge, { place, reading }: PlacedReading): Edge {
+  if (!('centre' in typed)) {
+    const from = readPair(`${place}.from`, typed.from, reading)
+    const to = readPair(`${place}.to`, typed.to, reading)
+    const length_mm = Math.hypot(to.x_mm - from.x_mm, to.y_mm - from.y_mm)
+    if (length_mm < limits.sizeLeast_mm) {
+      reading.report({
+        code: 'too small',
+        place,
+        found: `an edge ${length_mm} mm long`,
+        needed: `at least ${limits.sizeLeast_mm} mm`,
+      })
+    }
+    return { id, kind: 'straight', from, to }
+  }
+  const from_rad = reading.quantity(`${place}.from`, typed.from, 'angle')
+  const to_rad = reading.quantity(`${place}.to`, typed.to, 'angle')
+  if (to_rad <= from_rad || to_rad - from_rad > wholeTurn_rad) {
+    reading.report({
+      code: 'wrong order',
+      place: `${place}.to`,
+      found: `from ${typed.from} to ${typed.to}`,
+      needed: 'to above from, by at most a turn (360 deg)',
+    })
+  }
+  return {
+    id,
+    kind: 'arc',
+    centre: readPair(`${place}.centre`, typed.centre, reading),
+    radius_mm: reading.size(`${place}.radius`, typed.radius),
+    from_rad,
+    to_rad,
+    solid: typed.solid,
+  }
+}
