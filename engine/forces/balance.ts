@@ -1,30 +1,25 @@
 /**
  * Equilibrium at one posture for one port, one load and a given state of friction.
  *
- * Two ways to the joint forces R_j. Where links carry nothing, two-force.ts gives them in closed form; it steps back where its
- * answer would not be the only one. Otherwise, with everything but the magnitudes s_j = |R_j| eliminated (force-frame.ts), one
- * equation a joint is left, solved in general-way.ts:
+ * Three ways to the joint forces R_j. Where links carry nothing, two-force.ts gives them in closed form; where the mechanism comes
+ * apart into dyads, dyad-friction.ts takes them one by one; both step back where their answer would not be the only one. Otherwise, with
+ * everything but the magnitudes s_j = |R_j| eliminated (force-frame.ts), one equation a joint is left, solved in general-way.ts:
  *
  *     R(s) = R0 + Σ κ_k s_k Y_k        F_j(s) = |R_j(s)| − s_j = 0
  *
- * In either way the amplitude comes from the work of friction, λ = λ0 + Σ κ_k s_k ℓ_k. A run that does not converge is
+ * In every way the amplitude comes from the work of friction, λ = λ0 + Σ κ_k s_k ℓ_k. A run that does not converge is
  * `undefined`: no equilibrium was found, which is not yet a jam (a jam is the existence of a state of rest, see rest-state.ts).
  */
 import { limits } from '../numbers/limits.ts'
+import { solveByDyads } from './dyad-friction.ts'
+import type { DyadRoom } from './dyad-responses.ts'
 import { type ForceFrame, powerIn, turnIn } from './force-frame.ts'
-import { type FillLevers, type ForceQuestion, fillGeneral, inUse, solveGeneral } from './general-way.ts'
+import { type FillLevers, type ForceQuestion, fillGeneral, inUse, type PortAndLoad, solveGeneral } from './general-way.ts'
 import { solveTwoForce } from './two-force.ts'
 import type { TwoForcePlan } from './two-force-plan.ts'
 import { planFor } from './two-force-room.ts'
 
-export type { FillLevers }
-
-export interface PortAndLoad {
-  /** Generalised force of the unit port. */
-  readonly port: Float64Array
-  /** Generalised force of all that is given. */
-  readonly load: Float64Array
-}
+export type { FillLevers, PortAndLoad }
 
 export interface Balance {
   /** Amplitude λ of the port, in the port's unit. */
@@ -43,6 +38,8 @@ export interface Balance {
 export interface Prepared extends ForceQuestion {
   /** How to take the parts off one by one; undefined where only the general way serves. */
   readonly plan: TwoForcePlan | undefined
+  /** The dyads that the mechanism comes apart into; undefined where it does not at this posture. */
+  readonly dyads: DyadRoom | undefined
 }
 
 /** @returns undefined where the port does no work in the motion: its amplitude then has no meaning (a pole) */
@@ -58,16 +55,17 @@ export function prepare(frame: ForceFrame, { port, load }: PortAndLoad): Prepare
     portPower,
     freeAmplitude: -powerIn(frame, load) / portPower,
     plan: planFor(room.twoForce, { load, port }),
+    dyads: room.byDyads ? room.dyads : undefined,
     ticket: ++room.questionTicket,
   }
-  if (!prepared.plan) fillGeneral(prepared)
+  if (!prepared.plan && !prepared.dyads) fillGeneral(prepared)
   else for (let joint = 0; joint < mechanism.joints.length; joint++) room.questionRates[joint] = turnIn(frame, joint)
   return prepared
 }
 
-/** The same question with the closed form left out: the plain way that it is compared with. */
+/** The same question with both shorter ways left out: the plain way that they are compared with. */
 export function generalWay(prepared: Prepared): Prepared {
-  return { ...prepared, plan: undefined }
+  return { ...prepared, plan: undefined, dyads: undefined }
 }
 
 /** Whether a question is still the one that stands in its room. */
@@ -82,7 +80,7 @@ export function isPrepared({ room, ticket }: Prepared): boolean {
  * @returns the amplitude, or undefined when no equilibrium was found
  */
 export function amplitudeIn(prepared: Prepared, fill: FillLevers, start?: Float64Array): number | undefined {
-  const closed = amplitudeInClosedForm(prepared, fill)
+  const closed = amplitudeInClosedForm(prepared, fill) ?? amplitudeByDyads(prepared, fill)
   if (closed !== undefined) return closed
   return solveGeneral(prepared, fill, start) ? amplitudeNow(prepared) : undefined
 }
@@ -98,6 +96,14 @@ export function amplitudeInClosedForm(prepared: Prepared, fill: FillLevers): num
   if (!prepared.plan) return undefined
   fill(questionRates, levers)
   return solveTwoForce(prepared.frame, prepared.plan, { levers, out: magnitudes }) ? amplitudeNow(prepared) : undefined
+}
+
+/** As `amplitudeIn`, dyad by dyad alone. @returns undefined where the general way has to decide */
+export function amplitudeByDyads(prepared: Prepared, fill: FillLevers): number | undefined {
+  const { magnitudes, levers, questionRates, twoForce } = inUse(prepared)
+  if (!prepared.dyads) return undefined
+  fill(questionRates, levers)
+  return solveByDyads(prepared.dyads, twoForce, { levers, out: magnitudes }) ? amplitudeNow(prepared) : undefined
 }
 
 function amplitudeNow({ freeAmplitude, portPower, room }: Prepared): number {

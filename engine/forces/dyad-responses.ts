@@ -2,13 +2,15 @@
  * The joint forces that carry a generalised force, dyad by dyad in closed form: no matrix is factored.
  *
  *           Q              Moments of the first part about P and of the second about S, F the force at Q on the first:
- *       a ╱   ╲ b               a × F = A      b × F = B        a = Q − P,  b = Q − S
- *     P ●       ● S             F = (A b − B a) / (a × b)
+ *       a ╱   ╲ b               a × F = A      b × F = −B       a = Q − P,  b = Q − S
+ *     P ●       ● S             F = (A b + B a) / (a × b)
  *
- * The forces at P and S follow from each part's own balance and go over to the parts that stay. The last part's couple is left
- * to whatever drives it, as force-frame.ts leaves it to the last row of its matrix; combinations that do no work have none, and
- * for them both give the same forces. Where an a × b is small the dyad is close to its dead centre and the matrix takes over.
+ * The forces at P and S follow from each part's own balance and go over to the parts that stay. Moments are counted about the mount's
+ * origin, so that a force passes from part to part as it is. The last part's couple is left to whatever drives it, as force-frame.ts
+ * leaves it to the last row of its matrix; combinations that do no work have none, and for them both give the same forces. Where an
+ * a × b is small the dyad is close to its dead centre and the matrix takes over.
  */
+import type { Point } from '../design/design.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
 import type { ArrayStock } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
@@ -19,106 +21,164 @@ import { type Dyad, type DyadOrder, dyadOrder } from './dyad-order.ts'
 export interface DyadRoom {
   readonly mechanism: Mechanism
   readonly order: DyadOrder
-  readonly cosines: Float64Array
-  readonly sines: Float64Array
-  /** Of each dyad, `NUMBERS` numbers: a, b, 1/(a × b), and the arms of P and S from the origins of the parts they join. */
-  readonly arms: Float64Array
-  /** What is left to carry. */
+  /** Pin of each joint on a and hole on b, x, y each, mount frame, mm. With play in the pins they lie a little apart. */
+  readonly centres: Float64Array
+  /** Origin of each part, x, y in the mount frame, mm. */
+  readonly origins: Float64Array
+  /** Of each dyad |a| and |b| over |a × b|, 1/mm: how much of a couple on a part comes back as force at Q. */
+  readonly couplings: Float64Array
+  /** Forces (N) and moment about the mount's origin (N·mm) that each moving part has left to carry. */
   readonly carried: Float64Array
+  /** With friction: where the forces act, laid out as `centres`, and what load and port ask of the joints there. */
+  readonly touching: Float64Array
+  readonly ofLoad: Float64Array
+  readonly ofPort: Float64Array
 }
-
-const NUMBERS = 13
 
 /** @returns undefined for a mechanism that does not come apart into dyads */
 export function dyadRoom(mechanism: Mechanism, numbers: ArrayStock): DyadRoom | undefined {
   const order = dyadOrder(mechanism)
   if (!order) return undefined
-  const { parts_count, columns_count } = mechanism
-  const turns = { cosines: numbers(parts_count), sines: numbers(parts_count) }
-  return { mechanism, order, ...turns, arms: numbers(NUMBERS * order.dyads.length), carried: numbers(columns_count) }
+  const { joints, parts_count, columns_count } = mechanism
+  return {
+    mechanism,
+    order,
+    centres: numbers(4 * joints.length),
+    origins: numbers(2 * parts_count),
+    couplings: numbers(2 * order.dyads.length),
+    carried: numbers(columns_count),
+    touching: numbers(4 * joints.length),
+    ofLoad: numbers(2 * joints.length),
+    ofPort: numbers(2 * joints.length),
+  }
 }
 
 /** Takes in a posture. @returns false where a dyad stands too near to its dead centre for the closed form */
 export function readDyads(room: DyadRoom, posture: Float64Array): boolean {
-  const { cosines, sines, order, arms } = room
-  for (let part = 0; part < cosines.length; part++) {
-    cosines[part] = Math.cos(posture[3 * part + 2])
-    sines[part] = Math.sin(posture[3 * part + 2])
+  const { mechanism, order, centres, origins } = room
+  for (let part = 0; part < mechanism.parts_count; part++) {
+    origins[2 * part] = posture[3 * part]
+    origins[2 * part + 1] = posture[3 * part + 1]
   }
-  for (let index = 0; index < order.dyads.length; index++) {
-    const at = NUMBERS * index
-    readDyad(room, order.dyads[index], at)
-    const size = Math.sqrt((arms[at] ** 2 + arms[at + 1] ** 2) * (arms[at + 2] ** 2 + arms[at + 3] ** 2))
-    const twice = arms[at] * arms[at + 3] - arms[at + 1] * arms[at + 2]
-    if (!(Math.abs(twice) >= limits.closedSine * size)) return false
-    arms[at + 4] = 1 / twice
+  for (let joint = 0; joint < mechanism.joints.length; joint++) {
+    const { a, b, atA, atB } = mechanism.joints[joint]
+    readCentre(centres, posture, { at: 4 * joint, part: a, own: atA })
+    readCentre(centres, posture, { at: 4 * joint + 2, part: b, own: atB })
   }
+  for (let index = 0; index < order.dyads.length; index++) if (!readCouplings(room, index)) return false
   return true
 }
 
-function readDyad(room: DyadRoom, dyad: Dyad, at: number): void {
-  const { arms } = room
-  const { outerFirst, middle, outerSecond } = dyad
-  putArm(room, outerFirst, outerFirst.part, at + 5)
-  putArm(room, outerSecond, outerSecond.part, at + 7)
-  putArm(room, outerFirst, outerFirst.beyond, at + 9)
-  putArm(room, outerSecond, outerSecond.beyond, at + 11)
-  putArm(room, middle, middle.part, at)
-  putArm(room, middle, middle.beyond, at + 2)
-  for (let axis = 0; axis < 2; axis++) {
-    arms[at + axis] -= arms[at + 5 + axis]
-    arms[at + 2 + axis] -= arms[at + 7 + axis]
+function readCentre(
+  centres: Float64Array,
+  posture: Float64Array,
+  { at, part, own }: { at: number; part: number; own: Point },
+): void {
+  const c = Math.cos(posture[3 * part + 2])
+  const s = Math.sin(posture[3 * part + 2])
+  centres[at] = posture[3 * part] + c * own.x_mm - s * own.y_mm
+  centres[at + 1] = posture[3 * part + 1] + s * own.x_mm + c * own.y_mm
+}
+
+function readCouplings({ order, centres, couplings }: DyadRoom, index: number): boolean {
+  const { outerFirst, middle, outerSecond } = order.dyads[index]
+  const [p, s, onFirst, onSecond] = [pointOf(outerFirst), pointOf(outerSecond), pointOf(middle), pointBeyond(middle)]
+  const a_x = centres[onFirst] - centres[p]
+  const a_y = centres[onFirst + 1] - centres[p + 1]
+  const b_x = centres[onSecond] - centres[s]
+  const b_y = centres[onSecond + 1] - centres[s + 1]
+  const a = Math.sqrt(a_x * a_x + a_y * a_y)
+  const b = Math.sqrt(b_x * b_x + b_y * b_y)
+  const across = Math.abs(a_x * b_y - a_y * b_x)
+  couplings[2 * index] = a / across
+  couplings[2 * index + 1] = b / across
+  return across >= limits.closedSine * a * b
+}
+
+/** Where the point of a contact on its own part stands. */
+function pointOf({ joint, side }: Contact): number {
+  return 4 * joint + (side > 0 ? 2 : 0)
+}
+
+/** Where the point of the same joint on the part beyond stands. */
+function pointBeyond({ joint, side }: Contact): number {
+  return 4 * joint + (side > 0 ? 0 : 2)
+}
+
+/** Joint forces for a generalised force at the posture that was read last; into `out`, two entries a joint, N. */
+export function respondByDyads(room: DyadRoom, generalised: Float64Array, out: Float64Array): void {
+  takeApart(room, room.centres, generalised, out)
+}
+
+/**
+ * As `respondByDyads`, with the joints' forces acting at points of their own.
+ *
+ * @param points laid out as `centres`
+ * @returns the moment about the last part's point that is left to what drives it, N·mm
+ */
+export function takeApart(room: DyadRoom, points: Float64Array, generalised: Float64Array, out: Float64Array): number {
+  const { order, carried } = room
+  putOnParts(room, generalised)
+  for (let index = 0; index < order.dyads.length; index++) takeOff(carried, points, order.dyads[index], out)
+  const { joint, part, side } = order.lead
+  const column = 3 * (part - 1)
+  const point = pointOf(order.lead)
+  const x = carried[column]
+  const y = carried[column + 1]
+  out[2 * joint] = side * x
+  out[2 * joint + 1] = side * y
+  return carried[column + 2] - points[point] * y + points[point + 1] * x
+}
+
+/** A generalised force, its moments taken from the parts' origins to the mount's. */
+function putOnParts({ mechanism, origins, carried }: DyadRoom, generalised: Float64Array): void {
+  const { scale_mm } = mechanism
+  for (let column = 0, origin = 2; column < carried.length; column += 3, origin += 2) {
+    const x = generalised[column]
+    const y = generalised[column + 1]
+    carried[column] = x
+    carried[column + 1] = y
+    carried[column + 2] = generalised[column + 2] * scale_mm + origins[origin] * y - origins[origin + 1] * x
   }
 }
 
-/** Arm of a joint from the origin of one of its parts, in the mount frame, mm. */
-function putArm({ mechanism, cosines, sines, arms }: DyadRoom, { joint }: Contact, part: number, at: number): void {
-  const { a, atA, atB } = mechanism.joints[joint]
-  const { x_mm, y_mm } = a === part ? atA : atB
-  arms[at] = cosines[part] * x_mm - sines[part] * y_mm
-  arms[at + 1] = sines[part] * x_mm + cosines[part] * y_mm
-}
-
-/** Joint forces for a generalised force at the posture that was read last; into `out`, one entry a closure row, N. */
-export function respondByDyads(room: DyadRoom, generalised: Float64Array, out: Float64Array): void {
-  const { mechanism, order, carried } = room
-  const { joints } = mechanism
-  carried.set(generalised)
-  for (let index = 0; index < order.dyads.length; index++) takeOff(room, order.dyads[index], NUMBERS * index, out)
-  const { joint, part, side } = order.lead
-  const { row } = joints[joint]
-  out[row] = side * carried[3 * (part - 1)]
-  out[row + 1] = side * carried[3 * (part - 1) + 1]
-}
-
-function takeOff({ mechanism, arms, carried }: DyadRoom, dyad: Dyad, at: number, out: Float64Array): void {
-  const { outerFirst, middle, outerSecond } = dyad
-  const { joints, scale_mm } = mechanism
+function takeOff(
+  carried: Float64Array,
+  points: Float64Array,
+  { outerFirst, middle, outerSecond }: Dyad,
+  out: Float64Array,
+): void {
   const first = 3 * (outerFirst.part - 1)
   const second = 3 * (outerSecond.part - 1)
-  const first_x = carried[first]
-  const first_y = carried[first + 1]
-  const second_x = carried[second]
-  const second_y = carried[second + 1]
-  const aboutFirst = carried[first + 2] * scale_mm - (arms[at + 5] * first_y - arms[at + 6] * first_x)
-  const aboutSecond = carried[second + 2] * scale_mm - (arms[at + 7] * second_y - arms[at + 8] * second_x)
+  const p = pointOf(outerFirst)
+  const s = pointOf(outerSecond)
+  const onFirst = pointOf(middle)
+  const onSecond = pointBeyond(middle)
+  const a_x = points[onFirst] - points[p]
+  const a_y = points[onFirst + 1] - points[p + 1]
+  const b_x = points[onSecond] - points[s]
+  const b_y = points[onSecond + 1] - points[s + 1]
+  const inverse = 1 / (a_x * b_y - a_y * b_x)
+  const aboutFirst = (carried[first + 2] - points[p] * carried[first + 1] + points[p + 1] * carried[first]) * inverse
+  const aboutSecond = (carried[second + 2] - points[s] * carried[second + 1] + points[s + 1] * carried[second]) * inverse
   // The force at Q on the first part; on the second it is the opposite.
-  const middle_x = (aboutFirst * arms[at + 2] + aboutSecond * arms[at]) * arms[at + 4]
-  const middle_y = (aboutFirst * arms[at + 3] + aboutSecond * arms[at + 1]) * arms[at + 4]
-  const row = joints[middle.joint].row
-  out[row] = middle.side * middle_x
-  out[row + 1] = middle.side * middle_y
-  passOn(outerFirst, first_x - middle_x, first_y - middle_y, at + 9)
-  passOn(outerSecond, second_x + middle_x, second_y + middle_y, at + 11)
+  const x = aboutFirst * b_x + aboutSecond * a_x
+  const y = aboutFirst * b_y + aboutSecond * a_y
+  out[2 * middle.joint] = middle.side * x
+  out[2 * middle.joint + 1] = middle.side * y
+  passOn(outerFirst, carried[first] - x, carried[first + 1] - y)
+  passOn(outerSecond, carried[second] + x, carried[second + 1] + y)
 
-  function passOn({ joint, side, beyond }: Contact, x: number, y: number, arm: number): void {
-    const { row: outer } = joints[joint]
-    out[outer] = side * x
-    out[outer + 1] = side * y
+  /** Keeps a force on the contact's part as the joint's and puts it on the part beyond. */
+  function passOn(contact: Contact, force_x: number, force_y: number): void {
+    const { joint, side, beyond } = contact
+    out[2 * joint] = side * force_x
+    out[2 * joint + 1] = side * force_y
     if (beyond === 0) return
     const column = 3 * (beyond - 1)
-    carried[column] += x
-    carried[column + 1] += y
-    carried[column + 2] += (arms[arm] * y - arms[arm + 1] * x) / scale_mm
+    const at = pointBeyond(contact)
+    carried[column] += force_x
+    carried[column + 1] += force_y
+    carried[column + 2] += points[at] * force_y - points[at + 1] * force_x
   }
 }

@@ -10,6 +10,7 @@ import type { Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import { againstMotion, amplitudeInClosedForm, type Balance, isPrepared, type PortAndLoad, prepare } from './balance.ts'
 import { isContraction } from './certain-sides.ts'
+import { isMildOnDyads, onlyTurnsLead } from './dyad-friction.ts'
 import { type ForceBench, standingLoad } from './force-bench.ts'
 import { emptyRow, type ForceFrame, slowJoints } from './force-frame.ts'
 import { fillGeneral } from './general-way.ts'
@@ -92,6 +93,8 @@ function frictionHolds(bench: ForceBench, search: RestSearch, asked: EffortAsked
  */
 function isContinuous({ prepared, levers, either }: RestSearch): boolean {
   if (!either?.includes(1) && amplitudeInClosedForm(prepared, againstMotion(levers)) !== undefined) return true
+  const { dyads, room } = prepared
+  if (dyads && onlyTurnsLead(dyads, room.twoForce.port) && isMildOnDyads(dyads, levers)) return true
   fillGeneral(prepared)
   return isContraction(prepared.room.magnitudes, levers)
 }

@@ -16,6 +16,13 @@ import { solveMagnitudes } from './magnitudes.ts'
  */
 export type FillLevers = (rates: Float64Array, out: Float64Array) => void
 
+export interface PortAndLoad {
+  /** Generalised force of the unit port. */
+  readonly port: Float64Array
+  /** Generalised force of all that is given. */
+  readonly load: Float64Array
+}
+
 /** A port and a load at a posture, as they stand in the room. */
 export interface ForceQuestion {
   readonly frame: ForceFrame

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { DEG, finger } from '../sketches/finger.ts'
 import { atDrive, atMargin, coupleOn, forceOn, framesOf, jointNamed, partNamed, scene } from '../sketches/force-scene.ts'
 import { unbalanced } from '../sketches/free-bodies.ts'
-import { type ForceKind, PIN_KINDS, randomForces, randomPart } from '../sketches/random-forces.ts'
+import { PIN_KINDS } from '../sketches/random-forces.ts'
+import { type Asked, difference, randomQuestion } from '../sketches/random-question.ts'
 import { type ToggleSizes, toggleOf } from '../sketches/toggle-of.ts'
 import {
   againstMotion,
@@ -12,46 +13,11 @@ import {
   balanceIn,
   type FillLevers,
   generalWay,
-  type PortAndLoad,
   type Prepared,
   prepare,
 } from './balance.ts'
-import type { ForceFrame } from './force-frame.ts'
 import { dragPort } from './return-reserve.ts'
 import { toggleRunJamAngle } from './toggle-jam.ts'
-
-interface Asked extends PortAndLoad {
-  readonly frame: ForceFrame
-  readonly fill: FillLevers
-}
-
-/** A question whose port is a couple or a force, moving or at rest, with forces on two parts. */
-function randomQuestion(kind: ForceKind, seed: number): Asked | undefined {
-  const made = randomForces(kind, seed)
-  if (!made) return undefined
-  const { scene: here, node, dice } = made
-  const { mechanism, bench } = here
-  const force = (size_N: number) => {
-    const part = randomPart(mechanism.parts_count, dice)
-    const at = [dice.between(-20, 20), dice.between(-20, 20)] as const
-    return forceOn(mechanism, node.posture, {
-      part,
-      at,
-      force: [dice.between(-size_N, size_N), dice.between(-size_N, size_N)],
-    })
-  }
-  const frames = framesOf(here, node)
-  const frame = dice.between(0, 1) < 0.5 ? frames.opening : frames.closing
-  const other = force(100)
-  const load = force(100).map((value, column) => value + other[column])
-  const port = dice.between(0, 1) < 0.5 ? coupleOn(mechanism, randomPart(mechanism.parts_count, dice), 1) : force(1)
-  const most = bench.leversOf('moving', 'likely')
-  const shares = mechanism.joints.map(() => dice.between(-1, 1))
-  const resting: FillLevers = (_, out) => {
-    for (let joint = 0; joint < out.length; joint++) out[joint] = shares[joint] * most[joint]
-  }
-  return { frame, port, load, fill: dice.between(0, 1) < 0.5 ? againstMotion(most) : resting }
-}
 
 const answers = (prepared: Prepared, fill: FillLevers): boolean => amplitudeInClosedForm(prepared, fill) !== undefined
 
@@ -61,19 +27,6 @@ function bothWays({ frame, fill, port, load }: Asked): { closed: Balance; genera
   if (!prepared || !answers(prepared, fill)) return undefined
   const closed = balanceIn(prepared, fill)!
   return { closed, general: balanceIn(generalWay(prepared), fill) }
-}
-
-/** Largest difference of any force, as a share of the largest, or of the amplitudes as a share of theirs. */
-function difference(one: Balance, other: Balance): number {
-  const largest = Math.max(...other.magnitudes)
-  const apart = (first: Float64Array, second: Float64Array) => Math.max(...first.map((value, i) => Math.abs(value - second[i])))
-  return Math.max(
-    apart(one.forces, other.forces) / largest,
-    apart(one.magnitudes, other.magnitudes) / largest,
-    apart(one.levers, other.levers),
-    apart(one.rates, other.rates),
-    Math.abs(one.amplitude - other.amplitude) / Math.max(Math.abs(other.amplitude), Number.MIN_VALUE),
-  )
 }
 
 describe('the closed form for bare links', () => {

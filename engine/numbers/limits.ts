@@ -135,6 +135,10 @@ export const limits = {
   frictionRaises: 40,
   /** Friction is not raised by less than this share of itself: a state that ends there ends at a pole. */
   frictionRaiseLeast_ratio: 1 / 128,
+  /** Rounds of forces and the points where they touch the friction circles: each doubles the right digits, three or four are usual. */
+  touchingRounds: 8,
+  /** They have settled when a round changes no force by more than this share of the largest: what is left is its square. */
+  touchingChange_ratio: 1e-9,
   /** Joint forces are solved to this share of the largest. */
   frictionTolerance_ratio: 1e-13,
   /** Where rounding keeps Newton from that, this much is still balance. */
