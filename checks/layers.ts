@@ -1,12 +1,12 @@
 /**
  * Which folder may import which. Imports go one way: inside the engine
- * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← index, outside of it
+ * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← making ← index, outside of it
  * engine/index ← report/index, records/index ← server/index ← command-line, and engine/index, report/index ← page.
  */
 import { join } from 'node:path'
 import { cruise, type ICruiseResult, type IForbiddenRuleType } from 'dependency-cruiser'
 
-const ENGINE_LAYERS = ['numbers', 'design', 'motion', 'forces', 'strength', 'figures', 'evaluate', 'variation'] as const
+const ENGINE_LAYERS = ['numbers', 'design', 'motion', 'forces', 'strength', 'figures', 'evaluate', 'variation', 'making'] as const
 
 /** Folders whose modules are bound by the layers. */
 export const LAYERED = ['engine', 'report', 'records', 'server', 'command-line', 'page'] as const

@@ -35,6 +35,9 @@ export {
   type WhatMoved,
   whatMoved,
 } from './figures/what-moved.ts'
+export { type BreakEven, breakEven } from './making/break-even.ts'
+export { type BatchCost, batchCost, type CostSource } from './making/cost.ts'
+export { type Item, type PartsList, partsList } from './making/parts-list.ts'
 export { limits } from './numbers/limits.ts'
 export { nearestName } from './numbers/nearest.ts'
 export type { QuantityKind } from './numbers/quantity.ts'

@@ -14,6 +14,8 @@ const bounds: readonly (readonly [place: string, most: number])[] = [
   ['loadCases', limits.loadCases],
   ['toggles', limits.toggles],
   ['requirements', limits.requirements],
+  ['orders', limits.orders],
+  ['bought', limits.boughtItems],
 ]
 
 const boundsOfPart: typeof bounds = [

@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { coating } from './schema-coatings.ts'
 import { drive, loadCase, release, requirement, spring, stop, toggle, weight } from './schema-joints.ts'
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
+import { boughtItem, making, order } from './schema-making.ts'
 import { dimension, frictionPair, material, part, pin } from './schema-parts.ts'
 import { givesWay, use } from './schema-use.ts'
 
@@ -63,6 +64,9 @@ export const documentSchema = z.strictObject(
       what: 'requirements',
       description: 'What the finger has to do, each with its reason.',
     }).optional(),
+    orders: byId(order, { what: 'orders', description: 'What is ordered from a shop.' }).optional(),
+    bought: byId(boughtItem, { what: 'bought items', description: 'Things that are bought ready.' }).optional(),
+    making: making.optional(),
   },
   { error: 'an object' },
 )

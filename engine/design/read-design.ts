@@ -18,6 +18,7 @@ import { readDimensions } from './read-dimensions.ts'
 import { readDrive, readRelease } from './read-drive.ts'
 import { readSprings, readStops, type Workbench } from './read-joints.ts'
 import { readLoadCases, readToggles, readWeight } from './read-loads.ts'
+import { readBought, readMaking, readOrders } from './read-making.ts'
 import { readFrictionPairs, readMaterials } from './read-materials.ts'
 import { readParts } from './read-parts.ts'
 import { readPins, reportUnplacedParts } from './read-pins.ts'
@@ -111,12 +112,15 @@ function assemble(reading: Reading, name: string): Design | undefined {
   const bench: Workbench = { ...shelf, pins, find: new References(reading, parts, pins) }
   const drive = readDrive(bench)
   const stated = statedOnly(bench)
+  const springs = readSprings(bench)
   const rest = {
     stops: readStops(bench),
-    springs: readSprings(bench),
+    springs,
     loadCases: readLoadCases(bench),
     toggles: readToggles(bench),
     requirements: readRequirements(reading, figureScope(document, pins)),
+    orders: readOrders({ reading, parts, pins, springs }),
+    bought: readBought(reading),
   }
   if (document.title === undefined || !drive) return undefined
   return {
@@ -134,11 +138,12 @@ function assemble(reading: Reading, name: string): Design | undefined {
 }
 
 /** What is absent from the design when the document does not state it. */
-function statedOnly(bench: Workbench): Pick<Design, 'release' | 'weight' | 'use' | 'givesWay' | 'tip'> {
+function statedOnly(bench: Workbench): Pick<Design, 'release' | 'weight' | 'use' | 'givesWay' | 'tip' | 'making'> {
   const release = readRelease(bench)
   const weight = readWeight(bench)
   const use = readUse(bench)
   const givesWay = readGivesWay(bench)
+  const making = readMaking(bench.reading)
   const typedTip = bench.reading.document.tip
   const tip = typedTip === undefined ? undefined : bench.find.pad('tip', typedTip)
   return {
@@ -147,5 +152,6 @@ function statedOnly(bench: Workbench): Pick<Design, 'release' | 'weight' | 'use'
     ...(use && { use }),
     ...(givesWay && { givesWay }),
     ...(tip && { tip }),
+    ...(making && { making }),
   }
 }

@@ -111,6 +111,8 @@ export const namedSections: ReadonlySet<PropertyKey> = new Set([
   'loadCases',
   'toggles',
   'requirements',
+  'orders',
+  'bought',
 ])
 const sectionsOfPart: ReadonlySet<PropertyKey> = new Set(['holes', 'edges', 'pads'])
 

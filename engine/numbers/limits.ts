@@ -37,6 +37,13 @@ export const limits = {
   /** Forces, couples and sideways forces each of one load case. */
   forcesOfLoadCase: 50,
   requirements: 300,
+  /** A finger of twenty parts is ordered in a dozen steps; a list of everything on the bench has not a hundred lines. */
+  orders: 200,
+  boughtItems: 200,
+  /** Things of one kind in one order. */
+  thingsOfOrder: 300,
+  /** Sets of a batch that are tried for break-even: a workshop of two does not make more in one go. */
+  setsOfBatch: 500,
 
   /** Characters of an id such as `proximalLength`: it has to fit into a table and a figure's name. */
   idLength: 40,

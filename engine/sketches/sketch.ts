@@ -93,6 +93,8 @@ export function sketch(from: Sketch): Design {
     loadCases,
     toggles,
     requirements: [],
+    orders: [],
+    bought: [],
   }
   return { ...design, ...(release && { release }), ...(weight && { weight }) }
 }

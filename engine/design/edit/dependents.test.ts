@@ -8,8 +8,11 @@ describe('heron', () => {
 
   it('says who names the pin of its distal joint', () => {
     // SOURCE hand (read off the file)
-    expect(dependents(heron, ['pins', 'dip']).map(({ says }) => says)).toEqual(['toggle distal: pin 3'])
-    expect(dependents(heron, ['pins', 'pip']).map(({ says }) => says)).toEqual(['requirement pipFlexion: figure'])
+    expect(dependents(heron, ['pins', 'dip']).map(({ says }) => says)).toEqual(['toggle distal: pin 3', 'order pins: pin 3'])
+    expect(dependents(heron, ['pins', 'pip']).map(({ says }) => says)).toEqual([
+      'requirement pipFlexion: figure',
+      'order pins: pin 2',
+    ])
   })
 
   it('says who uses a dimension', () => {
@@ -28,15 +31,29 @@ describe('heron', () => {
         { says: 'stop shelf: round part' },
         { says: 'stop shelf: round hole' },
         { says: 'gives way 1: part' },
+        { says: 'order links: part 2' },
       ],
     })
   })
 
-  it('lets its spring, its stop, a requirement and its weight go', () => {
-    for (const place of [['springs', 'return'], ['stops', 'shelf'], ['requirements', 'effort'], ['weight']]) {
+  it('lets its stop, a requirement and its weight go', () => {
+    for (const place of [['stops', 'shelf'], ['requirements', 'effort'], ['weight']]) {
       const { changes } = removalOf(heron, place)
       expect(changes).toEqual([{ kind: 'remove', place }])
     }
+  })
+
+  it('lets its spring go with the order for it, and a part out of an order for several', () => {
+    const remove = (...place: readonly (string | number)[]) => ({ kind: 'remove', place })
+    const { springs: _, ...unsprung } = JSON.parse(heron)
+    const spare = { ...unsprung, parts: { ...unsprung.parts, spare: { role: 'other' } } }
+    spare.orders.spring.springs = undefined
+    spare.orders.spring.parts = ['spare', 'mount', 'middle']
+    // SOURCE hand (read off the files)
+    expect(removalOf(heron, ['springs', 'return']).changes).toEqual([remove('orders', 'spring'), remove('springs', 'return')])
+    expect(removalOf(JSON.stringify(spare), ['parts', 'spare'])).toEqual({
+      changes: [remove('orders', 'spring', 'parts', 0), remove('parts', 'spare')],
+    })
   })
 
   it('keeps what it cannot do without, and says what it would lack', () => {

@@ -14,6 +14,8 @@ const singles: ReadonlyMap<string, string> = new Map([
   ['loadCases', 'load'],
   ['toggles', 'toggle'],
   ['requirements', 'requirement'],
+  ['orders', 'order'],
+  ['bought', 'bought item'],
   ['holes', 'hole'],
   ['edges', 'edge'],
   ['pads', 'pad'],

@@ -36,6 +36,9 @@ export const sectionHeads: readonly SectionHead[] = [
   { id: 'toggles', title: 'Toggles', adds: ['toggle'] },
   { id: 'requirements', title: 'Requirements', adds: ['requirement'] },
   { id: 'friction', title: 'Friction' },
+  { id: 'orders', title: 'Orders' },
+  { id: 'bought', title: 'Bought items' },
+  { id: 'making', title: 'Making' },
   { id: 'materials', title: 'Materials of its own' },
   { id: 'coatings', title: 'Coatings of its own' },
 ]

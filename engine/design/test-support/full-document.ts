@@ -229,6 +229,23 @@ const fullDocument = {
     keeper: { figure: 'loadCase.hook.sustainingLoad', atMost: '200 N*mm', reason: 'Measured.', source: 'the wearer' },
     ratio: { figure: 'loadCase.pad.keeperRatio', atMost: 0.3, reason: 'Comfort.', source: 'the wearer' },
   },
+  orders: {
+    milled: { process: 'milled', parts: ['mount', 'proximal'], setUp: 150, each: 40, blank: '3.5' },
+    wound: { process: 'wound', springs: ['push'], each: 4 },
+    ground: { process: 'ground', pins: ['mcp', 'pip'], each: 2 },
+  },
+  bought: { washer: { title: 'Thrust washer', quantity: 4, each: 0.2, mass: '0.05 g' } },
+  making: {
+    set: 3,
+    currency: 'crowns',
+    wage: 38,
+    assembly: 25,
+    fitting: 10,
+    inspection: 20,
+    learning: '90 %',
+    goodShare: '95 %',
+    price: 1450,
+  },
 }
 
 /** Values by their place, as in `parts.middle.holes.pip.x`; `undefined` takes the key out. */

@@ -148,6 +148,7 @@ describe('what cannot be added', () => {
     few.pins = { mcp: few.pins.mcp }
     few.stops = {}
     few.loadCases = {}
+    few.orders = {}
     const { tip: _, use: __, givesWay: ___, ...rest } = few
     const offered = additions(JSON.stringify(rest)).map(({ kind }) => kind)
     expect(offered).not.toContain('toggle')

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { changeDocument } from '../../design/edit/change-document.ts'
+import { removalOf } from '../../design/edit/removal.ts'
 import { applySplice, inverseSplice, spliceBetween } from '../../design/edit/splice.ts'
 import { exampleText, exampleTexts } from '../../design/edit/test-support/example-texts.ts'
 import { readDesign } from '../../design/read-design.ts'
@@ -152,7 +153,7 @@ describe.each([...exampleTexts].filter(([name]) => name !== 'crane'))('every tri
 })
 
 describe('a trial that cannot be made says why', () => {
-  const without = (place: readonly string[]): string => changeDocument(heron, [{ kind: 'remove', place }])
+  const without = (place: readonly string[]): string => changeDocument(heron, removalOf(heron, place).changes ?? [])
 
   it.each([
     ['grit without a stop', without(['stops', 'shelf']), 'grit', 'no stop'],

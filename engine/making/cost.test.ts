@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest'
+import type { Design, Making, Order } from '../design/design.ts'
+import { shelfFinger } from '../sketches/shelf-finger.ts'
+import { breakEven } from './break-even.ts'
+import { batchCost, learnedSum } from './cost.ts'
+
+const milled: Order = { id: 'milled', process: 'milled', parts: [0, 1], pins: [], springs: [], setUp: 200, each: 30, blank: 5 }
+const washer = { id: 'washer', title: 'washer', quantity: 4, each: 0.5 }
+const design: Design = { ...shelfFinger(), orders: [milled], bought: [washer] }
+const making: Making = {
+  set_count: 2,
+  currency: 'crowns',
+  wage: 60,
+  assembly_min: 20,
+  fitting_min: 0,
+  inspection_min: 10,
+  learning_ratio: 1,
+  good_ratio: 1,
+}
+
+describe('the cost of a batch', () => {
+  it('is set-up, pieces, material, bought items and hours', () => {
+    // SOURCE hand: 10 sets of 2 are 20 fingers; 200 + 40 × 30 + 40 × 5 + 80 × 0.5 + 20 × 20/60 × 60 + 20 × 10/60 × 60 = 2240
+    const cost = batchCost(design, making, 10)
+    expect(cost.total).toBeCloseTo(2240, 9)
+    expect(cost.perSet).toBeCloseTo(224, 9)
+    expect(cost.sources.map(({ id }) => id)).toContain('orders.milled.setUp')
+  })
+
+  it('counts the fingers that cannot be sold as a source of its own', () => {
+    // SOURCE hand: 18 fingers at 90 % ask for 20; the two cost 2 × (2 × 35 + 4 × 0.5 + 20 + 10) = 204
+    const cost = batchCost(design, { ...making, good_ratio: 0.9 }, 9)
+    expect(cost.made_count).toBe(20)
+    expect(cost.sources.find(({ id }) => id === 'scrap')?.amount).toBeCloseTo(204, 9)
+  })
+
+  it('makes no finger more where the share comes out whole', () => {
+    // SOURCE hand: 19 of 20 are 95 %.
+    expect(batchCost(design, { ...making, set_count: 19, good_ratio: 0.95 }, 1).made_count).toBe(20)
+  })
+
+  it('has sources that sum to it, and falls with the number of sets', () => {
+    // SOURCE property
+    const costs = [1, 3, 10, 50].map((sets) => batchCost(design, { ...making, learning_ratio: 0.9, good_ratio: 0.97 }, sets))
+    for (const { sources, total } of costs) expect(sources.reduce((sum, { amount }) => sum + amount, 0)).toBeCloseTo(total, 9)
+    for (const [index, { perSet }] of costs.entries()) if (index > 0) expect(perSet).toBeLessThan(costs[index - 1].perSet)
+  })
+})
+
+describe('learning', () => {
+  it('leaves the stated share at each doubling', () => {
+    // SOURCE paper: Wright, J. Aeronautical Sciences 3 (1936), 122-128, from memory; hand: 0.8, 0.8², and 1 + 0.8 + 0.8^log2(3) + 0.64
+    expect(learnedSum(0.8, 2) - learnedSum(0.8, 1)).toBeCloseTo(0.8, 12)
+    expect(learnedSum(0.8, 4) - learnedSum(0.8, 3)).toBeCloseTo(0.64, 12)
+    expect(learnedSum(0.8, 4)).toBeCloseTo(1 + 0.8 + 0.7021 + 0.64, 4)
+  })
+})
+
+describe('break-even', () => {
+  it('is the least batch whose sale brings in its cost', () => {
+    // SOURCE hand: a set costs 204 and 200 once; at 230 the sale of 8 sets leaves 8 × 26 = 208, that of 7 leaves 182
+    expect(breakEven(design, { ...making, price: 230 })?.sets_count).toBe(8)
+  })
+
+  it('never comes below what a further set costs, and is not asked for without a price', () => {
+    // SOURCE hand: a further set costs 204.
+    expect(breakEven(design, { ...making, price: 200 })).toEqual({ price: 200, tried_count: 500 })
+    expect(breakEven(design, making)).toBeUndefined()
+  })
+})
