@@ -59,7 +59,7 @@ function partItem(part: Part): Unnumbered {
     title: name,
     perFinger_count: 1,
     ...(material && { material: material.name }),
-    ...(coating !== undefined && { coating }),
+    ...(coating && { coating: coating.name }),
     ...massOfPart(part),
   }
 }
@@ -74,7 +74,7 @@ function massOfPart(part: Part): Pick<Item, 'mass_kg' | 'why'> {
 }
 
 function pinItem(pin: Pin, parts: readonly Part[]): Unnumbered {
-  const { id, diameter_mm, material } = pin
+  const { id, diameter_mm, material, coating } = pin
   const length_mm = pinLength_mm(pin, parts)
   const known = length_mm !== undefined && material !== undefined
   const volume_mm3 = (Math.PI / 4) * diameter_mm * diameter_mm * (length_mm ?? 0)
@@ -85,6 +85,7 @@ function pinItem(pin: Pin, parts: readonly Part[]): Unnumbered {
     title: `pin ${id}`,
     perFinger_count: 1,
     ...(material && { material: material.name }),
+    ...(coating && { coating: coating.name }),
     size: { diameter_mm, ...(length_mm !== undefined && { length_mm }) },
     ...(known ? { mass_kg: volume_mm3 * material.density_kg_mm3 } : { why }),
   }
