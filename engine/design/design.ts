@@ -6,6 +6,8 @@
  * so that nothing has to be looked up by name again.
  */
 
+import type { CompressionWire, TensionWire, TorsionWire } from './springs/spring-wire.ts'
+
 export interface Point {
   readonly x_mm: number
   readonly y_mm: number
@@ -180,18 +182,22 @@ export type Spring =
       readonly preload_Nmm: number
       /** Share of its torque lost to its own friction. */
       readonly ownFriction_ratio: number
+      /** Absent when only rate and preload are stated. */
+      readonly wire?: TorsionWire
     }
-  | {
-      readonly id: string
-      readonly kind: 'tension' | 'compression'
-      readonly from: PartPoint
-      readonly to: PartPoint
-      readonly rate_N_mm: number
-      readonly freeLength_mm: number
-      /** Force at which a close-wound tension spring begins to open; 0 for others. */
-      readonly initial_N: number
-      readonly ownFriction_ratio: number
-    }
+  | (StraightSpring & { readonly kind: 'tension'; readonly wire?: TensionWire })
+  | (StraightSpring & { readonly kind: 'compression'; readonly wire?: CompressionWire })
+
+interface StraightSpring {
+  readonly id: string
+  readonly from: PartPoint
+  readonly to: PartPoint
+  readonly rate_N_mm: number
+  readonly freeLength_mm: number
+  /** Force at which a close-wound tension spring begins to open; 0 for others. */
+  readonly initial_N: number
+  readonly ownFriction_ratio: number
+}
 
 /** What the wearer moves. Its coordinate grows as the finger closes. */
 export type Drive =

@@ -1,10 +1,11 @@
 import * as z from 'zod'
 import { coating } from './schema-coatings.ts'
-import { drive, loadCase, release, requirement, spring, stop, toggle, weight } from './schema-joints.ts'
+import { drive, loadCase, release, requirement, stop, toggle, weight } from './schema-joints.ts'
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
 import { boughtItem, making, order } from './schema-making.ts'
 import { dimension, frictionPair, material, part, pin } from './schema-parts.ts'
 import { givesWay, use } from './schema-use.ts'
+import { spring } from './springs/schema-springs.ts'
 
 /** Version of the document; a later one gets another name and a reader of its own. */
 export const designFormat = 'fingerwright-design/1'

@@ -13,28 +13,13 @@ import {
   note,
   object,
   partId,
+  partPoint,
+  partPointNeeded,
   partThing,
   pinId,
-  plain,
   quantity,
 } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
-
-const partPointNeeded = 'part and hole, part and pad, or part, x and y'
-
-/** A place on a part: one of its holes, one of its pads, or x and y in its own frame. */
-export const partPoint = z
-  .union(
-    [
-      object({ part: idOf('part'), hole: idOf('hole') }),
-      object({ part: idOf('part'), pad: idOf('pad') }),
-      object({ part: idOf('part'), x: length, y: length }),
-    ],
-    {
-      error: partPointNeeded,
-    },
-  )
-  .describe('A place on a part: one of its holes, one of its pads, or x and y in its own frame.')
 
 const round = z.union(
   [
@@ -53,42 +38,7 @@ export const stop = object({
   gap: length.optional().describe('Material removed (positive) or added (negative) between the two. Default: 0.'),
 })
 
-const ownFriction = plain('0.05').optional().describe('Share of its force lost to its own friction. Default: 0.')
-
-const torsionSpring = object({
-  kind: kind('torsion'),
-  pin: pinId.describe('The pin it sits on.'),
-  on: partId.describe('The part it turns counter-clockwise, towards open.'),
-  against: idOf('part'),
-  rate: quantity('torsionRate'),
-  preload: couple.describe('Torque at the drawn posture; it grows with the flexion.'),
-  ownFriction,
-})
-
-const straightSpring = {
-  from: partPoint,
-  to: partPoint,
-  rate: quantity('springRate'),
-  freeLength: length,
-  ownFriction,
-}
-
-const tensionSpring = object({
-  kind: kind('tension'),
-  ...straightSpring,
-  initial: force.optional().describe('Force at which a close-wound spring begins to open. Default: 0.'),
-})
-
-const compressionSpring = object({ kind: kind('compression'), ...straightSpring })
-
 const kinds = (names: string) => ({ error: `kind: one of ${names}` })
-
-/** One entry of `springs`, told apart by `kind`. */
-export const spring = z.discriminatedUnion(
-  'kind',
-  [torsionSpring, tensionSpring, compressionSpring],
-  kinds('torsion, tension, compression'),
-)
 
 const effortMost = (kind: 'force' | 'couple') =>
   quantity(kind).optional().describe('What the wearer can give. Left out: not stated.')

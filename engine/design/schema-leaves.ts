@@ -115,3 +115,20 @@ export const couple = quantity('couple')
 const pairNeeded = 'a pair of lengths, such as ["12 mm", "-6 mm"]'
 /** A point as a pair of lengths. */
 export const pair = z.tuple([length, length], { error: pairNeeded }).describe('x and y in the part’s own frame.')
+
+/** What a place on a part has to be, in words. */
+export const partPointNeeded = 'part and hole, part and pad, or part, x and y'
+
+/** A place on a part: one of its holes, one of its pads, or x and y in its own frame. */
+export const partPoint = z
+  .union(
+    [
+      object({ part: idOf('part'), hole: idOf('hole') }),
+      object({ part: idOf('part'), pad: idOf('pad') }),
+      object({ part: idOf('part'), x: length, y: length }),
+    ],
+    {
+      error: partPointNeeded,
+    },
+  )
+  .describe('A place on a part: one of its holes, one of its pads, or x and y in its own frame.')

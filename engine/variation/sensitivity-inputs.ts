@@ -5,6 +5,7 @@ import { leafWords } from '../design/edit/field-words.ts'
 import type { Leaf } from '../design/edit/leaves.ts'
 import { thingsNamed } from '../design/edit/named-things.ts'
 import { isThing } from '../design/edit/renamed.ts'
+import { valueAt } from '../design/edit/value-at.ts'
 import type { Place } from '../design/json-places.ts'
 import type { QuantityKind } from '../numbers/quantity.ts'
 
@@ -55,11 +56,19 @@ function quantityInput(desk: Desk, leaf: Leaf): readonly SensitivityInput[] {
   const { place } = leaf
   const typed = typedText(desk, leaf)
   const kind = kindOfLeaf(desk, leaf)
-  const isIdle = place.some((step, index) => idle.has(step) && !isThing(place.slice(0, index + 1)))
+  const isIdle =
+    place.some((step, index) => idle.has(step) && !isThing(place.slice(0, index + 1))) || isWireBesideRate(desk, place)
   if (typed === undefined || kind === undefined || isIdle || thingsNamed(desk.document, leaf).length > 0) return []
   const [step, more, less] = stepOf(kind, typed)
   const set = (value: string): readonly Change[] => [{ kind: 'set', place, value }]
   return [{ place, title: leafWords(leaf), typed, step, up: set(more), down: set(less) }]
+}
+
+/** Where rate and preload are stated the finger moves by these, whatever the wire. */
+function isWireBesideRate({ document }: Desk, [section, id, key]: Place): boolean {
+  if (section !== 'springs' || key !== 'wire') return false
+  const [rate, preload, kind] = ['rate', 'preload', 'kind'].map((one) => valueAt(document, ['springs', id, one]))
+  return rate !== undefined && (kind !== 'torsion' || preload !== undefined)
 }
 
 function stepOf(kind: QuantityKind, typed: string): readonly [step: string, more: string, less: string] {
