@@ -194,4 +194,10 @@ export const limits = {
   normalTailLeast: 8,
   /** Share of its range that a quantile is closed to. */
   quantileWidth: 1e-15,
+  /** Rounds to the nearest failure: three or four are usual on a smooth margin. */
+  failureRounds: 8,
+  /** The search for it has settled when a round moves it by less than this many deviations: its direction is all that is used. */
+  failureMoved: 0.05,
+  /** Halvings of one round's way where sets have no margin. */
+  failureHalvings: 6,
 } as const

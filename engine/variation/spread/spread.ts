@@ -1,0 +1,142 @@
+/**
+ * Will every set behave so? Worst case, root sum of squares and counted samples of one design, with what each source contributes.
+ *
+ *     steps of each source ─▶ root sums, corners ─▶ nearest failures ─▶ the cloud is turned towards them ─▶ samples ─▶ yields, figures
+ *
+ * A run says how far it is after every piece of work, may be stopped there, and gives what it has reached. Samples may be judged elsewhere
+ * (`judgeSamples`) and joined: the numbers are the same.
+ */
+import { type CloudAsked, cloudOf } from './cloud.ts'
+import { type Contributions, contributionsOf } from './contributions.ts'
+import { type FailurePoint, failurePoint, governingRequirements, type NoFailurePoint } from './failure-point.ts'
+import { correlationOf, type FigureSpread, figureSpread } from './figure-spread.ts'
+import { type RootSumSquare, rootSumSquare } from './root-sum-square.ts'
+import { columnOf, joinSamples, judgeSamples, type Samples } from './samples.ts'
+import type { SpreadProblem } from './spread-problem.ts'
+import { type Steps, stepsOf } from './steps.ts'
+import { type WorstCase, worstCase } from './worst-case.ts'
+import { type Yields, yieldsOf } from './yields.ts'
+
+/** What a run is asked for. */
+export interface SpreadAsked {
+  readonly seed: number
+  readonly samples: number
+}
+
+/** What stands before the first sample is judged; plain data, so that workers can be handed it. */
+export interface SpreadPlan {
+  readonly steps: Steps
+  /** One a figure. */
+  readonly worst: readonly WorstCase[]
+  readonly straight: readonly RootSumSquare[]
+  /** Of the requirements that govern. */
+  readonly failurePoints: readonly (FailurePoint | NoFailurePoint)[]
+  readonly cloud: CloudAsked
+}
+
+/** One figure of a run. */
+export interface SpreadFigure {
+  readonly worst: WorstCase
+  readonly straight: RootSumSquare
+  /** Absent while no sample has a value. */
+  readonly counted?: FigureSpread
+  /** Absent where too few samples have a value, or it does not vary. */
+  readonly contributions?: Contributions
+}
+
+/** What a run has reached. */
+export interface Spread {
+  readonly plan: SpreadPlan
+  readonly samples: Samples
+  readonly yields: Yields
+  /** One a watched figure. */
+  readonly figures: readonly SpreadFigure[]
+  /** Figure by figure, in both senses; undefined where one does not vary. */
+  readonly correlations: readonly (readonly (number | undefined)[])[]
+}
+
+/** How far a run is. */
+export interface SpreadProgress {
+  readonly doing: 'steps' | 'failures' | 'samples'
+  readonly done: number
+  readonly of: number
+  /** What has been counted so far; absent before the first samples. */
+  readonly reached?: () => Spread
+}
+
+/** Samples that are judged between two reports of progress: a third of a second or so, and whole rounds of the replicates. */
+const chunk_samples = 128
+
+/** Samples that the fits of contributions use at most: beyond it they gain nothing that could be seen. */
+const fitted_samples = 4096
+
+/** The work before the first sample. @returns the plan of a run */
+export function* planSpread(problem: SpreadProblem, { seed }: Pick<SpreadAsked, 'seed'>): Generator<SpreadProgress, SpreadPlan> {
+  const dimensions = problem.sources.length
+  const stepping = stepsOf(problem)
+  let step = stepping.next()
+  while (step.done !== true) {
+    yield { doing: 'steps', done: step.value, of: dimensions }
+    step = stepping.next()
+  }
+  const steps = step.value
+  const failurePoints: (FailurePoint | NoFailurePoint)[] = []
+  const governing = governingRequirements(problem, steps)
+  for (const [index, requirement] of governing.entries()) {
+    const search = failurePoint(problem, requirement)
+    let round = search.next()
+    while (round.done !== true) {
+      yield { doing: 'failures', done: index, of: governing.length }
+      round = search.next()
+    }
+    failurePoints.push(round.value)
+  }
+  return {
+    steps,
+    failurePoints,
+    worst: problem.figures.map((_, figure) => worstCase(problem, steps, figure)),
+    straight: problem.figures.map((_, figure) => rootSumSquare(problem, steps, figure)),
+    cloud: { dimensions, seed, directions: failurePoints.flatMap((point) => ('normals' in point ? [point.normals] : [])) },
+  }
+}
+
+/** A whole run in one thread. */
+export function* spreadOf(problem: SpreadProblem, asked: SpreadAsked): Generator<SpreadProgress, Spread> {
+  const plan = yield* planSpread(problem, asked)
+  const shares: Samples[] = [judgeSamples(problem, { cloud: plan.cloud, from: 0, to: 0 })]
+  for (let from = 0; from < asked.samples; from += chunk_samples) {
+    const to = Math.min(from + chunk_samples, asked.samples)
+    shares.push(judgeSamples(problem, { cloud: plan.cloud, from, to }))
+    const now = [...shares]
+    yield { doing: 'samples', done: to, of: asked.samples, reached: () => spreadReached(problem, plan, joinSamples(now)) }
+  }
+  return spreadReached(problem, plan, joinSamples(shares))
+}
+
+/** What a plan and the samples that were judged amount to. @param samples from the first on, joined */
+export function spreadReached(problem: SpreadProblem, plan: SpreadPlan, samples: Samples): Spread {
+  const columns = problem.figures.map((_, figure) => columnOf(samples, figure, problem.figures.length))
+  const normals = normalsOf(plan.cloud, Math.min(samples.failures.length, fitted_samples))
+  return {
+    plan,
+    samples,
+    yields: yieldsOf(problem, samples),
+    figures: columns.map((values, figure) => {
+      const counted = figureSpread(values)
+      const contributions = contributionsOf({ normals, values: values.subarray(0, normals.length) })
+      const { [figure]: worst } = plan.worst
+      const { [figure]: straight } = plan.straight
+      return { worst, straight, ...(counted && { counted }), ...(contributions && { contributions }) }
+    }),
+    correlations: columns.map((one) => columns.map((other) => correlationOf(one, other))),
+  }
+}
+
+function normalsOf(cloud: CloudAsked, count: number): readonly Float64Array[] {
+  const { fill } = cloudOf(cloud)
+  return Array.from({ length: count }, (_, sample) => {
+    const normals = new Float64Array(cloud.dimensions)
+    fill(sample, normals)
+    return normals
+  })
+}

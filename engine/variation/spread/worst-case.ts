@@ -1,0 +1,53 @@
+/**
+ * Worst case: every source at the limit of what the drawing allows, on the side that moves a figure most, and the set evaluated there.
+ *
+ * The side of each source is that of its effect in the middle; a round zone is left in the direction of its two effects, at its rim (its
+ * corners are not allowed). For a figure that rises or falls with each source alone this is the worst of all corners.
+ */
+import type { JudgedSet, SpreadProblem } from './spread-problem.ts'
+import { effectsIn, type Steps } from './steps.ts'
+
+/** One end of the worst case. */
+export interface WorstEnd {
+  /** Absent where the set at that corner has no value; `failure` or the figure itself then says why. */
+  readonly value?: number
+  readonly failure?: JudgedSet['failure']
+}
+
+/** Least and most of a figure over what the drawing allows. */
+export interface WorstCase {
+  readonly least: WorstEnd
+  readonly most: WorstEnd
+}
+
+/** Worst case of one figure. */
+export function worstCase(problem: SpreadProblem, steps: Steps, figure: number): WorstCase {
+  const effects = effectsIn(steps, figure)
+  return {
+    least: endAt(
+      problem,
+      figure,
+      effects.map((effect) => -effect),
+    ),
+    most: endAt(problem, figure, effects),
+  }
+}
+
+function endAt(problem: SpreadProblem, figure: number, towards: Float64Array): WorstEnd {
+  const judged = problem.judge(cornerTowards(problem, towards))
+  const value = judged.values[figure]
+  return { ...(!Number.isNaN(value) && { value }), ...(judged.failure && { failure: judged.failure }) }
+}
+
+/** Values of the corner towards which a direction points; a source without effect stays where it is drawn. */
+export function cornerTowards({ sources }: SpreadProblem, towards: ArrayLike<number>): Float64Array {
+  return Float64Array.from(sources, ({ law, least, most, nominal }, source) => {
+    const sense = towards[source]
+    if (law.kind === 'disc') {
+      const x = law.axis === 'x' ? source : source - 1
+      const length = Math.hypot(towards[x], towards[x + 1])
+      return length > 0 ? sense / length : nominal
+    }
+    return sense > 0 ? most : sense < 0 ? least : nominal
+  })
+}
