@@ -7,6 +7,7 @@ const bounds: readonly (readonly [place: string, most: number])[] = [
   ['materials', limits.materials],
   ['coatings', limits.coatings],
   ['friction', limits.frictionPairs],
+  ['wearRates', limits.wearRates],
   ['parts', limits.parts],
   ['pins', limits.pins],
   ['stops', limits.stops],

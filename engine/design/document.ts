@@ -3,7 +3,7 @@ import { coating } from './schema-coatings.ts'
 import { drive, loadCase, release, requirement, stop, toggle, weight } from './schema-joints.ts'
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
 import { boughtItem, making, order } from './schema-making.ts'
-import { dimension, frictionPair, material, part, pin } from './schema-parts.ts'
+import { dimension, frictionPair, material, part, pin, wearRate } from './schema-parts.ts'
 import { givesWay, use } from './schema-use.ts'
 import { spring } from './springs/schema-springs.ts'
 
@@ -40,6 +40,10 @@ export const documentSchema = z.strictObject(
     friction: z
       .record(rowName, frictionPair, { error: 'an object of friction pairs, each under its name' })
       .describe('Pairs of surfaces with their coefficients of friction.'),
+    wearRates: z
+      .record(rowName, wearRate, { error: 'an object of rates of wear, each under its name' })
+      .optional()
+      .describe('Rates of wear that the table does not have. Each under its name.'),
     parts: byId(part, {
       what: 'parts',
       description: 'Rigid bodies. x towards the fingertip with the finger straight, y towards the back of the hand.',

@@ -20,10 +20,12 @@ import { readStops, type Workbench } from './read-joints.ts'
 import { readLoadCases, readToggles, readWeight } from './read-loads.ts'
 import { readBought, readMaking, readOrders } from './read-making.ts'
 import { readFrictionPairs, readMaterials } from './read-materials.ts'
+import { withWear } from './read-pair-wear.ts'
 import { readParts } from './read-parts.ts'
 import { readPins, reportUnplacedParts } from './read-pins.ts'
 import { readRequirements } from './read-requirements.ts'
 import { readGivesWay, readUse } from './read-use.ts'
+import { readWearRates } from './read-wear-rates.ts'
 import { Reading } from './reading.ts'
 import { References } from './references.ts'
 import { readSprings } from './springs/read-springs.ts'
@@ -103,7 +105,7 @@ function assemble(reading: Reading, name: string): Design | undefined {
   const { document } = reading
   const dimensions = readDimensions(reading)
   const materials = readMaterials(reading)
-  const frictionPairs = readFrictionPairs(reading)
+  const frictionPairs = withWear(reading, { pairs: readFrictionPairs(reading), rates: readWearRates(reading) })
   const coatings = readCoatings(reading)
   const rows = { reading, materials, coatings }
   const parts = readParts(rows)

@@ -17,6 +17,7 @@ function refuses(rows: readonly Row[]): void {
   })
 }
 
+const rate = { least: '1e-6 mm^3/N/m', likely: '2e-6 mm^3/N/m', most: '1e-5 mm^3/N/m', source: 'x' }
 const hole = { x: '0 mm', y: '0 mm', diameter: '3.012 mm' }
 const many = <T>(count: number, thing: T) => Object.fromEntries(Array.from({ length: count }, (_, index) => [`x${index}`, thing]))
 
@@ -347,6 +348,41 @@ describe('load cases and toggles', () => {
       { 'parts.distal.holes.top': { x: '0 mm', y: '0 mm', diameter: '3.012 mm' } },
       ['toggles.distal.pins: too small'],
     ],
+  ])
+})
+
+describe('wear', () => {
+  refuses([
+    [
+      'a rate that is not there',
+      { 'friction.pin in hole.wear.rate': 'bonded film' },
+      ['friction.pin in hole.wear.rate: unknown name'],
+    ],
+    [
+      'a film that ends in nothing',
+      { 'friction.pin in hole.wear.under': undefined },
+      ['friction.pin in hole.wear.under: missing'],
+    ],
+    ['an end without a film', { 'friction.pin in hole.wear.film': undefined }, ['friction.pin in hole.wear.film: missing']],
+    ['a film of no depth', { 'friction.pin in hole.wear.film': '0 um' }, ['friction.pin in hole.wear.film: too small']],
+    [
+      'a pair that is not there',
+      { 'friction.pin in hole.wear.under': 'bare' },
+      ['friction.pin in hole.wear.under: unknown name'],
+    ],
+    [
+      'pairs that follow each other round',
+      { 'friction.bare pin in hole.wear': { rate: 'own pair', film: '1 um', under: 'pin in hole' } },
+      ['friction.bare pin in hole.wear.under: ring'],
+    ],
+    [
+      'a rate of its own that the table has',
+      { 'wearRates.steel on steel, greased': rate },
+      ['wearRates.steel on steel, greased: wrong key'],
+    ],
+    ['a rate of nothing', { 'wearRates.own pair.least': '0 mm^3/N/m' }, ['wearRates.own pair.least: too small']],
+    ['rates out of order', { 'wearRates.own pair.least': '6e-6 mm^3/N/m' }, ['wearRates.own pair: wrong order']],
+    ['a rate that is a length', { 'wearRates.own pair.most': '1 mm' }, ['wearRates.own pair.most: wrong unit']],
   ])
 })
 

@@ -52,6 +52,8 @@ export const rowName = pattern(rowPattern, rowNeeded)
 export const materialName = meant(rowName, { is: 'name', of: 'materials' })
 /** A coating that stands in the table or elsewhere in the document. */
 export const coatingName = meant(rowName, { is: 'name', of: 'coatings' })
+/** A rate of wear that stands in the table or elsewhere in the document. */
+export const wearRateName = meant(rowName, { is: 'name', of: 'wearRates' })
 /** A friction pair that stands elsewhere in the document. */
 export const frictionName = meant(rowName, { is: 'name', of: 'friction' })
 

@@ -17,6 +17,7 @@ import {
   partThing,
   plain,
   quantity,
+  wearRateName,
 } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
 
@@ -85,10 +86,25 @@ const spreadOfFriction = object({
   most: plain('0.18').describe('Letting go is judged at this.'),
 })
 
+const wear = object({
+  rate: wearRateName.describe('A row of the table of rates of wear, or of wearRates of this document.'),
+  film: length.optional().describe('Depth at which it is worn through. Left out: it goes on for good.'),
+  under: frictionName.optional().describe('The pair that takes over once it is worn through.'),
+})
+
+/** One entry of `wearRates`. */
+export const wearRate = object({
+  least: quantity('wearRate'),
+  likely: quantity('wearRate').describe('Volume lost for each unit of force and of way, such as 1e-6 mm^3/N/m.'),
+  most: quantity('wearRate').describe('Life is judged at this.'),
+  source: note('the source of these values').describe('Where the values come from.'),
+})
+
 /** One entry of `friction`. */
 export const frictionPair = object({
   moving: spreadOfFriction.describe('Coefficients of friction while the surfaces slide.'),
   rest: spreadOfFriction.describe('Coefficients of friction from rest; none below that of moving.'),
+  wear: wear.optional().describe('How fast it wears, and what comes after it. Left out: nothing is said of its wear.'),
   source: note('the source of these values').describe('Where the values come from.'),
 })
 

@@ -104,6 +104,7 @@ export const namedSections: ReadonlySet<PropertyKey> = new Set([
   'materials',
   'coatings',
   'friction',
+  'wearRates',
   'parts',
   'pins',
   'stops',

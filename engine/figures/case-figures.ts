@@ -1,5 +1,6 @@
 /** Figures of one load case at the closed posture: efforts, who carries it, keeper, slip, letting go under it. */
 import type { Design, LoadCase, Port } from '../design/design.ts'
+import { pairsInUse } from '../design/pairs-in-use.ts'
 import { effortToHold, portRow } from '../forces/effort.ts'
 import { standingLoad } from '../forces/force-bench.ts'
 import { type FramePair, powerIn } from '../forces/force-frame.ts'
@@ -117,7 +118,7 @@ function loadLines({ design }: Survey, loadCase: LoadCase): WorkingValue[] {
 function addEfforts(at: Add, survey: Survey, { efforts, loadCase }: CaseSurvey): void {
   const closed = efforts[efforts.length - 1]
   const why = 'the drive does no work at the closed posture (dead centre), or no equilibrium was found'
-  const levels = survey.design.frictionPairs.map((pair) =>
+  const levels = pairsInUse(survey.design).map((pair) =>
     line(`moving, least to most: ${pair.name}`, `${pair.moving.least} to ${pair.moving.most}`, 'words', `friction.${pair.name}`),
   )
   at('effortToClose', { value: closed?.close, why, inputs: levels })

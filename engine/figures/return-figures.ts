@@ -1,5 +1,6 @@
 /** Figures of letting go: the return reserve over the way back, the jam angles, play and release. */
 
+import { pairsInUse } from '../design/pairs-in-use.ts'
 import { standingLoad } from '../forces/force-bench.ts'
 import { findJam, type Jam, type SurveyedNode } from '../forces/jam.ts'
 import { effortToOpen, openingPort } from '../forces/letting-go.ts'
@@ -38,7 +39,7 @@ export function addReturnFigures(sheet: FigureSheet, survey: Survey): ReturnFoun
 }
 
 function frictionLines({ design }: Survey, state: 'moving' | 'rest'): WorkingValue[] {
-  return design.frictionPairs.map((pair) =>
+  return pairsInUse(design).map((pair) =>
     line(`${state === 'rest' ? 'at rest' : 'moving'}, most: ${pair.name}`, pair[state].most, '1', `friction.${pair.name}`),
   )
 }

@@ -31,6 +31,7 @@ export const limits = {
   materials: 100,
   coatings: 100,
   frictionPairs: 100,
+  wearRates: 100,
   loadCases: 50,
   /** Things of which the order in which they give way is asked for; a finger has 10 to 30 pins, parts and springs. */
   givesWay: 100,
@@ -72,6 +73,8 @@ export const limits = {
   pressure_MPa: 1e7,
   mass_kg: 1000,
   density_kg_mm3: 1e-3,
+  /** 1000 mm³ a N·m: ten thousand times what chalk loses. */
+  wearRate_mm2_N: 1,
   number: 1e9,
 
   /** Least diameter, radius, length of an edge and distance of the pins of a toggle: below it a shop cannot make it. */

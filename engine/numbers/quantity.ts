@@ -15,6 +15,7 @@ export type QuantityKind =
   | 'pressure'
   | 'mass'
   | 'density'
+  | 'wearRate'
   | 'number'
 
 interface KindRow {
@@ -61,6 +62,14 @@ const kinds: Readonly<Record<QuantityKind, KindRow>> = {
     inside: 'kg/mm³',
     scale: 1000,
     most: limits.density_kg_mm3,
+  },
+  wearRate: {
+    words: 'a rate of wear',
+    example: '1e-6 mm^3/N/m',
+    powers: powers(2, -1),
+    inside: 'mm²/N',
+    scale: 1,
+    most: limits.wearRate_mm2_N,
   },
   number: { words: 'a plain number', example: '0.12', powers: plainNumber, inside: '1', scale: 1, most: limits.number },
 }

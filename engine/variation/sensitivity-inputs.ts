@@ -43,6 +43,7 @@ const idle: ReadonlySet<string | number> = new Set([
   'thickness',
   'tolerance',
   'use',
+  'wearRates',
   'weight',
 ])
 
@@ -77,10 +78,17 @@ function stepOf(kind: QuantityKind, typed: string): readonly [step: string, more
   return [`${100 * share} %`, `${1 + share} * (${typed})`, `${1 - share} * (${typed})`]
 }
 
+/** A pair that waits to take over from one that is worn through does nothing yet. */
+const isPairOfJoint = ({ place, meaning }: Leaf): boolean =>
+  meaning?.is === 'name' && meaning.of === 'friction' && place[0] !== 'friction'
+
 /** Six values that are bound to one another by their order: they go up and down together. */
 function frictionInputs({ leaves, document }: Desk): readonly SensitivityInput[] {
-  const values = leaves.filter(({ place, meaning }) => place[0] === 'friction' && meaning?.is === 'quantity')
-  const names = [...new Set(values.map(({ place }) => String(place[1])))]
+  const acting = new Set(leaves.filter(isPairOfJoint).map(({ value }) => value))
+  const values = leaves.filter(
+    ({ place, meaning }) => place[0] === 'friction' && place[2] !== 'wear' && meaning?.is === 'quantity',
+  )
+  const names = [...new Set(values.map(({ place }) => String(place[1])))].filter((name) => acting.has(name))
   return names.map((name) => {
     const own = values.filter((leaf) => leaf.place[1] === name && thingsNamed(document, leaf).length === 0)
     const times = (factor: number): readonly Change[] =>

@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { tableCoatings } from '../read-coatings.ts'
 import { tableMaterials } from '../read-materials.ts'
+import { tableWearRates } from '../read-wear-rates.ts'
 import type { NamedSection, PartSection } from '../schema-meaning.ts'
 import type { Desk } from './desk.ts'
 import type { Leaf } from './leaves.ts'
@@ -25,6 +26,7 @@ export function choicesOf(desk: Desk, { schema, meaning, place }: Leaf): readonl
 function namesOf({ document }: Desk, section: NamedSection): readonly string[] {
   const own = entriesOf(valueAt(document, [section])).map(([name]) => name)
   if (section === 'materials') return [...tableMaterials.keys(), ...own]
+  if (section === 'wearRates') return [...tableWearRates.keys(), ...own]
   return section === 'coatings' ? [...tableCoatings.keys(), ...own] : own
 }
 

@@ -8,6 +8,7 @@ const singles: ReadonlyMap<string, string> = new Map([
   ['materials', 'material'],
   ['coatings', 'coating'],
   ['friction', 'friction pair'],
+  ['wearRates', 'rate of wear'],
   ['parts', 'part'],
   ['stops', 'stop'],
   ['springs', 'spring'],

@@ -81,6 +81,7 @@ const things = {
   springs: 'a spring of this design',
   loadCases: 'a load case of this design',
   friction: 'a friction pair of this design',
+  wearRates: 'a rate of wear of the table, or of this design',
   materials: 'a material of the table, or of this design',
   coatings: 'a coating of the table, or of this design',
   holes: 'a hole',

@@ -39,6 +39,7 @@ export const sectionHeads: readonly SectionHead[] = [
   { id: 'orders', title: 'Orders' },
   { id: 'bought', title: 'Bought items' },
   { id: 'making', title: 'Making' },
+  { id: 'wearRates', title: 'Rates of wear of its own' },
   { id: 'materials', title: 'Materials of its own' },
   { id: 'coatings', title: 'Coatings of its own' },
 ]

@@ -34,13 +34,25 @@ const fullDocument = {
     'own anodise': { thickness: { from: '8 um', to: '12 um' }, inward: '2/3', source: 'invented' },
   },
   friction: {
-    'pin in hole': { moving: friction(0.05, 0.08, 0.11), rest: friction(0.06, 0.1, 0.14), source: 'invented' },
+    'pin in hole': {
+      moving: friction(0.05, 0.08, 0.11),
+      rest: friction(0.06, 0.1, 0.14),
+      wear: { rate: 'bonded MoS2 film on steel', film: '8 um', under: 'bare pin in hole' },
+      source: 'invented',
+    },
     'pin on shelf': {
       moving: { least: '5 %', likely: 0.1, most: '0.15' },
       rest: { least: 0.06, likely: '12 %', most: 0.18 },
       source: 'invented',
     },
+    'bare pin in hole': {
+      moving: friction(0.1, 0.2, 0.3),
+      rest: friction(0.15, 0.22, 0.3),
+      wear: { rate: 'own pair' },
+      source: 'invented',
+    },
   },
+  wearRates: { 'own pair': { least: '1e-6 mm^3/N/m', likely: '5e-6 mm^3/N/m', most: '2e-5 mm^3/N/m', source: 'invented' } },
   parts: {
     proximal: {
       name: 'Proximal phalanx',
