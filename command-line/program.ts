@@ -4,6 +4,7 @@ import { questions } from '../report/index.ts'
 import { version } from '../server/index.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
+import { addMake } from './make.ts'
 import { DESIGN, REVISION, STORE } from './option-words.ts'
 import { setPassphrase } from './passphrase.ts'
 import { type ServeOptions, serve } from './serve.ts'
@@ -69,6 +70,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
     const run = async (path: string, options: JudgeOptions) => end(await judge({ path, scope: name, options }, terminal))
     addQuestion(program, { scope: name, asks: `${asks.charAt(0).toLowerCase()}${asks.slice(1)}`, run })
   }
+  addMake(program, { terminal, end })
   addOthers(program, terminal)
   addStoreCommands(program, { terminal, end })
   return program

@@ -95,8 +95,8 @@ export const inventedDesign: Design = {
   toggles: [{ id: 'distal', a: 5, b: 6, c: 2, folded: false }],
   tip: { part: 3, pad: 1 },
   requirements: [],
-    orders: [],
-    bought: [],
+  orders: [],
+  bought: [],
 }
 
 function loadCase(id: string, name: string, force: Design['loadCases'][number]['forces'][number]): Design['loadCases'][number] {

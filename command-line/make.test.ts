@@ -1,0 +1,41 @@
+// SOURCE hand (exit statuses as `fingerwright --help` states them; the example design for what stands in it)
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { caution } from '../report/index.ts'
+import { example, examplePath, testFolder } from './test-support/example.ts'
+import { tryCommand } from './test-support/tried-terminal.ts'
+
+describe('make', () => {
+  it('says what a finger is put together from and what a set costs, and ends with the caution', async () => {
+    const { status, output } = await tryCommand(['make', examplePath, '--sets', '1,7'])
+    expect(status).toBe(0)
+    expect(output).toContain('Parts list')
+    expect(output).toMatch(/1 set +7 sets/)
+    expect(output.replaceAll('\n', ' ')).toContain(caution)
+  })
+
+  it('prints a document whose sources sum to its total, and writes the parts list', async () => {
+    const folder = join(testFolder(), 'shop')
+    const { output } = await tryCommand(['make', examplePath, '--sets', '3', '--json', '--out', folder])
+    const { partsList, costs } = JSON.parse(output)
+    const things = ['parts', 'pins', 'springs', 'bought'].flatMap((section) => Object.keys(example[section]))
+    expect(partsList.items.map(({ id }: { readonly id: string }) => id)).toEqual(things)
+    const [{ sources, total }] = costs.batches
+    expect(sources.reduce((sum: number, { amount }: { readonly amount: number }) => sum + amount, 0)).toBeCloseTo(total, 6)
+    expect(readFileSync(join(folder, 'parts-list.csv'), 'utf8').split('\r\n')).toHaveLength(things.length + 2)
+  })
+
+  it.each([['0'], ['1,two'], ['1.5'], ['10001']])('refuses --sets %s', async (sets) => {
+    const { status, errors } = await tryCommand(['make', examplePath, '--sets', sets])
+    expect(status).toBe(64)
+    expect(errors).toContain('whole numbers from 1 to 10000')
+  })
+
+  it('lists the problems of a refused design', async () => {
+    const { status, output, errors } = await tryCommand(['make', '-'], { input: '{}' })
+    expect(status).toBe(3)
+    expect(output).toBe('')
+    expect(errors).toContain('format')
+  })
+})

@@ -1,0 +1,128 @@
+import { mkdir, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Command } from 'commander'
+import pc from 'picocolors'
+import { batchCost, breakEven, type Design, partsList, readDesign } from '../engine/index.ts'
+import { caution, costTable, itemRows, makeSentence, partsFile, USUAL_BATCHES } from '../report/index.ts'
+import { documentText, engineName } from '../server/index.ts'
+import { aligned, type Cell, joined, wrapped } from './columns.ts'
+import { asWrongUse } from './design-file.ts'
+import { type ExitStatus, exitStatus } from './exit-status.ts'
+import { type DesignNamed, findDesign } from './find-design.ts'
+import { DESIGN, REVISION, STORE } from './option-words.ts'
+import { refusalText } from './refusal-text.ts'
+import type { Ends } from './store-commands.ts'
+import { type Terminal, WrongUse } from './terminal.ts'
+
+interface MakeOptions extends Omit<DesignNamed, 'path'> {
+  readonly json?: boolean
+  readonly sets?: string
+  readonly out?: string
+}
+
+/** Adds the question Make: parts list, masses and cost of a design. */
+export function addMake(program: Command, { terminal, end }: Ends): void {
+  program
+    .command('make')
+    .description('what is it put together from, what does a set weigh and cost?')
+    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
+    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
+    .option('--store <FOLDER>', STORE)
+    .option('--sets <LIST>', `numbers of sets in a batch, such as 1,10,50; ${USUAL_BATCHES.join(',')} when it is left out`)
+    .option('--json', 'print one JSON document instead of text')
+    .option('--out <FOLDER>', 'write what goes to the shop into this folder: the parts list as parts-list.csv')
+    .addHelpText('after', '\nExample\n  fingerwright make designs/heron.json --sets 1,5,20 --out shop')
+    .action(async (path: string, options: MakeOptions) => end(await make({ path, ...options }, terminal)))
+}
+
+/**
+ * Says what a design is put together from and what it costs.
+ *
+ * @throws WrongUse when a file cannot be opened or written, or `--sets` is no list of numbers of sets
+ */
+async function make({ sets, json, out, ...named }: MakeOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
+  const batches = sets === undefined ? USUAL_BATCHES : batchesOf(sets)
+  const file = await findDesign(named, terminal)
+  const text = documentText(file.bytes)
+  const read = text.problems === undefined ? readDesign(text.value, file.name) : text
+  if (read.problems !== undefined) {
+    terminal.writeError(refusalText(file.shown, read.problems))
+    return exitStatus.refused
+  }
+  if (out !== undefined) await writeShopFiles(out, read.value)
+  terminal.write(
+    json === true ? `${JSON.stringify(makingDocument(read.value, batches), null, 2)}\n` : answer(read.value, batches, terminal),
+  )
+  return exitStatus.met
+}
+
+/** The most sets that anybody has asked a price for. */
+const SETS_MOST = 10_000
+
+function batchesOf(sets: string): readonly number[] {
+  const batches = sets.split(',').map((word) => Number(word.trim()))
+  if (batches.every((count) => Number.isInteger(count) && count >= 1 && count <= SETS_MOST)) return batches
+  throw new WrongUse(`--sets "${sets}": needs whole numbers from 1 to ${SETS_MOST} with commas between, such as 1,10,50`)
+}
+
+async function writeShopFiles(folder: string, design: Design): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true })
+    await writeFile(join(folder, 'parts-list.csv'), partsFile(design))
+  } catch (error) {
+    throw asWrongUse(error, folder)
+  }
+}
+
+function makingDocument(design: Design, batches: readonly number[]): object {
+  const { making } = design
+  const costs = making && { currency: making.currency, batches: batches.map((count) => batchCost(design, making, count)) }
+  const pays = making && breakEven(design, making)
+  return { design: design.name, engine: engineName, partsList: partsList(design), ...(costs && { costs }), ...(pays && { pays }) }
+}
+
+function answer(design: Design, batches: readonly number[], { colour }: Terminal): string {
+  const paint = pc.createColors(colour)
+  const costs = costTable(design, batches)
+  const blocks = [
+    paint.dim(design.title),
+    paint.bold(wrapped(makeSentence(design))),
+    [paint.underline('Parts list'), ...aligned([ITEM_HEADING, ...itemRows(partsList(design)).map(itemCells)])].join('\n'),
+    ...(costs === undefined ? [] : costBlocks(costs).map(([title, ...lines]) => [paint.underline(title), ...lines].join('\n'))),
+    wrapped(caution),
+  ]
+  return `${blocks.join('\n\n')}\n`
+}
+
+const left = (text: string): Cell => ({ text, side: 'left' })
+const right = (text: string): Cell => ({ text, side: 'right' })
+const ITEM_HEADING = [
+  right('no.'),
+  left('item'),
+  right('a finger'),
+  right('a set'),
+  left('material'),
+  left('size'),
+  right('mass'),
+]
+
+function itemCells(row: ReturnType<typeof itemRows>[number]): readonly Cell[] {
+  const mass = row.mass === undefined ? '–' : joined(row.mass)
+  const counts = [right(String(row.perFinger)), right(String(row.perSet))]
+  return [right(String(row.number)), left(row.title), ...counts, left(row.material), left(row.size), right(mass)]
+}
+
+function costBlocks({ currency, batches, sources }: NonNullable<ReturnType<typeof costTable>>): readonly (readonly string[])[] {
+  const heads = batches.map(({ sets }) => right(sets === 1 ? '1 set' : `${sets} sets`))
+  const rows = [
+    [left('a set costs'), ...batches.map(({ perSet }) => right(perSet))],
+    [left('the batch costs'), ...batches.map(({ total }) => right(total))],
+    [left('fingers made'), ...batches.map(({ made }) => right(String(made)))],
+  ]
+  const shares = sources.map(({ words, perSet }) => [left(words), ...perSet.map(right)])
+  const lines = aligned([[left(''), ...heads], ...rows, ...shares])
+  return [
+    [`Cost in ${currency}`, ...lines.slice(0, 1 + rows.length)],
+    ['Where a set’s cost comes from', ...lines.slice(1 + rows.length)],
+  ]
+}

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest'
+import type { Design, Making } from '../../engine/index.ts'
+import { inventedDesign } from '../test-support/invented-finger.ts'
+import { costTable } from './cost-rows.ts'
+import { makeSentence } from './make-sentence.ts'
+import { partsFile } from './parts-file.ts'
+
+const making: Making = {
+  set_count: 2,
+  currency: 'crowns',
+  wage: 60,
+  assembly_min: 30,
+  fitting_min: 0,
+  inspection_min: 0,
+  learning_ratio: 1,
+  good_ratio: 1,
+  price: 100,
+}
+const bolt = { id: 'bolt', title: 'Bolt, "long", 3 mm', quantity: 2, each: 4, mass_kg: 0.001 }
+const order = { id: 'milled', process: 'milled', parts: [0], pins: [], springs: [], setUp: 90, each: 5, blank: 0 }
+const priced: Design = { ...inventedDesign, orders: [order], bought: [bolt], making }
+
+describe('what a set costs', () => {
+  it('stands by batch, and by source with the dearest first', () => {
+    const table = costTable(priced, [1, 10])
+    // SOURCE hand: a finger takes 5 + 2 × 4 + 30 = 43, a set of two 86; with the set-up 176 and 95
+    expect(table?.batches.map(({ perSet, total }) => [perSet, total])).toEqual([
+      ['176', '176'],
+      ['95.00', '950'],
+    ])
+    expect(table?.sources.map(({ id, perSet }) => [id, ...perSet])).toEqual([
+      ['making.assembly', '60.00', '60.00'],
+      ['bought.bolt', '16.00', '16.00'],
+      ['orders.milled.each', '10.00', '10.00'],
+      ['orders.milled.setUp', '90.00', '9.00'],
+    ])
+  })
+
+  it('is not spoken of where the design states no prices', () => {
+    // SOURCE property
+    expect(costTable(inventedDesign)).toBeUndefined()
+    expect(makeSentence(inventedDesign)).toContain('states no prices')
+  })
+})
+
+describe('the sentence', () => {
+  it('says pieces, mass, cost and the batch that pays', () => {
+    // SOURCE hand: 100 a set leaves 14 over 86; 90 / 14 is 6.4, so 7 sets, which cost 90 + 7 × 86 = 692
+    expect(makeSentence(priced)).toMatch(/sold for 100, a batch of 7 sets pays for itself and asks for 692 before the first/)
+    expect(makeSentence(priced)).toContain('in a batch of 10 a set of 2 fingers costs 95.00 crowns')
+  })
+})
+
+describe('the parts list as a file', () => {
+  it('quotes as RFC 4180 does and holds nothing that a spreadsheet would work out', () => {
+    const odd = { ...bolt, id: 'odd', title: '=1+1' }
+    const lines = partsFile({ ...priced, bought: [bolt, odd] }).split('\r\n')
+    const count = priced.parts.length + priced.pins.length + priced.springs.length
+    // SOURCE standard: RFC 4180, section 2 (a quote in a quoted cell is doubled; lines end with CR LF)
+    expect(lines[count + 1]).toBe(`${count + 1},bought,bolt,"Bolt, ""long"", 3 mm",2,4,,,,,1`)
+    expect(lines[count + 2]).toBe(`${count + 2},bought,odd, =1+1,2,4,,,,,1`)
+    expect(lines).toHaveLength(count + 4)
+  })
+})
