@@ -4,8 +4,9 @@
 export interface Limit {
   /** What the part does when it fails so, e.g. `yields`. */
   readonly says: string
-  /** MPa, or N where a force is limited. */
+  /** MPa, unless `unit` says that something else is limited: a force, a way, a number of turns. */
   readonly stress: number
+  readonly unit?: 'N' | 'mm' | '1'
   /** In the stress's unit; absent where nobody has stated it. */
   readonly allowable: number | undefined
   readonly factor: number

@@ -32,3 +32,8 @@ export function arbourClearance(coil: TorsionCoil, under: { readonly moment_Nmm:
   const drawn = (coil.bodyTurns * coil.mean_mm) / (coil.bodyTurns + bodyTurnsUnder(coil, under.moment_Nmm))
   return (drawn - coil.wire_mm - under.arbour_mm) / 2
 }
+
+/** Turns by which the body can be wound up until it touches what it sits on. */
+export function turnsToArbour({ bodyTurns, mean_mm, wire_mm }: TorsionCoil, arbour_mm: number): number {
+  return (bodyTurns * mean_mm) / (arbour_mm + wire_mm) - bodyTurns
+}
