@@ -63,8 +63,11 @@ export interface LifeLine {
   readonly long_cycles: number
 }
 
+/** The line of a material, with its ultimate strength. */
+export type MaterialLine = LifeLine & { readonly ultimate_MPa: number }
+
 /** The line of a material, or what the material does not state. */
-export function lifeLine(material: Material, cycled: Cycled): LifeLine | { readonly missing: string } {
+export function lifeLine(material: Material, cycled: Cycled): MaterialLine | { readonly missing: string } {
   const { name, ultimate_MPa, fatigue_MPa, fatigueCycles_count } = material
   if (ultimate_MPa === undefined) return { missing: `material ${name} states no ultimate strength` }
   if (fatigue_MPa === undefined || fatigueCycles_count === undefined) {
@@ -72,7 +75,8 @@ export function lifeLine(material: Material, cycled: Cycled): LifeLine | { reado
   }
   const of = cycled.how === 'bent' ? sizeFactor(STILL_ratio * cycled.diameter_mm) : PULLED_ratio
   const factors = surfaceFactor(cycled.finish, ultimate_MPa) * of * NINETY_NINE_OF_100_ratio
-  return { short_MPa: SHORT_ratio * ultimate_MPa, long_MPa: factors * fatigue_MPa, long_cycles: fatigueCycles_count }
+  const short_MPa = SHORT_ratio * ultimate_MPa
+  return { short_MPa, long_MPa: factors * fatigue_MPa, long_cycles: fatigueCycles_count, ultimate_MPa }
 }
 
 /** Amplitude that is borne for a number of cycles, MPa; that of 10³ for fewer, undefined for more than the line is known for. */
