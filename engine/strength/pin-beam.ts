@@ -32,7 +32,7 @@ export interface PinBeam {
 }
 
 /** Pressure on a stretch of the pin along one axis of the plane: q = at + slope (z − from). N/mm. */
-interface Stretch {
+export interface Stretch {
   readonly from_mm: number
   readonly to_mm: number
   readonly at: number
@@ -49,7 +49,11 @@ interface Stretch {
 export function pinBeam(plates: readonly PinPlate[]): PinBeam | undefined {
   const x = component(plates, ({ x_N }) => x_N)
   const y = component(plates, ({ y_N }) => y_N)
-  if (!x || !y) return undefined
+  return x && y && beamUnder(x, y)
+}
+
+/** Largest shear and bending moment of a pin under pressures along both axes of the plane, each in balance. */
+export function beamUnder(x: readonly Stretch[], y: readonly Stretch[]): PinBeam {
   const places = [...placesOf(x), ...placesOf(y)]
   let shear_N = 0
   let moment_Nmm = 0

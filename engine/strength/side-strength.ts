@@ -1,0 +1,22 @@
+/** A finger that is leant on from the side: its hinges and its phalanges. */
+
+import { sideHinge } from './side-hinge.ts'
+import type { Leant } from './side-moment.ts'
+import { sidePart } from './side-part.ts'
+import type { StrengthBench } from './strength-bench.ts'
+import type { NamedStrength } from './strength-of.ts'
+
+/** The checks of side load, under the names of their figures: of every pin, and of every part but the mount. */
+export function sideStrength(bench: StrengthBench, leant: readonly Leant[]): readonly NamedStrength[] {
+  const { pins, parts } = bench.mechanism.design
+  const ofPins = pins.map(({ id }, pin) => ({
+    name: `pin.${id}.sideLoad`,
+    words: `the hinge at pin ${id} from the side`,
+    strength: sideHinge(bench, leant, pin),
+  }))
+  const ofParts = parts.flatMap(({ id }, part): NamedStrength[] => {
+    if (part === 0) return []
+    return [{ name: `part.${id}.sideLoad`, words: `part ${id} from the side`, strength: sidePart(bench, leant, part) }]
+  })
+  return [...ofPins, ...ofParts]
+}
