@@ -6,7 +6,17 @@
 import { join } from 'node:path'
 import { cruise, type ICruiseResult, type IForbiddenRuleType } from 'dependency-cruiser'
 
-const ENGINE_LAYERS = ['numbers', 'design', 'motion', 'forces', 'strength', 'figures', 'evaluate', 'variation', 'making'] as const
+const ENGINE_LAYERS = [
+  'numbers',
+  'design',
+  'motion',
+  'forces',
+  'strength',
+  'figures',
+  'evaluate(-asked)?',
+  'variation',
+  'making',
+] as const
 
 /** Folders whose modules are bound by the layers. */
 export const LAYERED = ['engine', 'report', 'records', 'server', 'command-line', 'page'] as const

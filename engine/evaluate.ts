@@ -1,12 +1,12 @@
 /** The whole way from a design to what is said of it, on one screen. */
 import type { Design } from './design/design.ts'
 import type { Problem } from './design/problem.ts'
-import { addCaseFigures, addOutOfPlaneFigures } from './figures/case-figures.ts'
+import { addCaseFigures, addOutOfPlaneFigures, type CaseFound } from './figures/case-figures.ts'
 import { addCollisionFigures } from './figures/collision-figures.ts'
 import { doubtsOf } from './figures/doubts.ts'
 import { addDriveFigures } from './figures/drive-figures.ts'
-import type { Evaluation } from './figures/evaluation.ts'
-import { figureSheet, line } from './figures/figure-sheet.ts'
+import type { Evaluation, Finding, Overlapping } from './figures/evaluation.ts'
+import { type FigureSheet, figureSheet, line } from './figures/figure-sheet.ts'
 import { findingsOf } from './figures/findings.ts'
 import { addMotionFigures } from './figures/motion-figures.ts'
 import {
@@ -17,8 +17,8 @@ import {
   passedWhenOpen,
   stopsTogether,
 } from './figures/motion-problems.ts'
-import { addReturnFigures } from './figures/return-figures.ts'
-import { surveyTravel } from './figures/survey.ts'
+import { addReturnFigures, type ReturnFound } from './figures/return-figures.ts'
+import { type Survey, surveyTravel } from './figures/survey.ts'
 import { travelReport } from './figures/travel-report.ts'
 import { actsInPlane } from './forces/case-way.ts'
 import { assemble, drawnPosture } from './motion/assemble.ts'
@@ -34,30 +34,54 @@ import { travelPath } from './motion/travel-path.ts'
  * figure as a reason; nothing is guessed.
  */
 export function evaluate(design: Design): Evaluation {
-  const mechanism = mechanismOf(design)
   const sheet = figureSheet(design)
-  const assembled = mechanism.columns_count === mechanism.rows_count + 1 ? assemble(mechanism) : undefined
-  const mobility = mobilityOf(mechanism, assembled?.posture ?? drawnPosture(design))
-  const words = mobilityWords(design, mobility)
-  sheet.add('motion.mobility', { value: mobility.degrees, inputs: [line('in words', words, 'words')] })
-  const said = (problems: readonly Problem[]): Evaluation => {
-    const findings = findingsOf(design.requirements, sheet.figures, new Map())
-    return { design, mobility: { degrees: mobility.degrees, words }, figures: sheet.figures, findings, problems }
+  const { mobility, findings, problems: fixed, moved } = workOut(design, sheet)
+  const { figures } = sheet
+  if (!moved) return { design, mobility, figures, findings, problems: fixed }
+  const { survey, returns, cases, overlaps } = moved
+  const problems = [...cannotOpen(survey), ...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
+  return { design, mobility, travel: { ...travelReport(survey, returns, cases), overlaps }, figures, findings, problems }
+}
+
+/** What a design comes to. */
+export interface WorkedOut {
+  readonly mobility: Evaluation['mobility']
+  readonly findings: readonly Finding[]
+  /** Why the finger cannot be moved; empty when it can. */
+  readonly problems: readonly Problem[]
+  /** Absent when it cannot be moved. */
+  readonly moved?: {
+    readonly survey: Survey
+    readonly returns: ReturnFound
+    readonly cases: readonly CaseFound[]
+    readonly overlaps: readonly Overlapping[]
   }
-  if (assembled?.problem) return said([assembled.problem])
-  const loose = looseOrLocked(design, mobility)
-  if (loose || !assembled) return said(loose ? [loose] : [])
+}
+
+/** Works a design out as far as a sheet asks for figures, which are added to it. Findings are those of the figures that stand there. */
+export function workOut(design: Design, sheet: FigureSheet): WorkedOut {
+  const mechanism = mechanismOf(design)
+  const assembled = mechanism.columns_count === mechanism.rows_count + 1 ? assemble(mechanism) : undefined
+  const freedom = mobilityOf(mechanism, assembled?.posture ?? drawnPosture(design))
+  const words = mobilityWords(design, freedom)
+  const mobility = { degrees: freedom.degrees, words }
+  sheet.add('motion.mobility', { value: freedom.degrees, inputs: [line('in words', words, 'words')] })
+  const stuck = (...problems: readonly Problem[]): WorkedOut => {
+    return { mobility, problems, findings: findingsOf(design.requirements, sheet.figures, new Map()) }
+  }
+  if (assembled?.problem) return stuck(assembled.problem)
+  const loose = looseOrLocked(design, freedom)
+  if (loose || !assembled) return loose ? stuck(loose) : stuck()
   const path = travelPath(makePathBench(mechanism), assembled.posture)
-  if (!path) return said([cannotClose.atDrawn(design)])
+  if (!path) return stuck(cannotClose.atDrawn(design))
   const survey = surveyTravel(path, assembled.posture)
   addMotionFigures(sheet, survey)
   const overlaps = addCollisionFigures(sheet, survey)
   const returns = addReturnFigures(sheet, survey)
   addDriveFigures(sheet, survey)
-  const cases = survey.cases.map((one) => addCaseFigures(sheet, survey, one, returns))
+  const asked = survey.cases.filter(({ loadCase }) => sheet.asksUnder(`loadCase.${loadCase.id}.`))
+  const cases = asked.map((one) => addCaseFigures(sheet, survey, one, returns))
   for (const loadCase of design.loadCases) if (!actsInPlane(loadCase)) addOutOfPlaneFigures(sheet, design, loadCase)
   const findings = findingsOf(design.requirements, sheet.figures, doubtsOf(survey, sheet.figures, cases))
-  const problems = [...cannotOpen(survey), ...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
-  const travel = { ...travelReport(survey, returns, cases), overlaps }
-  return { design, mobility: { degrees: mobility.degrees, words }, travel, figures: sheet.figures, findings, problems }
+  return { mobility, findings, problems: [], moved: { survey, returns, cases, overlaps } }
 }

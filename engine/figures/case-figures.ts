@@ -85,14 +85,16 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   const given = loadLines(survey, loadCase)
   const at = (tail: string, { value, why = whyNot, beyond, inputs = [], steps = [] }: FigureEntry): void =>
     sheet.add(`loadCase.${loadCase.id}.${tail}`, { value, why, beyond, inputs: [...given, ...inputs], steps })
-  addEfforts(at, survey, surveyed)
-  addHolding(at, loaded, found)
+  const asks = (...tails: readonly string[]): boolean => sheet.asks(...tails.map((tail) => `loadCase.${loadCase.id}.${tail}`))
+  if (asks('effortToClose', 'effortToHold', 'effortFrictionless', 'pinForceMost')) addEfforts(at, survey, surveyed)
+  addHolding(at, loaded, () => found.letsGo)
   addLoadedMargin(at, survey, loaded)
+  if (asks('elasticMarginChange')) at('elasticMarginChange', elasticChange(survey, loaded))
   const frames = loaded && framesNear(survey.closed, loaded.posture)
-  if (loadCase.keeper) addKeeper(at, survey, loadCase, frames)
-  addLetGoUnderLoad(at, survey, loadCase, frames)
-  addStopBand(at, survey, loadCase, frames)
-  const slip = addSlip(at, survey, loadCase, found)
+  if (loadCase.keeper && asks('sustainingLoad', 'keeperRatio')) addKeeper(at, survey, loadCase, frames)
+  if (asks('letGoUnderLoadEffort', 'releaseEffort')) addLetGoUnderLoad(at, survey, loadCase, frames)
+  if (asks('stopForceLeast', 'stopForceMost')) addStopBand(at, survey, loadCase, frames)
+  const slip = asks('slipAngle', 'holdWindow') ? addSlip(at, survey, loadCase, found) : undefined
   return { loadCase, ...(loaded && { loaded }), ...(slip && { slip }) }
 }
 
@@ -128,14 +130,14 @@ function addEfforts(at: Add, survey: Survey, { efforts, loadCase }: CaseSurvey):
   at('pinForceMost', { value: most, steps: [line('postures looked at', loadCase.acts === 'travel' ? efforts.length : 1, '1')] })
 }
 
-function addHolding(at: Add, loaded: Loaded | undefined, { letsGo }: ReturnFound): void {
+function addHolding(at: Add, loaded: Loaded | undefined, letsGo: () => boolean | undefined): void {
   const shares = loaded?.state.shares
   // What friction holds at its least, it holds all the more against springs in the same place: said, so that nobody wonders.
   const byFriction = loaded?.state.byItself && (loaded.state.carriedBy === 'toggle' || loaded.state.carriedBy === 'friction')
-  const after = letsGo ? 'yes: the springs open it elsewhere' : 'no: what holds the load holds the springs too'
+  const after = (): string => (letsGo() ? 'yes: the springs open it elsewhere' : 'no: what holds the load holds the springs too')
   at('holdsByItself', {
     value: loaded?.state.byItself,
-    steps: byFriction ? [line('lets go once the load is gone', after, 'words')] : [],
+    steps: byFriction ? [line('lets go once the load is gone', after(), 'words')] : [],
   })
   at('heldBy', { value: loaded && WITH_WORDS[loaded.state.carriedBy] })
   for (const carrier of Object.keys(WITH_WORDS) as Carrier[]) at(`share.${carrier}`, { value: shares?.[carrier] })
@@ -231,7 +233,6 @@ function addLoadedMargin(at: Add, survey: Survey, loaded: Loaded | undefined): v
     why,
     steps: loaded ? [line('rounds of posture and forces', loaded.rounds, '1')] : [],
   })
-  at('elasticMarginChange', elasticChange(survey, loaded))
 }
 
 function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): void {

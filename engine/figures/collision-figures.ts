@@ -12,6 +12,7 @@ import { postureOf } from './travel-report.ts'
  * @returns the pairs that collide, deepest first
  */
 export function addCollisionFigures(sheet: FigureSheet, survey: Survey): readonly Overlapping[] {
+  if (!sheet.asks('motion.collides', 'motion.collisionDepth')) return []
   const { design, path, nodes } = survey
   const report = collisionsOver(path.bench, nodes)
   const collisions = report.collisions.toSorted((a, b) => b.overlap.depth_mm - a.overlap.depth_mm)

@@ -2,6 +2,7 @@
  * Figures that hang on a stiffness nobody has stated: where the stretch of the links moves the margin by more than a tenth of its
  * distance from the jam, what is judged under load is undecided.
  */
+import type { Design } from '../design/design.ts'
 import { toggleMargin } from '../motion/toggle-margin.ts'
 import type { CaseFound } from './case-figures.ts'
 import { unstatedLinks } from './elastic-change.ts'
@@ -10,6 +11,20 @@ import type { Doubts } from './findings.ts'
 import type { Survey } from './survey.ts'
 
 const JUDGED_UNDER_LOAD = ['holdsByItself', 'sustainingLoad', 'keeperRatio', 'loadedMargin', 'letGoUnderLoadEffort', 'heldBy']
+
+/**
+ * Further figures that may put a figure in doubt, so that a finding on it needs them as well: those of a load case in a design with a link
+ * whose stiffness nobody has stated.
+ */
+export function decidesDoubtOf(design: Design, figure: string): readonly string[] {
+  const [head, id, tail] = figure.split('.')
+  const isSure = design.parts.every(({ role, stiffness_N_mm }) => role !== 'link' || stiffness_N_mm !== undefined)
+  if (isSure || head !== 'loadCase' || !JUDGED_UNDER_LOAD.includes(tail)) return []
+  return [
+    `loadCase.${id}.elasticMarginChange`,
+    ...design.toggles.slice(0, 1).map((toggle) => `closed.toggle.${toggle.id}.jamAngle`),
+  ]
+}
 
 /** A tenth of the distance to the jam may go to elasticity without anybody asking for a stiffness. */
 const TOLERABLE_SHARE = 0.1

@@ -5,6 +5,11 @@ import type { Survey } from './survey.ts'
 
 /** Largest effort to close (N·mm for a turn, N for a cable) and work to close (N·mm), at the most friction moving. */
 export function addDriveFigures(sheet: FigureSheet, survey: Survey): void {
+  if (sheet.asks('drive.effortMost')) addLargestEffort(sheet, survey)
+  if (sheet.asks('drive.workToClose')) sheet.add('drive.workToClose', workToClose(survey))
+}
+
+function addLargestEffort(sheet: FigureSheet, survey: Survey): void {
   const { unloaded, cases, drive, design } = survey
   const unit = driveUnit(survey)
   const effortUnit = unit === 'rad' ? 'N·mm' : 'N'
@@ -28,7 +33,6 @@ export function addDriveFigures(sheet: FigureSheet, survey: Survey): void {
     inputs: most === undefined ? [] : [line('what the wearer can give', most, effortUnit, 'drive.effortMost')],
     steps: top ? [line('largest with', top.name, 'words'), line('at drive', top.at, unit)] : [],
   })
-  sheet.add('drive.workToClose', workToClose(survey))
 }
 
 function workToClose({ unloaded, drive }: Survey): Parameters<FigureSheet['add']>[1] {

@@ -17,16 +17,27 @@ export interface FigureSheet {
   readonly add: (id: string, entry: FigureEntry) => void
   /** Whether the design has a figure of this name. */
   readonly has: (id: string) => boolean
+  /** Whether any of these figures is asked for; work for those that are not may be left out. Adding them all the same does nothing. */
+  readonly asks: (...ids: readonly string[]) => boolean
+  /** Whether any figure is asked for whose name begins so. */
+  readonly asksUnder: (head: string) => boolean
   readonly figures: Figure[]
 }
 
-/** An empty sheet for a design. Adding a name that the catalogue lacks, or a number that is not finite, is our own fault and throws. */
-export function figureSheet(design: Design): FigureSheet {
+/**
+ * An empty sheet for a design. Adding a name that the catalogue lacks, or a number that is not finite, is our own fault and throws.
+ *
+ * @param asked names of the figures that are wanted; all of the design's, when left out
+ */
+export function figureSheet(design: Design, asked?: ReadonlySet<string>): FigureSheet {
   const names = new Map<string, FigureName>(figureNames(design).map((name) => [name.id, name]))
   const figures: Figure[] = []
+  const asks = (...ids: readonly string[]): boolean => asked === undefined || ids.some((id) => asked.has(id))
+  const asksUnder = (head: string): boolean => asked === undefined || [...asked].some((id) => id.startsWith(head))
   const add = (id: string, entry: FigureEntry): void => {
     const name = names.get(id)
     if (!name) throw new Error(`figure ${id} is not in the catalogue`)
+    if (!asks(id)) return
     if (typeof entry.value === 'number' && !Number.isFinite(entry.value)) throw new Error(`figure ${id} is not finite`)
     const { unit, title } = name
     const working = workingOf(id, entry.inputs ?? [], entry.steps ?? [])
@@ -36,7 +47,7 @@ export function figureSheet(design: Design): FigureSheet {
       figures.push({ id, title, unit, working, why, ...(entry.beyond && { beyond: entry.beyond }) })
     }
   }
-  return { add, has: (id) => names.has(id), figures }
+  return { add, has: (id) => names.has(id), asks, asksUnder, figures }
 }
 
 /** One line of a working. */

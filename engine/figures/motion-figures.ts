@@ -4,6 +4,7 @@ import { placed } from '../motion/mechanism.ts'
 import { makePlan } from '../motion/plan.ts'
 import { toggleMargin } from '../motion/toggle-margin.ts'
 import { transmissionAngle, transmissionsOf } from '../motion/transmission.ts'
+import { once } from '../numbers/once.ts'
 import type { FigureUnit } from './evaluation.ts'
 import { type FigureSheet, line } from './figure-sheet.ts'
 import type { Survey } from './survey.ts'
@@ -67,11 +68,12 @@ function addFlexions(sheet: FigureSheet, { design, path, nodes }: Survey): void 
 }
 
 function addTransmissions(sheet: FigureSheet, { design, path, nodes, drive }: Survey): void {
-  const found = transmissionsOf(makePlan(path.mechanism))
+  const found = once(() => transmissionsOf(makePlan(path.mechanism)))
   for (const [part, { id, role }] of design.parts.entries()) {
     if (role !== 'link') continue
     const name = `motion.transmissionAngle.${id}.least`
-    const transmission = found.find((candidate) => candidate.link === part)
+    if (!sheet.asks(name)) continue
+    const transmission = found().find((candidate) => candidate.link === part)
     if (!transmission) {
       sheet.add(name, { why: 'it is no link of two pins that moves one part, or it lies in a loop without an order' })
       continue

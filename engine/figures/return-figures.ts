@@ -2,40 +2,92 @@
 
 import { pairsInUse } from '../design/pairs-in-use.ts'
 import { standingLoad } from '../forces/force-bench.ts'
-import { findJam, type Jam, type SurveyedNode } from '../forces/jam.ts'
+import { findJam, type Jam, type JamKind, type SurveyedNode } from '../forces/jam.ts'
 import { effortToOpen, openingPort } from '../forces/letting-go.ts'
 import { atLetGo, framesNear, type LetGo, playBand, statedStiffness } from '../forces/states.ts'
 import { toggleMargin } from '../motion/toggle-margin.ts'
+import { once } from '../numbers/once.ts'
 import type { WorkingValue } from './evaluation.ts'
 import { type FigureSheet, line } from './figure-sheet.ts'
 import { driveUnit } from './motion-figures.ts'
 import type { Survey } from './survey.ts'
 
+/** Each is worked out when it is first read. */
 export interface ReturnFound {
   readonly jam: Jam
   readonly runJam: Jam
-  readonly letGo?: LetGo
+  /** Absent where no state of rest was found at let-go. */
+  readonly letGo: LetGo | undefined
   /** Index of the posture with the least reserve from rest. */
-  readonly worst?: number
-  readonly letsGo?: boolean
+  readonly worst: number | undefined
+  readonly letsGo: boolean | undefined
+  readonly least: Readonly<Record<JamKind, Least | undefined>>
+}
+
+interface Least {
+  readonly index: number
+  readonly value: number
 }
 
 const NO_STATE = 'no equilibrium was found at every posture'
 
 /** Return reserves (N·mm a pin), jam angles and play (rad), release effort. @returns what load cases and the travel's events build on */
 export function addReturnFigures(sheet: FigureSheet, survey: Survey): ReturnFound {
+  const found = returnFound(survey)
+  if (sheet.asks(...RESERVES)) addReserves(sheet, survey, found)
+  addJamAngles(sheet, survey, { found, figure: 'jamAngle' })
+  addJamAngles(sheet, survey, { found, figure: 'runJamAngle' })
+  addPlay(sheet, survey, found)
+  if (survey.design.release && sheet.asks('release.effort')) addRelease(sheet, survey)
+  return found
+}
+
+const RESERVES = [
+  'return.reserveFromRest',
+  'return.reserveMoving',
+  'return.letsGo',
+  'return.worstAt',
+  'return.margin',
+  'return.efficiency',
+]
+
+function returnFound(survey: Survey): ReturnFound {
   const { path, bench } = survey
-  const surveyed = (kind: 'fromRest' | 'moving'): SurveyedNode[] =>
-    survey.nodes.map((node, index) => ({ node, reserve: survey.reserves[index]?.[kind] }))
-  const jam = findJam(bench, path, 'fromRest', surveyed('fromRest'))
-  const runJam = findJam(bench, path, 'moving', surveyed('moving'))
-  const letGo = atLetGo(survey.closed, { clearance: true, stiffnessOf: statedStiffness(path) })
-  const reserves = addReserves(sheet, survey, letGo)
-  addJamAngles(sheet, survey, jam, 'jamAngle')
-  addJamAngles(sheet, survey, runJam, 'runJamAngle')
-  addPlay(sheet, survey, letGo)
-  if (survey.design.release) addRelease(sheet, survey)
-  return { jam, runJam, ...(letGo && { letGo }), ...reserves }
+  const jamOf = (kind: JamKind): (() => Jam) =>
+    once(() => {
+      const surveyed = survey.nodes.map((node, index): SurveyedNode => ({ node, reserve: survey.reserves[index]?.[kind] }))
+      return findJam(bench, path, kind, surveyed)
+    })
+  const [jam, runJam] = [jamOf('fromRest'), jamOf('moving')]
+  const letGo = once(() => atLetGo(survey.closed, { clearance: true, stiffnessOf: statedStiffness(path) }))
+  const least = once((): ReturnFound['least'] => {
+    const atEnd = letGo()
+    const leastIn = (kind: JamKind): Least | undefined =>
+      leastOf([...survey.reserves.map((reserve) => reserve?.[kind]), ...(atEnd ? [atEnd.reserve[kind]?.amplitude] : [])])
+    return { fromRest: leastIn('fromRest'), moving: leastIn('moving') }
+  })
+  return {
+    get jam() {
+      return jam()
+    },
+    get runJam() {
+      return runJam()
+    },
+    get letGo() {
+      return letGo()
+    },
+    get least() {
+      return least()
+    },
+    get worst() {
+      const { fromRest } = least()
+      return fromRest && Math.min(fromRest.index, survey.reserves.length - 1)
+    },
+    get letsGo() {
+      const { fromRest } = least()
+      return fromRest && fromRest.value > 0
+    },
+  }
 }
 
 function frictionLines({ design }: Survey, state: 'moving' | 'rest'): WorkingValue[] {
@@ -53,8 +105,8 @@ function springLines({ design }: Survey): WorkingValue[] {
 }
 
 /** Least of a list that may have gaps; undefined as a whole when one is missing. */
-function leastOf(values: readonly (number | undefined)[]): { readonly index: number; readonly value: number } | undefined {
-  let least: { index: number; value: number } | undefined
+function leastOf(values: readonly (number | undefined)[]): Least | undefined {
+  let least: Least | undefined
   for (const [index, value] of values.entries()) {
     if (value === undefined) return undefined
     if (!least || value < least.value) least = { index, value }
@@ -62,11 +114,10 @@ function leastOf(values: readonly (number | undefined)[]): { readonly index: num
   return least
 }
 
-function addReserves(sheet: FigureSheet, survey: Survey, letGo: LetGo | undefined): Pick<ReturnFound, 'worst' | 'letsGo'> {
+function addReserves(sheet: FigureSheet, survey: Survey, { least }: ReturnFound): void {
   const { reserves, drive } = survey
   const unit = driveUnit(survey)
-  const rest = leastOf([...reserves.map((reserve) => reserve?.fromRest), ...(letGo ? [letGo.reserve.fromRest?.amplitude] : [])])
-  const moving = leastOf([...reserves.map((reserve) => reserve?.moving), ...(letGo ? [letGo.reserve.moving?.amplitude] : [])])
+  const { fromRest: rest, moving } = least
   const place = (index: number): number => drive[Math.min(index, drive.length - 1)]
   const base = [...springLines(survey), line('postures looked at', reserves.length, '1')]
   sheet.add('return.reserveFromRest', {
@@ -92,8 +143,6 @@ function addReserves(sheet: FigureSheet, survey: Survey, letGo: LetGo | undefine
     inputs: rest ? [line('least reserve from rest', rest.value, 'N·mm per pin')] : [],
   })
   addMarginAndEfficiency(sheet, survey, rest?.value)
-  const worst = rest && Math.min(rest.index, reserves.length - 1)
-  return rest && worst !== undefined ? { worst, letsGo: rest.value > 0 } : {}
 }
 
 function addMarginAndEfficiency(sheet: FigureSheet, { reserves, design }: Survey, restReserve: number | undefined): void {
@@ -120,10 +169,17 @@ const JAM_WORDS: Record<Exclude<Jam['kind'], 'at'>, string> = {
   unknown: 'no equilibrium was found on the way to dead centre',
 }
 
-function addJamAngles(sheet: FigureSheet, survey: Survey, jam: Jam, figure: 'jamAngle' | 'runJamAngle'): void {
+interface JamFigure {
+  readonly found: ReturnFound
+  readonly figure: 'jamAngle' | 'runJamAngle'
+}
+
+function addJamAngles(sheet: FigureSheet, survey: Survey, { found, figure }: JamFigure): void {
   const { design, path } = survey
   design.toggles.forEach((toggle, index) => {
     const id = `closed.toggle.${toggle.id}.${figure}`
+    if (!sheet.asks(id)) return
+    const jam = figure === 'jamAngle' ? found.jam : found.runJam
     const inputs = [...frictionLines(survey, figure === 'jamAngle' ? 'rest' : 'moving'), ...springLines(survey)]
     if (jam.kind !== 'at') {
       sheet.add(id, { why: JAM_WORDS[jam.kind], ...(jam.kind === 'never' && { beyond: 'below any' as const }), inputs })
@@ -138,23 +194,38 @@ function addJamAngles(sheet: FigureSheet, survey: Survey, jam: Jam, figure: 'jam
   })
 }
 
-function addPlay(sheet: FigureSheet, survey: Survey, letGo: LetGo | undefined): void {
-  const { design, path, closed } = survey
+function addPlay(sheet: FigureSheet, survey: Survey, found: ReturnFound): void {
+  const { design, path } = survey
   const clearances = path.mechanism.joints.map((joint) =>
     line(`clearance at ${design.pins[joint.pin].id}`, joint.clearance_mm, 'mm', `pins.${design.pins[joint.pin].id}`),
   )
   design.toggles.forEach((toggle, index) => {
-    const band = playBand(closed, index)
-    const why = 'the play does not settle at the closed posture'
-    sheet.add(`play.toggle.${toggle.id}.least`, { value: band?.least_rad, why, inputs: clearances })
-    sheet.add(`play.toggle.${toggle.id}.most`, { value: band?.most_rad, why, inputs: clearances })
-    sheet.add(`letGo.toggle.${toggle.id}.deadCentreMargin`, {
+    addBand(sheet, survey, { index, inputs: clearances })
+    const id = `letGo.toggle.${toggle.id}.deadCentreMargin`
+    if (!sheet.asks(id)) return
+    const { letGo } = found
+    sheet.add(id, {
       value: letGo && toggleMargin(path.toggles[index], letGo.posture),
       why: 'no state of rest was found at let-go',
       inputs: clearances,
       steps: letGo ? [line('rounds of posture and forces', letGo.rounds, '1')] : [],
     })
   })
+}
+
+interface Banded {
+  /** Of the toggle. */
+  readonly index: number
+  readonly inputs: readonly WorkingValue[]
+}
+
+function addBand(sheet: FigureSheet, { closed, design }: Survey, { index, inputs }: Banded): void {
+  const [least, most] = ['least', 'most'].map((end) => `play.toggle.${design.toggles[index].id}.${end}`)
+  if (!sheet.asks(least, most)) return
+  const band = playBand(closed, index)
+  const why = 'the play does not settle at the closed posture'
+  sheet.add(least, { value: band?.least_rad, why, inputs })
+  sheet.add(most, { value: band?.most_rad, why, inputs })
 }
 
 /** Release at its own port from the closed posture; springs help. */

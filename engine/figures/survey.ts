@@ -4,12 +4,13 @@
 import type { Design, LoadCase } from '../design/design.ts'
 import { actsInPlane, type CaseEfforts, caseEfforts } from '../forces/case-way.ts'
 import { type ForceBench, forceBench } from '../forces/force-bench.ts'
-import { framesAt } from '../forces/force-frame.ts'
+import { type FramePair, framesAt } from '../forces/force-frame.ts'
 import { type ReserveAmplitudes, reserveAmplitudes } from '../forces/return-reserve.ts'
 import { type ClosedFinger, closedFinger } from '../forces/states.ts'
 import type { PathNode } from '../motion/path.ts'
 import { nodeAt } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
+import { once } from '../numbers/once.ts'
 
 /** Postures of one evaluation, open and closed among them: about 1.2° of the drive apart on the example finger. */
 export const TRAVEL_POSTURES = 61
@@ -34,26 +35,47 @@ export interface Survey {
   readonly cases: readonly CaseSurvey[]
 }
 
-/** Works through the travel once, open to closed. @param drawn the assembled drawn posture, from which springs and strokes count */
+/**
+ * The travel, open to closed. Forces along it are worked out when they are first read: who asks for a few figures does not wait for the rest.
+ *
+ * @param drawn the assembled drawn posture, from which springs and strokes count
+ */
 export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
   const { mechanism, drive } = path
   const { design } = mechanism
   const bench = forceBench(mechanism, drawn, drive)
   const nodes = evenNodes(path)
-  const cases = design.loadCases.filter(actsInPlane).map((loadCase) => ({ loadCase, efforts: [] as (CaseEfforts | undefined)[] }))
-  const reserves: (ReserveAmplitudes | undefined)[] = []
-  const unloaded: (CaseEfforts | undefined)[] = []
-  for (const node of nodes) {
-    const frames = framesAt(bench.room, node)
-    reserves.push(frames && reserveAmplitudes(bench, frames.opening))
-    unloaded.push(frames && caseEfforts(bench, frames, undefined))
-    for (const { loadCase, efforts } of cases) {
+  const alongWay = <Found>(find: (frames: FramePair, node: PathNode) => Found): (() => readonly (Found | undefined)[]) =>
+    once(() =>
+      nodes.map((node) => {
+        const frames = framesAt(bench.room, node)
+        return frames && find(frames, node)
+      }),
+    )
+  const reserves = alongWay((frames) => reserveAmplitudes(bench, frames.opening))
+  const unloaded = alongWay((frames) => caseEfforts(bench, frames, undefined))
+  const cases = design.loadCases.filter(actsInPlane).map((loadCase): CaseSurvey => {
+    const efforts = alongWay((frames, node) => {
       const acts = loadCase.acts === 'travel' || node === nodes[nodes.length - 1]
-      efforts.push(frames && acts ? caseEfforts(bench, frames, loadCase) : undefined)
+      return acts ? caseEfforts(bench, frames, loadCase) : undefined
+    })
+    return {
+      loadCase,
+      get efforts() {
+        return efforts()
+      },
     }
-  }
+  })
   const driveValues = nodes.map((node) => drive.value(node.posture))
-  return { design, path, bench, closed: closedFinger(path, bench), nodes, drive: driveValues, reserves, unloaded, cases }
+  return {
+    ...{ design, path, bench, closed: closedFinger(path, bench), nodes, drive: driveValues, cases },
+    get reserves() {
+      return reserves()
+    },
+    get unloaded() {
+      return unloaded()
+    },
+  }
 }
 
 /** Nodes equally spaced along the arc. A place that cannot be reached exactly is left out; the ends never are. */

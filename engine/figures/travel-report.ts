@@ -27,12 +27,17 @@ export function travelReport(survey: Survey, found: ReturnFound, cases: readonly
   const { path, nodes } = survey
   return {
     postures: nodes.map((node) => postureOf(path, node)),
-    endsBy: path.end.by === 'fold' ? 'deadCentre' : path.end.by === 'slotEnd' ? 'range' : path.end.by,
+    endsBy: endKind(survey),
     endWords: endWords(survey),
     driveUnit: survey.design.drive.kind === 'turn' ? 'rad' : 'mm',
     events: eventsOf(survey, found, cases),
     series: seriesOf(survey),
   }
+}
+
+/** What ends the closing motion, as doors tell it. */
+export function endKind({ path: { end } }: Pick<Survey, 'path'>): Travel['endsBy'] {
+  return end.by === 'fold' ? 'deadCentre' : end.by === 'slotEnd' ? 'range' : end.by
 }
 
 function endWords({ design, path }: Survey): string {
