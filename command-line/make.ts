@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { Command } from 'commander'
 import pc from 'picocolors'
 import { batchCost, breakEven, type Design, partsList, readDesign } from '../engine/index.ts'
-import { caution, costTable, itemRows, makeSentence, partsFile, USUAL_BATCHES } from '../report/index.ts'
+import { caution, costTable, itemRows, makeAsks, makeSentence, partsFile, USUAL_BATCHES } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import { asWrongUse } from './design-file.ts'
@@ -24,7 +24,7 @@ interface MakeOptions extends Omit<DesignNamed, 'path'> {
 export function addMake(program: Command, { terminal, end }: Ends): void {
   program
     .command('make')
-    .description('what is it put together from, what does a set weigh and cost?')
+    .description(makeAsks.charAt(0).toLowerCase() + makeAsks.slice(1))
     .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
     .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
     .option('--store <FOLDER>', STORE)

@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import { toldIn } from '../report/index.ts'
+import { MakePage } from './make/make-page.tsx'
 import styles from './notebook.module.css'
 import { DesignShelf } from './parts/design-shelf.tsx'
 import { DesignTables } from './parts/design-tables.tsx'
@@ -44,7 +45,9 @@ export function Notebook() {
         )}
         {open === undefined ? null : page === 'revisions' ? (
           <RevisionsPage {...{ store, open, shown }} />
-        ) : shown !== undefined && told !== undefined ? (
+        ) : shown !== undefined && page === 'make' ? (
+          <MakePage {...{ store, open }} design={shown.evaluation.design} />
+        ) : shown !== undefined && told !== undefined && page !== 'make' ? (
           <OpenQuestion {...{ store, state, open, shown, question: page, told }} />
         ) : (
           <>

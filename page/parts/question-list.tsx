@@ -6,6 +6,7 @@ import {
   overallVerdict,
   type QuestionName,
   questions,
+  setCostWords,
   type Told,
 } from '../../report/index.ts'
 import { useSetValue, useUnits } from '../state/units.ts'
@@ -27,6 +28,12 @@ export function QuestionList({ evaluation, open }: { readonly evaluation?: Told;
             </a>
           </li>
         ))}
+        <li>
+          <a href="#make" aria-current={open === 'make' ? 'page' : undefined} className={styles.question}>
+            <span className={styles.word}>Make</span>
+            {evaluation === undefined ? null : <span className={styles.governing}>{setCostWords(evaluation.design)}</span>}
+          </a>
+        </li>
       </ul>
     </nav>
   )

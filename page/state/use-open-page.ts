@@ -2,10 +2,10 @@
 import { useEffect, useState } from 'react'
 import { type QuestionName, questions } from '../../report/index.ts'
 
-/** A page of the notebook: a question, or the revisions of the design. */
-export type OpenPage = QuestionName | 'revisions'
+/** A page of the notebook: a question that an evaluation answers, Make, or the revisions of the design. */
+export type OpenPage = QuestionName | 'make' | 'revisions'
 
-const PAGES: readonly OpenPage[] = [...questions.map(({ name }) => name), 'revisions']
+const PAGES: readonly OpenPage[] = [...questions.map(({ name }) => name), 'make', 'revisions']
 
 /** The open page: Hold unless the address says another. */
 export function useOpenPage(): OpenPage {

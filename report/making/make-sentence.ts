@@ -4,6 +4,9 @@ import { asSentence } from '../sentences/words.ts'
 import { massText } from './item-rows.ts'
 import { moneyText } from './money-text.ts'
 
+/** What Make asks. */
+export const makeAsks = 'What goes to the shop, what does a set weigh and cost?'
+
 /** Sets of the batch that the sentence speaks of. */
 const SAID_BATCH = 10
 
@@ -22,6 +25,15 @@ function assemblyClause(design: Design): string {
   const { number, unit } = massText(mass_kg)
   const without = unweighed.length === 0 ? '' : `, without ${unweighed.length} of ${items.length} items that are not weighed`
   return `a finger is put together from ${pieces} pieces and weighs ${number} ${unit}${without}`
+}
+
+/** `A set in a batch of 10: 746 crowns`, for a list of questions; what a finger weighs where no prices are stated. */
+export function setCostWords(design: Design): string {
+  const { making } = design
+  if (making)
+    return `A set in a batch of ${SAID_BATCH}: ${moneyText(batchCost(design, making, SAID_BATCH).perSet)} ${making.currency}`
+  const { number, unit } = massText(partsList(design).mass_kg)
+  return `A finger weighs ${number} ${unit}`
 }
 
 function costClause(design: Design, making: Making): string {
