@@ -15,10 +15,32 @@ export interface Point {
 
 export type Role = 'mount' | 'proximal' | 'middle' | 'distal' | 'link' | 'roller' | 'other'
 
-/** Tolerance as the drawing gives it: limits about the nominal, or an ISO 286 zone by name. */
-export type Tolerance =
-  | { readonly kind: 'limits'; readonly lower: number; readonly upper: number }
-  | { readonly kind: 'zone'; readonly zone: string }
+/** How a size is spread between its limits, or the sizes that were measured, in ascending order. */
+export type SizeLaw =
+  | { readonly kind: 'uniform' }
+  /** Three standard deviations go `capability` times into the way from the middle to a limit. */
+  | { readonly kind: 'normal' | 'truncated'; readonly capability: number }
+  | { readonly kind: 'sample'; readonly values: readonly number[] }
+
+/** Tolerance as the drawing gives it: by limits, or by a zone or class of fit whose limits stand in a table. */
+export type Tolerance = ({ readonly kind: 'limits' } | { readonly kind: 'zone'; readonly zone: string }) & {
+  /** Deviations from the nominal. */
+  readonly lower: number
+  readonly upper: number
+  /** Absent where that of the design holds. */
+  readonly law?: SizeLaw
+}
+
+/** How what has a range is spread, wherever nothing else is stated. */
+export interface VariationRules {
+  readonly sizes: SizeLaw
+  readonly positions: 'uniform' | 'normal'
+  readonly coatings: 'uniform' | 'normal'
+  readonly friction: 'uniform' | 'normal'
+  readonly springs: 'uniform' | 'normal'
+  /** What wearers give at the drive, N or N·mm. */
+  readonly effortOfWearers?: { readonly least: number; readonly most: number }
+}
 
 export interface Dimension {
   readonly name: string
@@ -99,6 +121,10 @@ export interface Hole {
   readonly tolerance?: Tolerance
   /** Diameter of the round zone in which the true centre lies. */
   readonly positionZone_mm?: number
+  /** The zone grows by what the hole is larger than its least size. */
+  readonly hasPositionBonus?: true
+  /** Places of the other holes of the part are measured from this one. */
+  readonly isDatum?: true
   readonly slot?: { readonly length_mm: number; readonly along_rad: number }
 }
 
@@ -107,7 +133,10 @@ export interface Hole {
  * Straight: the solid lies to the right of from → to. Arc: the solid is inside or outside of the circle.
  * Corners act as arcs of radius 0.
  */
-export type Edge =
+export type Edge = {
+  /** Width of the zone about the edge, half of it on either side. */
+  readonly profileZone_mm?: number
+} & (
   | { readonly id: string; readonly kind: 'straight'; readonly from: Point; readonly to: Point }
   | {
       readonly id: string
@@ -119,6 +148,7 @@ export type Edge =
       readonly to_rad: number
       readonly solid: 'inside' | 'outside'
     }
+)
 
 export interface Pad {
   readonly id: string
@@ -176,6 +206,8 @@ export interface Stop {
   readonly id: string
   readonly round: { readonly part: number; readonly at: Point; readonly radius_mm: number }
   readonly against: { readonly part: number; readonly edge: number }
+  /** On the round end; absent for that of its part. */
+  readonly coating?: Coating
   readonly friction: FrictionPair
   /** Material removed (positive) or added (negative) between the two, e.g. wear or grit. */
   readonly gap_mm: number
@@ -198,6 +230,8 @@ export type Spring =
       readonly rate_Nmm_rad: number
       /** Torque at the drawn posture; grows by rate × flexion of `on` against `against`. */
       readonly preload_Nmm: number
+      /** How far a spring as bought may be off, either way, as a share. */
+      readonly within?: { readonly rate_ratio?: number; readonly preload_ratio?: number }
       /** Share of its torque lost to its own friction. */
       readonly ownFriction_ratio: number
       /** Absent when only rate and preload are stated. */
@@ -214,6 +248,8 @@ interface StraightSpring {
   readonly freeLength_mm: number
   /** Force at which a close-wound tension spring begins to open; 0 for others. */
   readonly initial_N: number
+  /** How far a spring as bought may be off, either way, as a share. */
+  readonly within?: { readonly rate_ratio?: number; readonly initial_ratio?: number }
   readonly ownFriction_ratio: number
 }
 
@@ -350,6 +386,10 @@ export interface Design {
   readonly name: string
   readonly title: string
   readonly note: string
+  /** Class of ISO 2768-1 for lengths without a tolerance of their own; absent: they are held at their nominal. */
+  readonly generalTolerance?: 'f' | 'm' | 'c' | 'v'
+  /** Absent: nothing is stated. */
+  readonly variation?: VariationRules
   readonly dimensions: readonly Dimension[]
   readonly frictionPairs: readonly FrictionPair[]
   /** parts[0] is the mount. */

@@ -4,6 +4,7 @@ import { drive, loadCase, release, requirement, stop, toggle, weight } from './s
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
 import { boughtItem, making, order } from './schema-making.ts'
 import { dimension, frictionPair, material, part, pin, wearRate } from './schema-parts.ts'
+import { generalTolerance, variation } from './schema-tolerance.ts'
 import { givesWay, use } from './schema-use.ts'
 import { spring } from './springs/schema-springs.ts'
 
@@ -25,6 +26,8 @@ export const documentSchema = z.strictObject(
     format: z.literal(designFormat, { error: `"${designFormat}"` }).describe('Name and version of this format.'),
     title: name('the title'),
     note: note('the note').optional().describe('What a reader of the design should know.'),
+    generalTolerance: generalTolerance.optional(),
+    variation: variation.optional(),
     dimensions: z
       .record(dimensionName, dimension, { error: 'an object of dimensions, each under its name' })
       .optional()

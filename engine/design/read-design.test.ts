@@ -31,17 +31,46 @@ describe('a document that uses every key', () => {
         typed: 'proximalLength / 22',
         tolerance: { kind: 'limits', lower: expect.closeTo(-0.02, 12), upper: expect.closeTo(0.01, 12) },
       },
-      { name: 'pinDiameter', value: 3, unit: 'mm', typed: '3 mm', tolerance: { kind: 'zone', zone: 'h6' } },
+      {
+        name: 'pinDiameter',
+        value: 3,
+        unit: 'mm',
+        typed: '3 mm',
+        tolerance: { kind: 'zone', zone: 'h6', lower: -0.006, upper: 0 },
+      },
       {
         name: 'holeDiameter',
         value: 3.012,
         unit: 'mm',
         typed: 'pinDiameter + 0.012 mm',
-        tolerance: { kind: 'limits', lower: -0.006, upper: 0.006 },
+        tolerance: { kind: 'limits', lower: -0.006, upper: 0.006, law: { kind: 'truncated', capability: 0.8 } },
       },
       { name: 'count', value: 3, unit: '1', typed: '3' },
       { name: 'area', value: 88, unit: 'mm^2', typed: 'proximalLength * inset' },
     ])
+  })
+
+  it('reads how what varies is spread', () => {
+    // SOURCE hand (as typed; N·mm for a drive that turns; the measured sizes in ascending order, the deviations of 3 mm)
+    expect(design.generalTolerance).toBe('m')
+    expect(design.variation).toEqual({
+      sizes: { kind: 'normal', capability: 1.33 },
+      positions: 'normal',
+      coatings: 'uniform',
+      friction: 'uniform',
+      springs: 'normal',
+      effortOfWearers: { least: 1000, most: 2500 },
+    })
+    expect(design.parts[0].holes[1].tolerance).toEqual({
+      kind: 'limits',
+      lower: -0.01,
+      upper: 0,
+      law: { kind: 'sample', values: [2.993, 2.994, 2.996] },
+    })
+    expect(design.parts[1].holes.map(({ isDatum }) => isDatum)).toEqual([undefined, true, undefined])
+    expect(design.stops[0].coating?.name).toBe('thin film')
+    expect(design.stops[1].coating).toBeUndefined()
+    expect(designOf({ variation: undefined, generalTolerance: undefined })).not.toHaveProperty('variation')
   })
 
   it('reads how it is used and what is to give way', () => {
@@ -105,7 +134,8 @@ describe('a document that uses every key', () => {
       id: 'mcp',
       at: { x_mm: 0, y_mm: 0 },
       diameter_mm: 3.012,
-      tolerance: { kind: 'zone', zone: 'H7' },
+      tolerance: { kind: 'zone', zone: 'H7', lower: 0, upper: expect.closeTo(0.012, 12), law: { kind: 'uniform' } },
+      hasPositionBonus: true,
       positionZone_mm: 0.02,
     })
   })
@@ -115,7 +145,7 @@ describe('a document that uses every key', () => {
     // SOURCE hand (as typed; 9 g = 0.009 kg; 0.2 oz = 0.2 · 0.45359237 kg / 16; 90° = π/2)
     expect(middle.holes[3].slot).toEqual({ length_mm: 6, along_rad: 0 })
     expect(middle.edges).toEqual([
-      { id: 'shelf', kind: 'straight', from: { x_mm: 20, y_mm: -3 }, to: { x_mm: 26, y_mm: -3 } },
+      { id: 'shelf', kind: 'straight', from: { x_mm: 20, y_mm: -3 }, to: { x_mm: 26, y_mm: -3 }, profileZone_mm: 0.02 },
       {
         id: 'boss',
         kind: 'arc',
@@ -187,6 +217,7 @@ describe('a document that uses every key', () => {
         against: 0,
         rate_Nmm_rad: expect.closeTo(0.9 / degree, 10),
         preload_Nmm: 60,
+        within: { rate_ratio: 0.1, preload_ratio: 0.05 },
         ownFriction_ratio: 0.05,
       },
       {
@@ -197,6 +228,7 @@ describe('a document that uses every key', () => {
         rate_N_mm: 0.4,
         freeLength_mm: 20,
         initial_N: 1,
+        within: { initial_ratio: 0.1 },
         ownFriction_ratio: 0,
       },
       {
@@ -207,6 +239,7 @@ describe('a document that uses every key', () => {
         rate_N_mm: 0.1,
         freeLength_mm: 90,
         initial_N: 0,
+        within: { rate_ratio: 0.08 },
         ownFriction_ratio: 0.1,
       },
     ])
@@ -273,6 +306,7 @@ describe('a document that uses every key', () => {
 
 it('reads a drive that pulls on a point, in mm and N', () => {
   const { drive } = designOf({
+    'variation.wearers': undefined,
     drive: {
       kind: 'pull',
       on: { part: 'proximal', pad: 'pad' },
@@ -295,6 +329,7 @@ it('reads a drive that pulls on a point, in mm and N', () => {
 
 it('reads a drive that wraps a roller', () => {
   const { drive } = designOf({
+    'variation.wearers': undefined,
     drive: {
       kind: 'wrap',
       roller: { part: 'proximal', hole: 'mcp' },

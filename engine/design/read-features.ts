@@ -26,6 +26,8 @@ export function readHole(id: string, typed: TypedHole, { place, reading }: Place
     ...(typed.position !== undefined && {
       positionZone_mm: reading.atLeast(`${place}.position`, typed.position, { kind: 'length', least: 0 }),
     }),
+    ...(typed.positionBonus && { hasPositionBonus: bonusOf(place, typed, reading) }),
+    ...(typed.datum && { isDatum: datumOf(place, typed, reading) }),
     ...(typed.slot && {
       slot: {
         length_mm: reading.size(`${place}.slot.length`, typed.slot.length),
@@ -33,6 +35,27 @@ export function readHole(id: string, typed: TypedHole, { place, reading }: Place
       },
     }),
   }
+}
+
+function bonusOf(place: string, { position }: TypedHole, reading: Reading): true {
+  if (position === undefined) {
+    const found = 'a bonus without a zone'
+    reading.report({ code: 'missing', place: `${place}.position`, found, needed: 'the zone that the bonus is added to' })
+  }
+  return true
+}
+
+function datumOf(place: string, { position }: TypedHole, reading: Reading): true {
+  if (position !== undefined) {
+    const found = 'a zone of the hole that places are measured from'
+    reading.report({ code: 'wrong value', place: `${place}.position`, found, needed: 'none: a datum is in its own place' })
+  }
+  return true
+}
+
+function profileOf(place: string, { profile }: TypedEdge, reading: Reading): Pick<Edge, 'profileZone_mm'> {
+  if (profile === undefined) return {}
+  return { profileZone_mm: reading.atLeast(`${place}.profile`, profile, { kind: 'length', least: 0 }) }
 }
 
 /** A boundary of a part for stops, by its id. @param place of the edge */
@@ -49,7 +72,7 @@ export function readEdge(id: string, typed: TypedEdge, { place, reading }: Place
         needed: `at least ${limits.sizeLeast_mm} mm`,
       })
     }
-    return { id, kind: 'straight', from, to }
+    return { id, kind: 'straight', from, to, ...profileOf(place, typed, reading) }
   }
   const from_rad = reading.quantity(`${place}.from`, typed.from, 'angle')
   const to_rad = reading.quantity(`${place}.to`, typed.to, 'angle')
@@ -69,5 +92,6 @@ export function readEdge(id: string, typed: TypedEdge, { place, reading }: Place
     from_rad,
     to_rad,
     solid: typed.solid,
+    ...profileOf(place, typed, reading),
   }
 }

@@ -1,5 +1,6 @@
 import type { Pin, Stop } from './design.ts'
 import type { Document } from './document.ts'
+import { coatingNamed } from './read-coatings.ts'
 import { frictionNamed, type Shelf } from './read-pins.ts'
 import { notFound, type References } from './references.ts'
 
@@ -26,9 +27,15 @@ function readStop(id: string, typed: TypedStop, bench: Workbench): Stop {
     id,
     round: { ...round, radius_mm: reading.size(`${place}.round.radius`, typed.round.radius) },
     against,
+    ...stopCoating(place, typed, bench),
     friction: frictionNamed(`${place}.friction`, typed.friction, bench),
     gap_mm: typed.gap === undefined ? 0 : reading.quantity(`${place}.gap`, typed.gap, 'length'),
   }
+}
+
+function stopCoating(place: string, { coating }: TypedStop, bench: Workbench): Pick<Stop, 'coating'> {
+  const named = coating === undefined ? undefined : coatingNamed(`${place}.coating`, coating, bench)
+  return named ? { coating: named } : {}
 }
 
 /** Something that acts between two parts needs two of them. */

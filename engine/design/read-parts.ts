@@ -46,6 +46,7 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
   const place = `parts.${id}`
   const material = typed.material === undefined ? undefined : materialNamed(`${place}.material`, typed.material, rows)
   const drawn = readDrawn(place, typed, reading)
+  reportDatums(place, typed, reading)
   return {
     id,
     name: reading.line(`${place}.name`, typed.name ?? id),
@@ -79,6 +80,13 @@ function coatingOf(place: string, { coating, masked = [] }: TypedPart, rows: Row
   }
   const named = coating === undefined ? undefined : coatingNamed(`${place}.coating`, coating, rows)
   return { ...(named && { coating: named }), ...(masked.length > 0 && { masked }) }
+}
+
+function reportDatums(place: string, { holes = {} }: TypedPart, reading: Reading): void {
+  const datums = Object.entries(holes).filter(([, hole]) => hole.datum === true)
+  if (datums.length < 2) return
+  const found = `the datums ${datums.map(([id]) => id).join(', ')}`
+  reading.report({ code: 'too many', place: `${place}.holes`, found, needed: 'one hole that the others are measured from' })
 }
 
 /** The material of that name; undefined when it has been reported. */

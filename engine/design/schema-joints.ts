@@ -3,6 +3,7 @@ import { limits } from '../numbers/limits.ts'
 import {
   angle,
   choice,
+  coatingName,
   couple,
   force,
   frictionName,
@@ -34,6 +35,9 @@ const round = z.union(
 export const stop = object({
   round: round.describe('The round end or pin that meets the edge; its centre on its part, and its radius.'),
   against: partThing('edge'),
+  coating: coatingName
+    .optional()
+    .describe('On the round end: a row of the table of coatings, or of coatings of this document. Default: that of its part.'),
   friction: frictionName.describe('A pair of this document’s friction.'),
   gap: length.optional().describe('Material removed (positive) or added (negative) between the two. Default: 0.'),
 })

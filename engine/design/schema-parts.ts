@@ -20,32 +20,13 @@ import {
   wearRateName,
 } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
+import { profile, tolerance } from './schema-tolerance.ts'
 
 const ofAnyKind = { is: 'size' } as const
-const size = meant(z.string({ error: 'a quantity with its unit, in quotation marks' }), ofAnyKind)
 const value = meant(
   z.union([z.string(), z.number()], { error: 'a quantity such as "44 mm", an expression or a plain number' }),
   ofAnyKind,
 )
-
-const zone = z
-  .string({ error: 'an ISO 286 zone such as "H7", or an object with plus and minus, or with from and to' })
-  .describe('An ISO 286 tolerance zone such as H7 (hole) or h6 (shaft).')
-
-/** On a length: an ISO 286 zone, deviations, or limits. On other kinds: deviations or limits. */
-export const tolerance = z
-  .union(
-    [
-      zone,
-      object({
-        plus: size.describe('Upper deviation from the value, typed with its unit.'),
-        minus: size.describe('Lower deviation, typed without sign, with its unit.'),
-      }).describe('The value may be larger by plus and smaller by minus.'),
-      object({ from: size.describe('Least size.'), to: size.describe('Largest size.') }).describe('Least and largest size.'),
-    ],
-    { error: 'an ISO 286 zone such as "H7", or an object with plus and minus, or with from and to' },
-  )
-  .describe('Tolerance as the drawing gives it.')
 
 /** One entry of `dimensions`. */
 export const dimension = z
@@ -114,6 +95,14 @@ const hole = object({
   diameter: length,
   tolerance: tolerance.optional(),
   position: length.optional().describe('Diameter of the round zone in which the true centre lies.'),
+  positionBonus: z
+    .boolean({ error: 'true or false' })
+    .optional()
+    .describe('The zone grows by what the hole is larger than its least size (maximum material). Default: false.'),
+  datum: z
+    .boolean({ error: 'true or false' })
+    .optional()
+    .describe('The places of the other holes of the part are measured from this one. Default: false.'),
   slot: object({
     length: length.describe('How far the pin may run, from end to end of its centre line.'),
     along: angle.describe('Direction of the slot in the part’s own frame, counter-clockwise from x.'),
@@ -122,13 +111,16 @@ const hole = object({
     .describe('Makes the hole an obround whose middle is x, y.'),
 })
 
-const straightEdge = object({ from: pair, to: pair }).describe('A straight edge; the solid lies to the right of from → to.')
+const straightEdge = object({ from: pair, to: pair, profile: profile.optional() }).describe(
+  'A straight edge; the solid lies to the right of from → to.',
+)
 const arcEdge = object({
   centre: pair,
   radius: length,
   from: angle,
   to: angle.describe('Counter-clockwise after from, by less than a turn.'),
   solid: choice(['inside', 'outside'], 'On which side of the arc the part is solid.'),
+  profile: profile.optional(),
 }).describe('A round edge, counter-clockwise from one angle to the other.')
 
 const place = object({ x: length, y: length })

@@ -28,6 +28,8 @@ export const limits = {
   /** Slices of a part across the width; a fork has two. */
   acrossOfPart: 10,
   dimensions: 500,
+  /** Measured sizes of one tolerance: a first article has 5, a capability study 100. */
+  measuredSizes: 1000,
   materials: 100,
   coatings: 100,
   frictionPairs: 100,

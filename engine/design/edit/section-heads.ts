@@ -23,7 +23,7 @@ export interface SectionHead {
 
 /** The sections in the order in which they are read. That of the parts stands for one section a part. */
 export const sectionHeads: readonly SectionHead[] = [
-  { id: 'design', title: 'The design', keys: ['title', 'note', 'tip', 'weight'] },
+  { id: 'design', title: 'The design', keys: ['title', 'note', 'tip', 'weight', 'generalTolerance'] },
   { id: 'dimensions', title: 'Dimensions', adds: ['dimension'] },
   { id: 'parts', title: 'Parts', adds: ['hole', 'pad', 'part', 'link'] },
   { id: 'pins', title: 'Pins', adds: ['pin'] },
@@ -36,6 +36,7 @@ export const sectionHeads: readonly SectionHead[] = [
   { id: 'toggles', title: 'Toggles', adds: ['toggle'] },
   { id: 'requirements', title: 'Requirements', adds: ['requirement'] },
   { id: 'friction', title: 'Friction' },
+  { id: 'variation', title: 'Variation' },
   { id: 'orders', title: 'Orders' },
   { id: 'bought', title: 'Bought items' },
   { id: 'making', title: 'Making' },

@@ -6,6 +6,7 @@ import { reportSamePart, reportUnjoined, type Workbench } from '../read-joints.t
 import type { Reading } from '../reading.ts'
 import { helicalRate, tensionTurns, torsionRate } from './coil.ts'
 import { activeCoils, readCompressionWire, readTensionWire, readTorsionWire } from './read-wire.ts'
+import { readWithin } from './read-within.ts'
 import type { CompressionWire, TensionWire, TorsionWire } from './spring-wire.ts'
 import { wireModuli } from './wire-rows.ts'
 
@@ -58,6 +59,7 @@ function readTorsion(id: string, typed: TypedTorsion, bench: Workbench): Spring 
     against,
     rate_Nmm_rad,
     preload_Nmm: preloadOf(typed, rate_Nmm_rad, { place, reading }),
+    ...readWithin<'rate' | 'preload'>(place, typed.within, reading),
     ownFriction_ratio: typed.ownFriction === undefined ? 0 : reading.share(`${place}.ownFriction`, typed.ownFriction),
     ...(wire && { wire }),
   }
@@ -144,14 +146,16 @@ function readTension(typed: TypedStraight & { kind: 'tension' }, ends: Ends, whe
   const spring = { free_mm: ends.freeLength_mm, initial_N }
   const wire = typed.wire && readTensionWire(typed.wire, spring, { place: `${place}.wire`, reading })
   const rate_N_mm = straightRateOf(typed, wire && rateOfTensionWire(wire), where)
-  return { ...ends, kind: 'tension', rate_N_mm, initial_N, ...(wire && { wire }) }
+  const within = readWithin<'rate' | 'initial'>(place, typed.within, reading)
+  return { ...ends, kind: 'tension', rate_N_mm, initial_N, ...within, ...(wire && { wire }) }
 }
 
 function readCompression(typed: TypedStraight & { kind: 'compression' }, ends: Ends, where: Where): Spring {
   const { place, reading } = where
   const wire = typed.wire && readCompressionWire(typed.wire, ends.freeLength_mm, { place: `${place}.wire`, reading })
   const rate_N_mm = straightRateOf(typed, wire && rateOfCompressionWire(wire), where)
-  return { ...ends, kind: 'compression', rate_N_mm, initial_N: 0, ...(wire && { wire }) }
+  const within = readWithin<'rate'>(place, typed.within, reading)
+  return { ...ends, kind: 'compression', rate_N_mm, initial_N: 0, ...within, ...(wire && { wire }) }
 }
 
 function straightRateOf({ rate, wire }: TypedStraight, wound: number | undefined, where: Where): number {

@@ -65,6 +65,11 @@ const tensionWire = object({
 
 const ownFriction = plain('0.05').optional().describe('Share of its force lost to its own friction. Default: 0.')
 
+const within = (of: string) =>
+  plain('0.1').optional().describe(`How far ${of} of a spring as bought may be off either way, as a share of it.`)
+const rateWithin = { rate: within('the rate') }
+const boughtWithin = 'How far a spring as bought may be off. Left out: every one is as stated.'
+
 const torsionSpring = object({
   kind: kind('torsion'),
   pin: pinId.describe('The pin it sits on.'),
@@ -74,6 +79,9 @@ const torsionSpring = object({
   preload: couple
     .optional()
     .describe('Torque at the drawn posture; it grows with the flexion. Left out: it follows from rate and wire.woundUp.'),
+  within: object({ ...rateWithin, preload: within('the preload') })
+    .optional()
+    .describe(boughtWithin),
   ownFriction,
   wire: torsionWire.optional(),
 })
@@ -90,10 +98,18 @@ const tensionSpring = object({
   kind: kind('tension'),
   ...straightSpring,
   initial: force.optional().describe('Force at which a close-wound spring begins to open. Default: 0.'),
+  within: object({ ...rateWithin, initial: within('the initial force') })
+    .optional()
+    .describe(boughtWithin),
   wire: tensionWire.optional(),
 })
 
-const compressionSpring = object({ kind: kind('compression'), ...straightSpring, wire: compressionWire.optional() })
+const compressionSpring = object({
+  kind: kind('compression'),
+  ...straightSpring,
+  within: object(rateWithin).optional().describe(boughtWithin),
+  wire: compressionWire.optional(),
+})
 
 /** One entry of `springs`, told apart by `kind`. */
 export const spring = z.discriminatedUnion('kind', [torsionSpring, tensionSpring, compressionSpring], {

@@ -6,11 +6,23 @@ const fullDocument = {
   format: 'fingerwright-design/1',
   title: 'Crane, a finger that uses every key',
   note: 'Invented for tests.\nNo such finger is made.',
+  generalTolerance: 'ISO 2768-m',
+  variation: {
+    sizes: { law: 'normal', capability: 1.33 },
+    positions: 'normal',
+    coatings: 'uniform',
+    friction: 'uniform',
+    springs: 'normal',
+    wearers: { effortMost: { from: '1 N*m', to: '2.5 N*m' } },
+  },
   dimensions: {
     proximalLength: '44 mm',
     inset: { value: 'proximalLength / 22', tolerance: { from: '1.98 mm', to: '2.01 mm' } },
     pinDiameter: { value: '3 mm', tolerance: 'h6' },
-    holeDiameter: { value: 'pinDiameter + 0.012 mm', tolerance: { plus: '0.006 mm', minus: '0.006 mm' } },
+    holeDiameter: {
+      value: 'pinDiameter + 0.012 mm',
+      tolerance: { plus: '0.006 mm', minus: '0.006 mm', law: 'truncated', capability: 0.8 },
+    },
     count: 3,
     area: 'proximalLength * inset',
   },
@@ -68,8 +80,15 @@ const fullDocument = {
         ['-5 mm', '5 mm'],
       ],
       holes: {
-        mcp: { x: '0 mm', y: '0 mm', diameter: 'holeDiameter', tolerance: 'H7', position: '0.02 mm' },
-        pip: { x: 'proximalLength', y: '0 mm', diameter: 'holeDiameter' },
+        mcp: {
+          x: '0 mm',
+          y: '0 mm',
+          diameter: 'holeDiameter',
+          tolerance: { zone: 'H7', law: 'uniform' },
+          position: '0.02 mm',
+          positionBonus: true,
+        },
+        pip: { x: 'proximalLength', y: '0 mm', diameter: 'holeDiameter', datum: true },
         top: { x: '45.13 mm', y: '4.33 mm', diameter: 'holeDiameter' },
       },
       pads: { pad: ['22 mm', '-6 mm'] },
@@ -79,7 +98,12 @@ const fullDocument = {
       role: 'mount',
       holes: {
         mcp: { x: '0 mm', y: '0 mm', diameter: 'holeDiameter' },
-        base: { x: '6.47 mm', y: '3.43 mm', diameter: '3 mm', tolerance: { plus: '0 mm', minus: '0.01 mm' } },
+        base: {
+          x: '6.47 mm',
+          y: '3.43 mm',
+          diameter: '3 mm',
+          tolerance: { plus: '0 mm', minus: '0.01 mm', measured: ['2.994 mm', '2.996 mm', '2.993 mm'] },
+        },
       },
       pads: { anchor: ['-20 mm', '-4 mm'] },
     },
@@ -95,7 +119,7 @@ const fullDocument = {
         guide: { x: '13 mm', y: '3 mm', diameter: '2 mm', slot: { length: '6 mm', along: '0 deg' } },
       },
       edges: {
-        shelf: { from: ['20 mm', '-3 mm'], to: ['26 mm', '-3 mm'] },
+        shelf: { from: ['20 mm', '-3 mm'], to: ['26 mm', '-3 mm'], profile: '0.02 mm' },
         boss: { centre: ['26 mm', '0 mm'], radius: '4 mm', from: '0 deg', to: '90 deg', solid: 'inside' },
       },
       pads: { pad: ['13 mm', '-6 mm'] },
@@ -161,6 +185,7 @@ const fullDocument = {
     closedStop: {
       round: { part: 'topLink', hole: 'distal', radius: '1.5 mm' },
       against: 'middle.shelf',
+      coating: 'thin film',
       friction: 'pin on shelf',
       gap: '0 mm',
     },
@@ -174,6 +199,7 @@ const fullDocument = {
       against: 'mount',
       rate: '0.9 N*mm/deg',
       preload: '60 N*mm',
+      within: { rate: '10 %', preload: 0.05 },
       ownFriction: '5 %',
     },
     pull: {
@@ -183,6 +209,7 @@ const fullDocument = {
       rate: '0.4 N/mm',
       freeLength: '20 mm',
       initial: '1 N',
+      within: { initial: '10 %' },
     },
     push: {
       kind: 'compression',
@@ -190,6 +217,7 @@ const fullDocument = {
       to: { part: 'middle', hole: 'dip' },
       rate: '0.1 N/mm',
       freeLength: '90 mm',
+      within: { rate: '8 %' },
       ownFriction: 0.1,
     },
   },
