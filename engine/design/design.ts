@@ -82,6 +82,8 @@ export interface Coating {
   readonly inward_ratio: number
   /** Thickness in a bore over that outside. */
   readonly bore_ratio: number
+  /** Share of its fatigue strength that a part keeps under it; absent: what the table of oxides says, if it does. */
+  readonly keepsFatigue_ratio?: number
   /** The heat that the part sees. */
   readonly cure?: { readonly temperature_C: number; readonly time_s: number }
   readonly source: string

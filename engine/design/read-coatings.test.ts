@@ -91,6 +91,7 @@ describe('coatings of a document', () => {
     ],
     ['one that only grows inward', { 'coatings.own anodise.inward': 1 }, ['coatings.own anodise.inward: too large']],
     ['more in the bore than outside', { 'coatings.thin film.bore': '101 %' }, ['coatings.thin film.bore: too large']],
+    ['more strength than before', { 'coatings.thin film.keepsFatigue': 1.1 }, ['coatings.thin film.keepsFatigue: too large']],
     ['none in the bore', { 'coatings.thin film.bore': 0 }, ['coatings.thin film.bore: too small']],
     [
       'a temperature without its unit',

@@ -49,7 +49,8 @@ function coatingOf(name: string, row: TypedCoating, reading: Reading): Coating {
     name,
     thickness: thicknessOf(`${place}.thickness`, row.thickness, reading),
     inward_ratio: row.inward === undefined ? 0 : reading.share(`${place}.inward`, row.inward),
-    bore_ratio: row.bore === undefined ? 1 : boreOf(`${place}.bore`, row.bore, reading),
+    bore_ratio: row.bore === undefined ? 1 : partOf(`${place}.bore`, row.bore, reading),
+    ...(row.keepsFatigue !== undefined && { keepsFatigue_ratio: partOf(`${place}.keepsFatigue`, row.keepsFatigue, reading) }),
     ...(row.cure && { cure: readCure(`${place}.cure`, row.cure, reading) }),
     source: reading.text(`${place}.source`, row.source),
   }
@@ -70,8 +71,8 @@ function thicknessOf(place: string, typed: TypedCoating['thickness'], reading: R
   return { least_mm, most_mm }
 }
 
-/** In a bore gets at most as much as outside, and something. */
-function boreOf(place: string, typed: string | number, reading: Reading): number {
+/** A share that leaves something and adds nothing: what gets into a bore, or what is left of a strength. */
+function partOf(place: string, typed: string | number, reading: Reading): number {
   const value = reading.above0(place, typed, 'number')
   if (value > 1) {
     reading.report({ code: 'too large', place, found: quoted(String(typed)), needed: 'a share of at most 1 (100 %)' })

@@ -23,6 +23,9 @@ export const coating = object({
   bore: plain('0.8')
     .optional()
     .describe('Thickness in a bore as a share of that on the coupon, where less coating gets in. Default: 1.'),
+  keepsFatigue: plain('0.4')
+    .optional()
+    .describe('Share of its fatigue strength that a part keeps under it. Default: what is known of an oxide on its material.'),
   cure: object({
     temperature: text('a temperature such as "150 °C"').describe('In °C or °F.'),
     time: text('a time such as "2 h"').describe('In h or min.'),

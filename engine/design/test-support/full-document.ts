@@ -43,7 +43,7 @@ const fullDocument = {
       cure: { temperature: '300 degF', time: '90 min' },
       source: 'invented',
     },
-    'own anodise': { thickness: { from: '8 um', to: '12 um' }, inward: '2/3', source: 'invented' },
+    'own anodise': { thickness: { from: '8 um', to: '12 um' }, inward: '2/3', keepsFatigue: '60 %', source: 'invented' },
   },
   friction: {
     'pin in hole': {
