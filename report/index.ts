@@ -26,6 +26,7 @@ export { caution } from './sentences/caution.ts'
 export { linesApart } from './sentences/lines-apart.ts'
 export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
+export { type SpringRow, springDocument, springHeads, springRows, springSentence } from './springs/spring-rows.ts'
 export {
   type KeptFigureRow,
   type KeptFindingRow,

@@ -1,4 +1,5 @@
 /** What every search for a spring goes through: wires, diameters, turns. */
+import type { CoiledWire } from '../../design/springs/coil.ts'
 import { usualDiameters_mm, type Wire, wireStrength, wires } from '../../design/springs/wire-rows.ts'
 import type { Strength } from '../strength.ts'
 
@@ -64,4 +65,9 @@ export function leastOfChecks(checks: readonly (Strength | undefined)[]): number
     else if (check !== undefined && !check.spared) return undefined
   }
   return least
+}
+
+/** What is left of the room around a coil, mm; a coil as wide as its room leaves nothing, whatever the last digit says. */
+export function leftAround({ mean_mm, wire_mm }: CoiledWire, outside_mm: number): number {
+  return Math.max(0, (outside_mm - mean_mm - wire_mm) / 2)
 }

@@ -4,7 +4,7 @@ import type { TensionWire } from '../../design/springs/spring-wire.ts'
 import { wireModuli } from '../../design/springs/wire-rows.ts'
 import { coilForce } from '../compression-spring.ts'
 import { springStrength } from '../spring-strength.ts'
-import { coilsBetween, HALF, leastOfChecks, soldWires } from './candidates.ts'
+import { coilsBetween, HALF, leastOfChecks, leftAround, soldWires } from './candidates.ts'
 import { NOWHERE } from './nowhere.ts'
 import type { FittingSpring, WantedStraight } from './wanted-spring.ts'
 
@@ -46,5 +46,5 @@ function judged(wire: TensionWire, rate_N_mm: number, wanted: WantedStraight): r
   const checks = springStrength(spring, range, wanted.cycles)
   const least = leastOfChecks(Object.values(checks))
   if (least === undefined) return []
-  return [{ spring, range, ready, checks, least, leftAround_mm: (wanted.outside_mm - wire.mean_mm - wire.wire_mm) / 2 }]
+  return [{ spring, range, ready, checks, least, leftAround_mm: leftAround(wire, wanted.outside_mm) }]
 }

@@ -3,7 +3,7 @@ import { activeTurns, bodyTurnsUnder, torsionRate } from '../../design/springs/c
 import type { TorsionWire } from '../../design/springs/spring-wire.ts'
 import { wireModuli } from '../../design/springs/wire-rows.ts'
 import { springStrength } from '../spring-strength.ts'
-import { coilsBetween, leastOfChecks, QUARTER, type SoldWire, soldWires } from './candidates.ts'
+import { coilsBetween, leastOfChecks, leftAround, QUARTER, type SoldWire, soldWires } from './candidates.ts'
 import type { FittingSpring, WantedTorsion } from './wanted-spring.ts'
 
 /** Torsion springs that have the rate and the room, those of one wire and diameter together. */
@@ -51,6 +51,6 @@ function judged(wire: TorsionWire, modulus_MPa: number, wanted: WantedTorsion): 
   const checks = springStrength(spring, range, wanted.cycles)
   const least = leastOfChecks(Object.values(checks))
   if (long_mm > wanted.width_mm || least === undefined) return []
-  const leftAround_mm = (wanted.outside_mm - wire.mean_mm - wire.wire_mm) / 2
+  const leftAround_mm = leftAround(wire, wanted.outside_mm)
   return [{ spring, range, ready, checks, least, leftAround_mm, leftAlong_mm: wanted.width_mm - long_mm }]
 }
