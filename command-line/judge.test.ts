@@ -1,6 +1,6 @@
 // SOURCE hand (exit statuses: 0 all met, 1 one short, 2 undecided, 3 refused, 64 wrong use, as `fingerwright --help` states them)
 import { describe, expect, it } from 'vitest'
-import { caution } from '../report/index.ts'
+import { caution, questions } from '../report/index.ts'
 import { version } from '../server/index.ts'
 import { example, examplePath } from './test-support/example.ts'
 import { tryCommand } from './test-support/tried-terminal.ts'
@@ -24,11 +24,11 @@ describe('--json', () => {
     expect(errors).toBe('')
   })
 
-  it('of motion and hold together has every figure of the verdict once', async () => {
+  it('of every question together has every figure of the verdict once', async () => {
     const figuresOf = async (question: string) =>
       Object.keys(JSON.parse((await tryCommand([question, examplePath, '--json'])).output).figures)
-    const parts = [...(await figuresOf('motion')), ...(await figuresOf('hold'))]
-    expect(parts.sort()).toEqual((await figuresOf('verdict')).sort())
+    const parts = await Promise.all(questions.map(({ name }) => figuresOf(name)))
+    expect(parts.flat().sort()).toEqual((await figuresOf('verdict')).sort())
   })
 })
 

@@ -5,7 +5,7 @@ import { addCaseFigures, addOutOfPlaneFigures, type CaseFound } from './figures/
 import { addCollisionFigures } from './figures/collision-figures.ts'
 import { doubtsOf } from './figures/doubts.ts'
 import { addDriveFigures } from './figures/drive-figures.ts'
-import type { Evaluation, Finding, Overlapping } from './figures/evaluation.ts'
+import type { Evaluation, Finding, Overlapping, StrengthList } from './figures/evaluation.ts'
 import { type FigureSheet, figureSheet, line } from './figures/figure-sheet.ts'
 import { findingsOf } from './figures/findings.ts'
 import { addMotionFigures } from './figures/motion-figures.ts'
@@ -18,6 +18,7 @@ import {
   stopsTogether,
 } from './figures/motion-problems.ts'
 import { addReturnFigures, type ReturnFound } from './figures/return-figures.ts'
+import { addStrengthFigures } from './figures/strength-figures.ts'
 import { type Survey, surveyTravel } from './figures/survey.ts'
 import { travelReport } from './figures/travel-report.ts'
 import { actsInPlane } from './forces/case-way.ts'
@@ -38,9 +39,10 @@ export function evaluate(design: Design): Evaluation {
   const { mobility, findings, problems: fixed, moved } = workOut(design, sheet)
   const { figures } = sheet
   if (!moved) return { design, mobility, figures, findings, problems: fixed }
-  const { survey, returns, cases, overlaps } = moved
+  const { survey, returns, cases, overlaps, strength } = moved
   const problems = [...cannotOpen(survey), ...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
-  return { design, mobility, travel: { ...travelReport(survey, returns, cases), overlaps }, figures, findings, problems }
+  const travel = { ...travelReport(survey, returns, cases), overlaps }
+  return { design, mobility, travel, ...(strength && { strength }), figures, findings, problems }
 }
 
 /** What a design comes to. */
@@ -55,6 +57,7 @@ export interface WorkedOut {
     readonly returns: ReturnFound
     readonly cases: readonly CaseFound[]
     readonly overlaps: readonly Overlapping[]
+    readonly strength?: StrengthList
   }
 }
 
@@ -79,9 +82,11 @@ export function workOut(design: Design, sheet: FigureSheet): WorkedOut {
   const overlaps = addCollisionFigures(sheet, survey)
   const returns = addReturnFigures(sheet, survey)
   addDriveFigures(sheet, survey)
-  const asked = survey.cases.filter(({ loadCase }) => sheet.asksUnder(`loadCase.${loadCase.id}.`))
+  const asksStrength = sheet.asksUnder('strength.')
+  const asked = survey.cases.filter(({ loadCase }) => asksStrength || sheet.asksUnder(`loadCase.${loadCase.id}.`))
   const cases = asked.map((one) => addCaseFigures(sheet, survey, one, returns))
   for (const loadCase of design.loadCases) if (!actsInPlane(loadCase)) addOutOfPlaneFigures(sheet, design, loadCase)
+  const strength = asksStrength ? addStrengthFigures(sheet, survey, cases) : undefined
   const findings = findingsOf(design.requirements, sheet.figures, doubtsOf(survey, sheet.figures, cases))
-  return { mobility, findings, problems: [], moved: { survey, returns, cases, overlaps } }
+  return { mobility, findings, problems: [], moved: { survey, returns, cases, overlaps, ...(strength && { strength }) } }
 }

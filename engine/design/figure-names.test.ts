@@ -7,6 +7,7 @@ const scope: FigureScope = {
   drive: { kind: 'turn' },
   pins: [{ id: 'mcp' }, { id: 'pip' }],
   toggles: [{ id: 'distal' }],
+  stops: [{ id: 'shelf' }],
   parts: [
     { id: 'mount', role: 'mount' },
     { id: 'topLink', role: 'link', name: 'Top link' },

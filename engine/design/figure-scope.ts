@@ -11,6 +11,7 @@ export function figureScope(document: Document, pins: readonly { readonly id: st
     tip: document.tip === undefined ? undefined : { typed: document.tip },
     pins: pins.map(({ id }) => ({ id })),
     toggles: named(document.toggles),
+    stops: named(document.stops).map(({ id }) => ({ id })),
     parts: named(document.parts).map(({ id, role }) => ({ id, role })),
     loadCases: named(document.loadCases).map(({ id, keeper }) => ({ id, keeper })),
   }

@@ -14,6 +14,7 @@ export const kindOfUnit: Readonly<Record<Exclude<FigureUnit, 'yes or no' | 'word
   N: 'force',
   N·mm: 'couple',
   'N·mm per pin': 'couple',
+  MPa: 'pressure',
   '1': 'number',
 }
 
@@ -30,7 +31,7 @@ interface Catalogue {
 }
 
 /** Sections that give figures their names and units. */
-const namingSections = ['drive', 'release', 'pins', 'parts', 'toggles', 'loadCases', 'tip']
+const namingSections = ['drive', 'release', 'pins', 'parts', 'stops', 'toggles', 'loadCases', 'tip']
 
 function readRequirement(id: string, typed: TypedRequirement, { reading, known }: Catalogue): Requirement {
   const place = `requirements.${id}`

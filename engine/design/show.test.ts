@@ -19,6 +19,8 @@ describe('a figure in the units of the reader', () => {
     [1355.8179483314, 'N·mm', 'inch', '12.0 in·lbf'],
     [2500, 'N·mm per pin', 'metric', '2500 N·mm per pin'],
     [112.98482902762, 'N·mm per pin', 'inch', '1.00 in·lbf per pin'],
+    [736.3, 'MPa', 'metric', '736 MPa'],
+    [68.94757293168, 'MPa', 'inch', '10.0 ksi'],
     [0.3, '1', 'inch', '0.300'],
     [true, 'yes or no', 'metric', 'yes'],
     [false, 'yes or no', 'metric', 'no'],

@@ -13,6 +13,7 @@ export interface Shown {
 const degreesInRadian = 180 / Math.PI
 const Nmm_per_Nm = 1000
 const inchPound_Nmm = inch_mm * poundForce_N
+const ksi_MPa = (1000 * poundForce_N) / inch_mm ** 2
 
 /** Below this a plain decimal would be a row of zeros. */
 const plainLeast = 1e-4
@@ -56,6 +57,8 @@ function shownUnit(
       return size >= Nmm_per_Nm ? ['N·m', 1 / Nmm_per_Nm] : ['N·mm', 1]
     case 'N·mm per pin':
       return isInch ? ['in·lbf per pin', 1 / inchPound_Nmm] : ['N·mm per pin', 1]
+    case 'MPa':
+      return isInch ? ['ksi', 1 / ksi_MPa] : ['MPa', 1]
     default:
       return ['', 1]
   }

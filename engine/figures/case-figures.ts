@@ -21,6 +21,8 @@ export interface CaseFound {
   readonly loadCase: LoadCase
   readonly loaded?: Loaded
   readonly slip?: Slip
+  /** Largest force of the stop, as its figure says it. */
+  readonly stopForceMost?: FigureEntry
 }
 
 const OUT_OF_PLANE = 'this case acts out of the plane of motion only: the hinges carry it'
@@ -93,9 +95,13 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (loadCase.keeper && asks('sustainingLoad', 'keeperRatio')) addKeeper(at, survey, loadCase, frames)
   if (asks('letGoUnderLoadEffort', 'releaseEffort')) addLetGoUnderLoad(at, survey, loadCase, frames)
-  if (asks('stopForceLeast', 'stopForceMost')) addStopBand(at, survey, loadCase, frames)
+  const asksStop =
+    asks('stopForceLeast', 'stopForceMost') ||
+    sheet.asksUnder('strength.stop.') ||
+    sheet.asks('strength.least', 'strength.givesFirst')
+  const stopForceMost = asksStop ? addStopBand(at, survey, loadCase, frames) : undefined
   const slip = asks('slipAngle', 'holdWindow') ? addSlip(at, survey, loadCase, found) : undefined
-  return { loadCase, ...(loaded && { loaded }), ...(slip && { slip }) }
+  return { loadCase, ...(loaded && { loaded }), ...(slip && { slip }), ...(stopForceMost && { stopForceMost }) }
 }
 
 /** Whether the closed finger would hold its case with neither play nor stretch. */
@@ -235,20 +241,23 @@ function addLoadedMargin(at: Add, survey: Survey, loaded: Loaded | undefined): v
   })
 }
 
-function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): void {
+/** @returns the entry of the largest force */
+function addStopBand(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): FigureEntry {
   const { path, bench, design } = survey
   const stop = path.end.by === 'stop' ? design.stops[path.end.stop] : undefined
   if (!stop || !frames) {
-    const why = stop ? undefined : 'the travel does not end at a stop'
-    at('stopForceLeast', { why })
-    at('stopForceMost', { why })
-    return
+    const entry = stop ? {} : { why: 'the travel does not end at a stop' }
+    at('stopForceLeast', entry)
+    at('stopForceMost', entry)
+    return entry
   }
   const load = standingLoad(bench, frames.opening, 'stopped')
   addLoadCase(load, loadCase)
   const band = stopBand(bench, frames.opening, { stop, load: load.out })
   const inputs = [line(`at rest, most: ${stop.friction.name}`, stop.friction.rest.most, '1', `stops.${stop.id}.friction`)]
   at('stopForceLeast', { value: band?.least_N, inputs })
-  if (band && band.most_N === undefined) at('stopForceMost', { why: WEDGES, beyond: 'above any', inputs })
-  else at('stopForceMost', { value: band?.most_N, inputs })
+  const wedges = band && band.most_N === undefined
+  const most: FigureEntry = wedges ? { why: WEDGES, beyond: 'above any', inputs } : { value: band?.most_N, inputs }
+  at('stopForceMost', most)
+  return most
 }

@@ -38,6 +38,8 @@ export interface Figure {
   readonly why?: string
   /** Without a value, but known to lie above or below any bound: an effort that no force can give, a jam that never comes. */
   readonly beyond?: 'above any' | 'below any'
+  /** Without a value, but known to be no more than this. */
+  readonly noMoreThan?: number
   readonly working: Working
 }
 
@@ -141,11 +143,44 @@ export interface ForcePicture {
 /** What the forces are asked for at a posture: the return by springs alone, or a load case. */
 export type Question = { readonly kind: 'return' } | { readonly kind: 'hold' | 'close'; readonly loadCase: string }
 
+/** One check of strength, for the list of what gives first. */
+export interface RankedStrength {
+  /** Id of its figure. */
+  readonly figure: string
+  /** What gives way, e.g. `pin dip in bending`. */
+  readonly words: string
+  readonly margin: number
+  /** How it gives way, e.g. `breaks`, and the factor that was asked for. */
+  readonly says: string
+  readonly factor: number
+  /** Where the margin is least; absent where the force is no pin's, such as a stop's. */
+  readonly loadCase?: string
+  readonly doing?: 'closing' | 'holding' | 'held closed'
+  /** Drive coordinate (rad or mm) and share of the arc of the travel. */
+  readonly at?: { readonly drive: number; readonly arc_ratio: number }
+  /** Ids of what it is looked at on; a part at a pin has both. */
+  readonly pin?: string
+  readonly part?: string
+  readonly stop?: string
+}
+
+/** Every check of strength. */
+export interface StrengthList {
+  /** Those with a margin, the least first. */
+  readonly ranked: readonly RankedStrength[]
+  /** Those that could not be worked out, each with what is missing. */
+  readonly open: readonly { readonly figure: string; readonly words: string; readonly why: string }[]
+  /** Why some state of the loads is not known at all; margins may then be less than those that were found. */
+  readonly unknown?: string
+}
+
 export interface Evaluation {
   readonly design: Design
   readonly mobility: { readonly degrees: number; readonly words: string }
   /** Absent when the finger cannot be assembled; `problems` says why. */
   readonly travel?: Travel
+  /** What gives first; absent without a travel. */
+  readonly strength?: StrengthList
   readonly figures: readonly Figure[]
   readonly findings: readonly Finding[]
   /** Faults that only show when the finger is moved: it cannot close, it is loose, two stops fight. */

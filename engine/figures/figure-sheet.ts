@@ -9,6 +9,7 @@ export interface FigureEntry {
   readonly value?: number | boolean | string | undefined
   readonly why?: string | undefined
   readonly beyond?: Figure['beyond']
+  readonly noMoreThan?: number
   readonly inputs?: readonly WorkingValue[]
   readonly steps?: readonly WorkingValue[]
 }
@@ -44,7 +45,8 @@ export function figureSheet(design: Design, asked?: ReadonlySet<string>): Figure
     if (entry.value !== undefined) figures.push({ id, title, unit, working, value: entry.value })
     else {
       const why = entry.why ?? 'no equilibrium was found'
-      figures.push({ id, title, unit, working, why, ...(entry.beyond && { beyond: entry.beyond }) })
+      const { beyond, noMoreThan } = entry
+      figures.push({ id, title, unit, working, why, ...(beyond && { beyond }), ...(noMoreThan !== undefined && { noMoreThan }) })
     }
   }
   return { add, has: (id) => names.has(id), asks, asksUnder, figures }

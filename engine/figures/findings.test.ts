@@ -60,6 +60,14 @@ describe('a finding', () => {
     expect(found(atMost, [above]).why).toBe('it jams')
   })
 
+  it('is short where its figure is known to be no more than too little, and open above that', () => {
+    const upTo = (noMoreThan: number) => figure({ why: 'no material is stated', noMoreThan })
+    expect(found(atLeast, [upTo(4.9)]).verdict).toBe('short')
+    expect(found(atLeast, [upTo(5.1)])).toMatchObject({ verdict: 'undecided', why: 'no material is stated' })
+    expect(found(atMost, [upTo(5)]).verdict).toBe('met')
+    expect(found(atMost, [upTo(5.1)]).verdict).toBe('undecided')
+  })
+
   it('is undecided in doubt, whatever the value', () => {
     const doubts = new Map([['f', 'state its stiffness']])
     for (const value of [1, 9]) {

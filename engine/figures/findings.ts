@@ -1,6 +1,6 @@
 /** Requirements against figures: met, short or undecided. */
 import type { Requirement } from '../design/design.ts'
-import type { Figure, Finding } from './evaluation.ts'
+import type { Figure, Finding, Verdict } from './evaluation.ts'
 
 /** Figures whose value hangs on a stiffness that nobody has stated, with the reason. */
 export type Doubts = ReadonlyMap<string, string>
@@ -28,10 +28,22 @@ function findingOf(requirement: Requirement, figure: Figure | undefined, doubts:
   return { requirement, figure, verdict: margin >= 0 ? 'met' : 'short', margin }
 }
 
-/** A figure without a value decides a bound all the same when it is known to lie above or below any. */
+/** A figure without a value decides a bound all the same where what is known of it is enough. */
 function withoutValue(requirement: Requirement, figure: Figure): Finding {
-  const { kind } = requirement.bound
-  const met = (kind === 'atMost' && figure.beyond === 'below any') || (kind === 'atLeast' && figure.beyond === 'above any')
-  const verdict = figure.beyond === undefined || kind === 'is' ? 'undecided' : met ? 'met' : 'short'
+  const [least, most] = knownRange(figure)
+  const verdict = verdictWithin(requirement.bound, { least, most })
   return { requirement, figure, verdict, ...(figure.why !== undefined && { why: figure.why }) }
+}
+
+/** Between what a figure without a value is known to lie. */
+function knownRange({ beyond, noMoreThan }: Figure): readonly [least: number, most: number] {
+  if (beyond === 'above any') return [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  if (beyond === 'below any') return [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  return [Number.NEGATIVE_INFINITY, noMoreThan ?? Number.POSITIVE_INFINITY]
+}
+
+function verdictWithin(bound: Requirement['bound'], { least, most }: { least: number; most: number }): Verdict {
+  if (bound.kind === 'is') return 'undecided'
+  if (bound.kind === 'atLeast') return least >= bound.value ? 'met' : most < bound.value ? 'short' : 'undecided'
+  return most <= bound.value ? 'met' : least > bound.value ? 'short' : 'undecided'
 }

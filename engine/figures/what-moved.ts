@@ -78,7 +78,7 @@ function figureMove(before: Figure | undefined, after: Figure | undefined, id: s
 
 /**
  * Least differences that a workshop can tell, in inside units: a hundredth of a degree, a micrometre, a hundredth of a newton, a tenth of a
- * newton millimetre, a thousandth of a plain number. Rounding of the calculation is a thousand times smaller.
+ * newton millimetre and of a megapascal, a thousandth of a plain number. Rounding of the calculation is a thousand times smaller.
  */
 const least: Readonly<Record<FigureUnit, number>> = {
   rad: (0.01 * Math.PI) / 180,
@@ -86,6 +86,7 @@ const least: Readonly<Record<FigureUnit, number>> = {
   N: 0.01,
   N·mm: 0.1,
   'N·mm per pin': 0.01,
+  MPa: 0.1,
   '1': 0.001,
   'yes or no': 0,
   words: 0,

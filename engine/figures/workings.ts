@@ -7,8 +7,9 @@ import type { Method } from './working-method.ts'
 import { workingsOfLoadCases } from './workings-of-load-cases.ts'
 import { workingsOfMotion } from './workings-of-motion.ts'
 import { workingsOfReturn } from './workings-of-return.ts'
+import { workingsOfStrength } from './workings-of-strength.ts'
 
-const rows: readonly Method[] = [...workingsOfMotion, ...workingsOfReturn, ...workingsOfLoadCases]
+const rows: readonly Method[] = [...workingsOfMotion, ...workingsOfReturn, ...workingsOfLoadCases, ...workingsOfStrength]
 
 /** Rows by the figures that asked for them: a memory, not a state. */
 const known = new Map<string, Method>()

@@ -10,6 +10,7 @@
  * In every way the amplitude comes from the work of friction, λ = λ0 + Σ κ_k s_k ℓ_k. A run that does not converge is
  * `undefined`: no equilibrium was found, which is not yet a jam (a jam is the existence of a state of rest, see rest-state.ts).
  */
+import { copied } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import { solveByDyads } from './dyad-friction.ts'
 import type { DyadRoom } from './dyad-responses.ts'
@@ -129,6 +130,12 @@ export function balanceNow(prepared: Prepared, amplitude: number): Balance {
     if (joint.kind === 'pin') forces[joint.row + 1] = magnitudes.forces[2 * i + 1]
   })
   return { amplitude, forces, magnitudes: magnitudes.values.slice(), levers: levers.slice(), rates: questionRates.slice() }
+}
+
+/** Joint forces of the state that was solved last, two numbers a joint: on its part b (pins), or along the slot's normal on a and 0. N. */
+export function jointForcesNow(prepared: Prepared): Float64Array {
+  const { magnitudes, stock } = inUse(prepared)
+  return copied(stock, magnitudes.forces)
 }
 
 /** Largest joint force of the state that was solved last, N. */

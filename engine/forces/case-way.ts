@@ -1,7 +1,7 @@
 /** Efforts of one load case at one posture: to close against it, to hold it, and without friction. */
 import type { LoadCase } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { largestForceNow } from './balance.ts'
+import { jointForcesNow, largestForceNow } from './balance.ts'
 import { closeSearch, holdQuestion, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import type { FramePair } from './force-frame.ts'
@@ -13,6 +13,9 @@ export interface CaseEfforts {
   readonly close?: number
   readonly hold?: number
   readonly free?: number
+  /** Joint forces of `close` and of `hold`, two numbers a joint as `jointForcesNow` gives them; the second is absent too where friction holds. */
+  readonly closing?: Float64Array
+  readonly holding?: Float64Array
   /** Largest force in any joint, closing or holding, N. */
   readonly pinForceMost_N: number
 }
@@ -22,12 +25,13 @@ export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: Load
   const addLoads = (row: ForceRow): void => {
     if (loadCase) addLoadCase(row, loadCase)
   }
-  const found: { close?: number; hold?: number; free?: number; pinForceMost_N: number } = { pinForceMost_N: 0 }
+  const found: { -readonly [Key in keyof CaseEfforts]: CaseEfforts[Key] } = { pinForceMost_N: 0 }
   const port = portRow(bench, frames.closing, { kind: 'drive' })
   const closing = closeSearch(bench, frames.closing, { port, addLoads })
   const close = closing && worstAmplitude(closing)
   if (closing && close !== undefined) {
     found.close = close
+    found.closing = jointForcesNow(closing.prepared)
     found.pinForceMost_N = largestForceNow(closing.prepared)
   }
   const holding = holdQuestion(bench, frames.opening, { port, addLoads })
@@ -36,6 +40,7 @@ export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: Load
   const hold = holding.search ? worstAmplitude(holding.search) : 0
   if (hold !== undefined) found.hold = hold
   if (holding.search && hold !== undefined) {
+    found.holding = jointForcesNow(holding.search.prepared)
     found.pinForceMost_N = Math.max(found.pinForceMost_N, largestForceNow(holding.search.prepared))
   }
   return found

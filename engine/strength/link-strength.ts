@@ -66,7 +66,13 @@ function buckled(bench: StrengthBench, link: TwoPinLink): Strength {
     { name: 'slimmest width between the pins', value: width_mm, unit: 'mm' },
     { name: `critical force (${critical.by})`, value: critical.force_N, unit: 'N' },
   ] as const
-  const limit = { says: 'buckles', stress: most.force_N, allowable: critical.force_N, factor: bench.factors.ultimate }
+  const limit = {
+    says: 'buckles',
+    stress: most.force_N,
+    unit: 'N',
+    allowable: critical.force_N,
+    factor: bench.factors.ultimate,
+  } as const
   return foundAt({ limits: [limit], steps }, { state: most.state }, '')
 }
 

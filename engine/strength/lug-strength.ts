@@ -1,11 +1,11 @@
 /** The parts about one pin: pressure in their holes, tearing out to the edge, and the section beside the hole. */
 import type { Part } from '../design/design.ts'
-import { edgeTable, leastOfAll, leastReach } from './edge-table.ts'
+import { type EdgeTable, edgeTable, leastOfAll, leastReach } from './edge-table.ts'
 import { type Lug, type LugAsked, lug } from './lug.ts'
 import { bearingLimits, shearLimits, tensionLimits } from './material-limits.ts'
 import { outlineReach } from './outline-reach.ts'
 import { partWidth } from './part-width.ts'
-import { forceThrough, jointsAt, type Pressed } from './pressed.ts'
+import { forceThrough, jointsAt, mostPressed, type PinnedJoints, type Pressed, squaresThrough } from './pressed.ts'
 import { foundAt, leastOf, type Strength, UNPRESSED } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -75,66 +75,88 @@ interface LugState {
 /**
  * The states with the largest stress of each kind; undefined where nothing presses the part there.
  *
- * A state is measured only where it could be worse than what was found before it: by its force, and by a lower bound of the
- * material in its direction.
+ * The most pressed state is measured first. Another is measured only where it could be worse than what was found before it: by its
+ * force, and by a lower bound of the material in its direction. The last states press most and are looked at first.
  */
 function worstLugs({ mechanism, states }: StrengthBench, at: LugHole): Record<keyof LugStrength, LugState> | undefined {
   const part = mechanism.design.parts[at.part]
-  const { at: middle, diameter_mm } = part.holes[at.hole]
   const joints = jointsAt(mechanism, at)
-  const table = edgeTable(part.outline, middle)
-  const nearest_mm = 2 * leastOfAll(table) - diameter_mm
-  let worst: Record<keyof LugStrength, LugState> | undefined
-  let beaten = { bearing: 0, tearOut: 0, section: 0 }
-  /** Below this force nothing can be worse in any direction. N². */
-  let idle = 0
-  for (const state of states) {
-    const { x, y } = forceThrough(joints, state)
-    const square = x * x + y * y
-    if (square <= idle) continue
-    const force_N = Math.sqrt(square)
-    const angle = Math.atan2(y, x) - state.posture[3 * at.part + 2]
-    const ahead_mm = 2 * leastReach(table, angle) - diameter_mm
-    const beside_mm = leastReach(table, angle + Math.PI / 2) + leastReach(table, angle - Math.PI / 2) - diameter_mm
-    const isBeaten = force_N <= beaten.bearing && force_N <= beaten.tearOut * ahead_mm && force_N <= beaten.section * beside_mm
-    if (isBeaten) continue
-    worst = worseOf(worst, lugUnder(part, at, { state, force_N, angle }))
-    beaten = beatenBy(worst)
-    const least = Math.min(beaten.bearing, Math.min(beaten.tearOut, beaten.section) * Math.max(0, nearest_mm))
-    idle = least * least
+  const squares = squaresThrough(joints, states)
+  const most = mostPressed(squares)
+  if (most === undefined) return undefined
+  const hole = { part, at, joints, table: edgeTable(part.outline, part.holes[at.hole].at) }
+  const first = lugUnder(hole, states[most])
+  let worst: Record<keyof LugStrength, LugState> = { bearing: first, tearOut: first, section: first }
+  let beaten = beatenBy(worst, hole)
+  for (let index = states.length - 1; index >= 0; index--) {
+    if (squares[index] <= beaten.idle_N2 || isBeaten(beaten, hole, { state: states[index], square: squares[index] })) continue
+    worst = worseOf(worst, lugUnder(hole, states[index]))
+    beaten = beatenBy(worst, hole)
   }
   return worst
 }
 
-/** What a further state has to exceed: its force, and its force over what is left ahead (two planes) or beside. N, N/mm. */
-function beatenBy({ bearing, tearOut, section }: Record<keyof LugStrength, LugState>): Record<keyof LugStrength, number> {
-  const { thickness_mm, force_N } = bearing.asked
+/** A part about one of its holes, with what every state is measured by. */
+interface PressedHole {
+  readonly part: Part
+  readonly at: LugHole
+  readonly joints: PinnedJoints
+  readonly table: EdgeTable
+}
+
+/** What a further state has to exceed. */
+interface Beaten {
+  /** Force over what is left ahead (two planes) and beside, N/mm. */
+  readonly tearOut: number
+  readonly section: number
+  /** Below this square of its force a state is beaten in every direction, N². */
+  readonly idle_N2: number
+}
+
+function isBeaten(
+  { tearOut, section }: Beaten,
+  { part, at, joints, table }: PressedHole,
+  { state, square }: { readonly state: Pressed; readonly square: number },
+): boolean {
+  const { diameter_mm } = part.holes[at.hole]
+  const force_N = Math.sqrt(square)
+  const angle = angleIn(state, at.part, joints)
+  if (force_N > tearOut * (2 * leastReach(table, angle) - diameter_mm)) return false
+  const beside_mm = leastReach(table, angle + Math.PI / 2) + leastReach(table, angle - Math.PI / 2) - diameter_mm
+  return force_N <= section * beside_mm
+}
+
+/** Direction of the force on a part, in its frame, rad. */
+function angleIn(state: Pressed, part: number, joints: PinnedJoints): number {
+  const { x, y } = forceThrough(joints, state)
+  return Math.atan2(y, x) - state.posture[3 * part + 2]
+}
+
+function beatenBy({ tearOut, section }: Record<keyof LugStrength, LugState>, { part, at, table }: PressedHole): Beaten {
+  const { thickness_mm } = tearOut.asked
+  const beaten = { tearOut: tearOut.stresses.tearOut * thickness_mm, section: section.stresses.section * thickness_mm }
+  const nearest_mm = Math.max(0, 2 * leastOfAll(table) - part.holes[at.hole].diameter_mm)
+  return { ...beaten, idle_N2: (Math.min(beaten.tearOut, beaten.section) * nearest_mm) ** 2 }
+}
+
+function worseOf(before: Record<keyof LugStrength, LugState>, now: LugState): Record<keyof LugStrength, LugState> {
+  const { tearOut, section } = before
   return {
-    bearing: force_N,
-    tearOut: tearOut.stresses.tearOut * thickness_mm,
-    section: section.stresses.section * thickness_mm,
+    bearing: before.bearing,
+    tearOut: now.stresses.tearOut > tearOut.stresses.tearOut ? now : tearOut,
+    section: now.stresses.section > section.stresses.section ? now : section,
   }
 }
 
-function worseOf(before: Record<keyof LugStrength, LugState> | undefined, now: LugState): Record<keyof LugStrength, LugState> {
-  if (!before) return { bearing: now, tearOut: now, section: now }
-  const larger = (kind: keyof LugStrength): LugState => (now.stresses[kind] > before[kind].stresses[kind] ? now : before[kind])
-  return { bearing: larger('bearing'), tearOut: larger('tearOut'), section: larger('section') }
-}
-
-interface LugForce {
-  readonly state: Pressed
-  readonly force_N: number
-  /** Direction in the part's frame. */
-  readonly angle: number
-}
-
-function lugUnder(part: Part, { hole }: LugHole, { state, force_N, angle }: LugForce): LugState {
-  const { at: middle, diameter_mm } = part.holes[hole]
+function lugUnder({ part, at, joints }: PressedHole, state: Pressed): LugState {
+  const { at: middle, diameter_mm } = part.holes[at.hole]
+  const { x: force_x, y: force_y } = forceThrough(joints, state)
+  const angle = angleIn(state, at.part, joints)
   const x = Math.cos(angle)
   const y = Math.sin(angle)
   const edge_mm = outlineReach(part.outline, middle, { x, y })
   const width_mm = outlineReach(part.outline, middle, { x: -y, y: x }) + outlineReach(part.outline, middle, { x: y, y: -x })
+  const force_N = Math.sqrt(force_x * force_x + force_y * force_y)
   const asked = { force_N, hole_mm: diameter_mm, thickness_mm: partWidth(part) ?? 0, edge_mm, width_mm }
   return { state, asked, stresses: lug(asked) }
 }

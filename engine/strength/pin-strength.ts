@@ -5,7 +5,7 @@ import type { Vector } from '../numbers/vector.ts'
 import { pinBending, pinShear } from './lug.ts'
 import { shearLimits, tensionLimits } from './material-limits.ts'
 import { type PinBeam, type PinPlate, pinBeam } from './pin-beam.ts'
-import { forceThrough, jointsAt, type Pressed, sizeAt } from './pressed.ts'
+import { forceThrough, jointsAt, mostPressed, type Pressed, squaresThrough } from './pressed.ts'
 import { foundAt, type Strength, UNPRESSED, worse } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -26,7 +26,8 @@ export function pinStrength(bench: StrengthBench, pin: number): PinStrength {
   if (missing !== undefined) return { shear: { why: missing }, bending: { why: missing } }
   let worst: PinStrength | undefined
   for (const [joint, { pin: own }] of mechanism.joints.entries()) {
-    const state = own === pin ? mostPressed(states, joint) : undefined
+    const most = own === pin ? mostPressed(squaresThrough([{ joint, side: 1 }], states)) : undefined
+    const state = most === undefined ? undefined : states[most]
     const beam = state && pinBeam(platesOf(mechanism, state, pin))
     if (!beam) continue
     const now = underBeam(bench, pin, { beam, state })
@@ -40,18 +41,6 @@ function missingOf({ parts, pins }: Design, pin: number): string | undefined {
   if (!material) return `pins.${id} states no material`
   const unplaced = joins.find(({ part }) => (parts[part].across?.length ?? 0) === 0)
   return unplaced && `parts.${parts[unplaced.part].id}.across does not say where it lies across the finger`
-}
-
-function mostPressed(states: readonly Pressed[], joint: number): Pressed | undefined {
-  let most: Pressed | undefined
-  let largest = 0
-  for (const state of states) {
-    const size = sizeAt(state, joint)
-    if (size <= largest) continue
-    largest = size
-    most = state
-  }
-  return most
 }
 
 function underBeam(

@@ -12,6 +12,8 @@ export interface Pressed {
   readonly doing: 'closing' | 'holding' | 'held closed'
   /** Drive coordinate, rad or mm. */
   readonly drive: number
+  /** Share of the arc of the travel: 0 open, 1 closed. */
+  readonly arc_ratio: number
   readonly posture: Float64Array
   /** Two numbers a joint: x and y of the force on its part b, mount frame, N. */
   readonly forces: Float64Array
@@ -48,4 +50,39 @@ export function forceThrough(joints: PinnedJoints, { forces }: Pressed): Vector 
     y += side * forces[2 * joint + 1]
   }
   return { x, y }
+}
+
+/** Squares of the force through one joint, one a state, N²; worked out once for all that asks for them: a memory, not a state. */
+const known = new WeakMap<readonly Pressed[], Float64Array[]>()
+
+/** Squares of the force that a part takes through some of its joints in each state, N². */
+export function squaresThrough(joints: PinnedJoints, states: readonly Pressed[]): Float64Array {
+  if (joints.length !== 1) {
+    return Float64Array.from(states, (state) => {
+      const { x, y } = forceThrough(joints, state)
+      return x * x + y * y
+    })
+  }
+  const ofJoints = known.get(states) ?? []
+  known.set(states, ofJoints)
+  ofJoints[joints[0].joint] ??= squaresOfJoint(joints[0].joint, states)
+  return ofJoints[joints[0].joint]
+}
+
+function squaresOfJoint(joint: number, states: readonly Pressed[]): Float64Array {
+  const squares = new Float64Array(states.length)
+  for (let index = 0; index < states.length; index++) {
+    const { forces } = states[index]
+    squares[index] = forces[2 * joint] * forces[2 * joint] + forces[2 * joint + 1] * forces[2 * joint + 1]
+  }
+  return squares
+}
+
+/** The state with the largest square; undefined where nothing presses in any. */
+export function mostPressed(squares: Float64Array): number | undefined {
+  let most: number | undefined
+  for (let index = 0; index < squares.length; index++) {
+    if (squares[index] > (most === undefined ? 0 : squares[most])) most = index
+  }
+  return most
 }

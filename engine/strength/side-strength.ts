@@ -9,14 +9,18 @@ import type { NamedStrength } from './strength-of.ts'
 /** The checks of side load, under the names of their figures: of every pin, and of every part but the mount. */
 export function sideStrength(bench: StrengthBench, leant: readonly Leant[]): readonly NamedStrength[] {
   const { pins, parts } = bench.mechanism.design
-  const ofPins = pins.map(({ id }, pin) => ({
-    name: `pin.${id}.sideLoad`,
-    words: `the hinge at pin ${id} from the side`,
-    strength: sideHinge(bench, leant, pin),
-  }))
+  const ofPins = pins.map(
+    ({ id }, pin): NamedStrength => ({
+      name: `pin.${id}.sideLoad`,
+      words: `the hinge at pin ${id} from the side`,
+      of: { kind: 'pin', index: pin },
+      strength: sideHinge(bench, leant, pin),
+    }),
+  )
   const ofParts = parts.flatMap(({ id }, part): NamedStrength[] => {
     if (part === 0) return []
-    return [{ name: `part.${id}.sideLoad`, words: `part ${id} from the side`, strength: sidePart(bench, leant, part) }]
+    const of = { kind: 'part', index: part } as const
+    return [{ name: `part.${id}.sideLoad`, words: `part ${id} from the side`, of, strength: sidePart(bench, leant, part) }]
   })
   return [...ofPins, ...ofParts]
 }

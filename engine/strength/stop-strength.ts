@@ -1,9 +1,9 @@
 /** A stop under its largest force: a line contact whose shear below the surface may not make the softer body yield. */
 import type { Design, Material, Part, Stop } from '../design/design.ts'
 import { lineContact } from './line-contact.ts'
-import { type Limit, leastMargin } from './margin.ts'
+import type { Limit } from './margin.ts'
 import { partWidth } from './part-width.ts'
-import type { Strength } from './strength.ts'
+import { foundAt, type Strength } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
 /** Where shear is all there is, a ductile body yields at half of its yield strength in tension (Tresca). */
@@ -30,8 +30,9 @@ export function stopStrength({ mechanism, factors }: StrengthBench, { stop, forc
   if (!(curvature_1_mm > 0)) return { why: 'the round fills its socket: the contact is no line' }
   const [round, against] = bodies.map((body) => ({ modulus_MPa: body?.modulus_MPa ?? 0, poisson: body?.poisson ?? 0 }))
   const contact = lineContact({ force_N, length_mm, curvature_1_mm, bodies: [round, against] })
-  const margin = leastMargin(bodies.map((body) => limitOf(body, contact.shear_MPa, factors.yield)))
-  if (!margin) return { why: 'no material of the two states a yield strength' }
+  const limits = bodies.map((body) => limitOf(body, contact.shear_MPa, factors.yield))
+  const names = [pin ? undefined : design.parts[stop.round.part].id, design.parts[stop.against.part].id]
+  const part = names[softerOf(bodies)]
   const steps = [
     { name: 'largest force of the stop', value: force_N, unit: 'N' },
     { name: 'length of the contact', value: length_mm, unit: 'mm' },
@@ -39,13 +40,18 @@ export function stopStrength({ mechanism, factors }: StrengthBench, { stop, forc
     { name: 'pressure in its middle', value: contact.pressure_MPa, unit: 'MPa' },
     { name: 'largest shear below it', value: contact.shear_MPa, unit: 'MPa' },
   ] as const
-  return { margin, steps }
+  return foundAt({ limits, steps }, part === undefined ? {} : { part }, 'no material of the two states a yield strength')
 }
 
 function limitOf(material: Material | undefined, stress: number, factor: number): Limit {
   const { yield_MPa } = material ?? {}
   const allowable = yield_MPa === undefined ? undefined : TRESCA_ratio * yield_MPa
-  return { says: `${material?.name} is dented for good`, stress, allowable, factor }
+  return { says: 'is dented for good', stress, allowable, factor }
+}
+
+/** The body that yields first. */
+function softerOf([one, other]: readonly (Material | undefined)[]): 0 | 1 {
+  return (one?.yield_MPa ?? 0) < (other?.yield_MPa ?? 0) ? 0 : 1
 }
 
 function missingOf({ parts }: Design, { round, against }: Stop, bodies: readonly (Material | undefined)[]): string | undefined {

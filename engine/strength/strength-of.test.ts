@@ -21,7 +21,7 @@ function bench(forces: Readonly<Record<string, readonly [number, number]>>, desi
   const { posture } = assemble(mechanism)
   if (!posture) throw new Error('the example does not go together')
   const all = mechanism.joints.flatMap(({ pin }) => forces[design.pins[pin].id] ?? [0, 0])
-  const state: Pressed = { loadCase: 'carry', doing: 'holding', drive: 0, posture, forces: Float64Array.from(all) }
+  const state: Pressed = { loadCase: 'carry', doing: 'holding', drive: 0, arc_ratio: 1, posture, forces: Float64Array.from(all) }
   return { mechanism, states: [state], factors: USUAL_FACTORS }
 }
 

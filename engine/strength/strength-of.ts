@@ -10,41 +10,53 @@ import type { StrengthBench } from './strength-bench.ts'
 export interface NamedStrength {
   /** E.g. `pin.dip.shear`. */
   readonly name: string
-  /** What it is about, in words, e.g. `pin dip in shear`. */
+  /** What gives way, in words, e.g. `pin dip in bending`. */
   readonly words: string
+  /** What it is looked at on; a part at a pin is named by the finding. */
+  readonly of: { readonly kind: 'pin' | 'part' | 'stop'; readonly index: number }
   readonly strength: Strength
 }
 
 /**
- * All checks.
+ * All checks. A further one is a line here, a row of the catalogue and a row of the workings.
  *
  * @param stops of each stop the largest force that it takes, N, or why there is none
  */
 export function strengthOf(bench: StrengthBench, stops: readonly (number | Strength)[]): readonly NamedStrength[] {
-  const { pins, parts, stops: declared } = bench.mechanism.design
-  const ofPins = pins.flatMap(({ id }, pin): NamedStrength[] => {
-    const { shear, bending } = pinStrength(bench, pin)
-    const { bearing, tearOut, section } = lugStrength(bench, pin)
+  return [...checksOfPins(bench), ...checksOfLinks(bench), ...checksOfStops(bench, stops)]
+}
+
+function checksOfPins(bench: StrengthBench): readonly NamedStrength[] {
+  return bench.mechanism.design.pins.flatMap(({ id }, index): NamedStrength[] => {
+    const of = { kind: 'pin', index } as const
+    const { shear, bending } = pinStrength(bench, index)
+    const { bearing, tearOut, section } = lugStrength(bench, index)
     return [
-      { name: `pin.${id}.shear`, words: `pin ${id} in shear`, strength: shear },
-      { name: `pin.${id}.bending`, words: `pin ${id} in bending`, strength: bending },
-      { name: `pin.${id}.bearing`, words: `a hole at pin ${id} under its pressure`, strength: bearing },
-      { name: `pin.${id}.tearOut`, words: `a lug torn out at pin ${id}`, strength: tearOut },
-      { name: `pin.${id}.section`, words: `a section beside pin ${id}`, strength: section },
+      { name: `pin.${id}.shear`, words: `pin ${id} in shear`, of, strength: shear },
+      { name: `pin.${id}.bending`, words: `pin ${id} in bending`, of, strength: bending },
+      { name: `pin.${id}.bearing`, words: `a hole at pin ${id} under its pressure`, of, strength: bearing },
+      { name: `pin.${id}.tearOut`, words: `a lug torn out at pin ${id}`, of, strength: tearOut },
+      { name: `pin.${id}.section`, words: `a section beside pin ${id}`, of, strength: section },
     ]
   })
-  const ofLinks = parts.flatMap(({ id, role }, part): NamedStrength[] => {
+}
+
+function checksOfLinks(bench: StrengthBench): readonly NamedStrength[] {
+  return bench.mechanism.design.parts.flatMap(({ id, role }, index): NamedStrength[] => {
     if (role !== 'link') return []
-    const { tension, buckling } = linkStrength(bench, part)
+    const of = { kind: 'part', index } as const
+    const { tension, buckling } = linkStrength(bench, index)
     return [
-      { name: `link.${id}.tension`, words: `link ${id} in tension`, strength: tension },
-      { name: `link.${id}.buckling`, words: `link ${id} by buckling`, strength: buckling },
+      { name: `link.${id}.tension`, words: `link ${id} in tension`, of, strength: tension },
+      { name: `link.${id}.buckling`, words: `link ${id} by buckling`, of, strength: buckling },
     ]
   })
-  const ofStops = declared.map((stop, index): NamedStrength => {
+}
+
+function checksOfStops(bench: StrengthBench, stops: readonly (number | Strength)[]): readonly NamedStrength[] {
+  return bench.mechanism.design.stops.map((stop, index): NamedStrength => {
     const force = stops[index]
     const strength = typeof force === 'number' ? stopStrength(bench, { stop, force_N: force }) : force
-    return { name: `stop.${stop.id}.contact`, words: `stop ${stop.id} by a dent`, strength }
+    return { name: `stop.${stop.id}.contact`, words: `stop ${stop.id} by a dent`, of: { kind: 'stop', index }, strength }
   })
-  return [...ofPins, ...ofLinks, ...ofStops]
 }

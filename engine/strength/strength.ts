@@ -50,7 +50,8 @@ export function foundAt(
   missing: string,
 ): Strength {
   const margin = leastMargin(limits)
-  return margin ? { margin, steps, ...at } : { why: missing }
+  if (!margin) return { why: missing }
+  return Number.isFinite(margin.value) ? { margin, steps, ...at } : UNPRESSED
 }
 
 /** The least of checks on several parts; one that cannot be worked out leaves all open, unless another falls short by itself. */

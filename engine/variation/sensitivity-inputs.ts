@@ -40,7 +40,6 @@ const idle: ReadonlySet<string | number> = new Set([
   'outline',
   'position',
   'requirements',
-  'room',
   'thickness',
   'tolerance',
   'use',

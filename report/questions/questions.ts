@@ -1,5 +1,6 @@
 import { holdSentence } from '../sentences/hold-sentence.ts'
 import { motionSentence } from '../sentences/motion-sentence.ts'
+import { strengthSentence } from '../sentences/strength-sentence.ts'
 import type { Told } from '../tables/told.ts'
 import type { QuestionName } from './question-of.ts'
 
@@ -15,6 +16,7 @@ export interface Question {
 export const questions: readonly Question[] = [
   { name: 'motion', word: 'Motion', asks: 'Does the finger close where it should?', sentence: motionSentence },
   { name: 'hold', word: 'Hold', asks: 'Does it hold the load, and does it let go afterwards?', sentence: holdSentence },
+  { name: 'strength', word: 'Strength', asks: 'What gives first, and does it bear its loads?', sentence: strengthSentence },
 ]
 
 /** The question of a name. */

@@ -115,6 +115,10 @@ const HEADINGS: Readonly<Record<string, string>> = {
   return: 'The way back',
   drive: 'What the wearer gives',
   release: 'Release past dead centre',
+  strength: 'What gives first',
+  'strength.pin': 'Pins and the parts about them',
+  'strength.link': 'Links',
+  'strength.stop': 'Stops',
 }
 
 /** Under the heading of its load case a figure need not name it again. */
@@ -125,5 +129,5 @@ function titleUnder(group: string, figure: Figure): string {
 function groupOf(evaluation: Told, id: string): string {
   const [first, second] = id.split('.')
   if (first === 'loadCase') return evaluation.design.loadCases.find((loadCase) => loadCase.id === second)?.name ?? 'Loads'
-  return HEADINGS[first] ?? 'Other figures'
+  return HEADINGS[`${first}.${second}`] ?? HEADINGS[first] ?? 'Other figures'
 }

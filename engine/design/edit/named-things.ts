@@ -9,7 +9,9 @@ import { valueAt } from './value-at.ts'
 
 const sectionOfFigure: Readonly<Record<ThingKind, string>> = {
   pin: 'pins',
+  everyPin: 'pins',
   link: 'parts',
+  stop: 'stops',
   toggle: 'toggles',
   loadCase: 'loadCases',
 }

@@ -27,7 +27,7 @@ export function heronBench(
   if (!posture) throw new Error('the example does not go together')
   const pressed = states.map(({ forces, loadCase = 'carry' }): Pressed => {
     const all = mechanism.joints.flatMap(({ pin }) => forces[design.pins[pin].id] ?? [0, 0])
-    return { loadCase, doing: 'holding', drive: 0, posture, forces: Float64Array.from(all) }
+    return { loadCase, doing: 'holding', drive: 0, arc_ratio: 1, posture, forces: Float64Array.from(all) }
   })
   return { mechanism, states: pressed, factors: USUAL_FACTORS }
 }

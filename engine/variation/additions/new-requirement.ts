@@ -10,6 +10,7 @@ const firstBounds: Readonly<Record<Exclude<FigureUnit, 'words'>, string>> = {
   N: '0 N',
   N·mm: '0 N*mm',
   'N·mm per pin': '0 N*mm',
+  MPa: '0 MPa',
   '1': '0',
   'yes or no': 'yes',
 }

@@ -1,0 +1,15 @@
+import type { FigureRow } from './figure-row.ts'
+
+/** Figures of what gives first; each but the words is a margin of safety. */
+export const strengthRows: readonly FigureRow[] = [
+  ['strength.least', '1', 'Least margin of strength'],
+  ['strength.givesFirst', 'words', 'Gives first'],
+  ['strength.pin.<everyPin>.shear', '1', 'Margin of pin <everyPin> in shear'],
+  ['strength.pin.<everyPin>.bending', '1', 'Margin of pin <everyPin> in bending'],
+  ['strength.pin.<everyPin>.bearing', '1', 'Margin of the holes at pin <everyPin> under its pressure'],
+  ['strength.pin.<everyPin>.tearOut', '1', 'Margin of the lugs at pin <everyPin> against tearing out'],
+  ['strength.pin.<everyPin>.section', '1', 'Margin of the sections beside pin <everyPin>'],
+  ['strength.link.<link>.tension', '1', 'Margin of <link> in tension'],
+  ['strength.link.<link>.buckling', '1', 'Margin of <link> against buckling'],
+  ['strength.stop.<stop>.contact', '1', 'Margin of stop <stop> against a dent'],
+]

@@ -1,0 +1,112 @@
+/** What gives first: every check of strength as a figure, and all of them in one list, the least margin first. */
+import { USUAL_FACTORS } from '../strength/factors.ts'
+import type { Found, NotFound } from '../strength/strength.ts'
+import { type NamedStrength, strengthOf } from '../strength/strength-of.ts'
+import type { CaseFound } from './case-figures.ts'
+import type { RankedStrength, StrengthList, WorkingValue } from './evaluation.ts'
+import { type FigureEntry, type FigureSheet, line } from './figure-sheet.ts'
+import { driveUnit } from './motion-figures.ts'
+import { pressedStates } from './pressed-states.ts'
+import { stopForces } from './stop-forces.ts'
+import type { Survey } from './survey.ts'
+
+/** Margins named in the working of the least one. */
+const NEXT = 5
+
+/** Margins of every check, the least of all and what gives first; the checks that could not be worked out are listed with what is missing. */
+export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: readonly CaseFound[]): StrengthList {
+  const { states, missing } = pressedStates(survey, cases)
+  const bench = { mechanism: survey.path.mechanism, states, factors: USUAL_FACTORS }
+  const checks = strengthOf(bench, stopForces(survey, cases))
+  const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
+  const list = listOf(survey, checks, unknown)
+  addLeast(sheet, survey, list)
+  for (const check of checks) sheet.add(`strength.${check.name}`, entryOf(survey, check, unknown))
+  return list
+}
+
+function entryOf(survey: Survey, { strength }: NamedStrength, unknown: string | undefined): FigureEntry {
+  if (strength.margin === undefined) return withoutMargin(strength, unknown)
+  const { value } = strength.margin
+  const working = { inputs: inputsOf(survey, strength), steps: stepsOf(strength) }
+  if (unknown === undefined || value < 0) return { value, ...working }
+  return { noMoreThan: value, why: unknown, ...working }
+}
+
+/** What nothing presses bears any load case; what is not known bears none. */
+function withoutMargin({ why, spared }: NotFound, unknown: string | undefined): FigureEntry {
+  if (!spared) return { why }
+  return unknown === undefined ? { why, beyond: 'above any' } : { why: unknown }
+}
+
+function inputsOf(survey: Survey, { margin, state, part }: Found): readonly WorkingValue[] {
+  const { allowable, factor, unit, says } = margin.limit
+  return [
+    ...(state ? [line('load case', state.loadCase, 'words', `loadCases.${state.loadCase}`)] : []),
+    ...(state ? [line('doing', state.doing, 'words'), line('at drive', state.drive, driveUnit(survey))] : []),
+    ...(part === undefined ? [] : [line('part', part, 'words', `parts.${part}`)]),
+    line('how it gives way', says, 'words'),
+    ...(allowable === undefined ? [] : [line('allowable', allowable, unit ?? 'MPa')]),
+    line('factor', factor, '1'),
+  ]
+}
+
+function stepsOf({ margin, steps }: Found): readonly WorkingValue[] {
+  const { stress, unit } = margin.limit
+  const own = steps.map(({ name, value, unit: stepUnit }) => line(name, value, stepUnit))
+  return Number.isFinite(stress) ? [...own, line(unit === undefined ? 'stress' : 'found', stress, unit ?? 'MPa')] : own
+}
+
+function listOf({ design }: Survey, checks: readonly NamedStrength[], unknown: string | undefined): StrengthList {
+  const ranked: RankedStrength[] = []
+  const open: StrengthList['open'][number][] = []
+  for (const { name, words, of, strength } of checks) {
+    const figure = `strength.${name}`
+    if (strength.margin === undefined) {
+      if (!strength.spared) open.push({ figure, words, why: strength.why })
+      continue
+    }
+    const { margin, state, part } = strength
+    ranked.push({
+      figure,
+      words,
+      margin: margin.value,
+      says: margin.limit.says,
+      factor: margin.limit.factor,
+      ...(state && { loadCase: state.loadCase, doing: state.doing, at: { drive: state.drive, arc_ratio: state.arc_ratio } }),
+      ...(of.kind === 'pin' && { pin: design.pins[of.index].id }),
+      ...(of.kind === 'stop' && { stop: design.stops[of.index].id }),
+      ...(of.kind === 'part' ? { part: design.parts[of.index].id } : part !== undefined && { part }),
+    })
+  }
+  ranked.sort((one, other) => one.margin - other.margin)
+  return { ranked, open, ...(unknown !== undefined && { unknown }) }
+}
+
+/** A check that is open leaves the least margin open too, unless another one falls short by itself. */
+function addLeast(sheet: FigureSheet, survey: Survey, { ranked, open, unknown }: StrengthList): void {
+  const [first] = ranked
+  const why = unknown ?? (open.length > 0 ? openWords(open) : 'nothing is pressed by the load cases')
+  const isDecided = first !== undefined && (first.margin < 0 || (unknown === undefined && open.length === 0))
+  const place = first?.at && [
+    line('load case', first.loadCase ?? '', 'words', `loadCases.${first.loadCase}`),
+    line('doing', first.doing ?? '', 'words'),
+    line('at drive', first.at.drive, driveUnit(survey)),
+  ]
+  const inputs = [line('checks', ranked.length + open.length, '1'), ...(place ?? [])]
+  const steps = ranked.slice(0, NEXT).map(({ words, margin, figure }) => line(words, margin, '1', figure))
+  const isIdle = first === undefined && unknown === undefined && open.length === 0
+  sheet.add('strength.least', {
+    ...(isDecided ? { value: first.margin } : { why, ...(first && { noMoreThan: first.margin }) }),
+    ...(isIdle && { beyond: 'above any' as const }),
+    inputs,
+    steps,
+  })
+  sheet.add('strength.givesFirst', isDecided ? { value: first.words, inputs, steps } : { why, inputs, steps })
+}
+
+function openWords(open: StrengthList['open']): string {
+  const [first] = open
+  const more = open.length > 1 ? `, and ${open.length - 1} more that cannot be worked out` : ''
+  return `${first.words}: ${first.why}${more}`
+}
