@@ -17,13 +17,16 @@ describe('make', () => {
 
   it('prints a document whose sources sum to its total, and writes the parts list', async () => {
     const folder = join(testFolder(), 'shop')
-    const { output } = await tryCommand(['make', examplePath, '--sets', '3', '--json', '--out', folder])
+    const { output, errors } = await tryCommand(['make', examplePath, '--sets', '3', '--json', '--out', folder])
     const { partsList, costs } = JSON.parse(output)
     const things = ['parts', 'pins', 'springs', 'bought'].flatMap((section) => Object.keys(example[section]))
     expect(partsList.items.map(({ id }: { readonly id: string }) => id)).toEqual(things)
     const [{ sources, total }] = costs.batches
     expect(sources.reduce((sum: number, { amount }: { readonly amount: number }) => sum + amount, 0)).toBeCloseTo(total, 6)
     expect(readFileSync(join(folder, 'parts-list.csv'), 'utf8').split('\r\n')).toHaveLength(things.length + 2)
+    const shapes = Object.keys(example.parts).length + Object.keys(example.pins).length
+    expect(errors).toBe(`${shapes + 1} files are written to ${folder}.\n`)
+    expect(readFileSync(join(folder, 'part-topLink.step'), 'utf8')).toMatch(/^ISO-10303-21;/)
   })
 
   it.each([['0'], ['1,two'], ['1.5'], ['10001']])('refuses --sets %s', async (sets) => {

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { Command } from 'commander'
 import pc from 'picocolors'
 import { batchCost, breakEven, type Design, partsList, readDesign } from '../engine/index.ts'
-import { caution, costTable, itemRows, makeAsks, makeSentence, partsFile, USUAL_BATCHES } from '../report/index.ts'
+import { caution, costTable, itemRows, makeAsks, makeSentence, shopFiles, USUAL_BATCHES } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import { asWrongUse } from './design-file.ts'
@@ -30,7 +30,10 @@ export function addMake(program: Command, { terminal, end }: Ends): void {
     .option('--store <FOLDER>', STORE)
     .option('--sets <LIST>', `numbers of sets in a batch, such as 1,10,50; ${USUAL_BATCHES.join(',')} when it is left out`)
     .option('--json', 'print one JSON document instead of text')
-    .option('--out <FOLDER>', 'write what goes to the shop into this folder: the parts list as parts-list.csv')
+    .option(
+      '--out <FOLDER>',
+      'write what goes to the shop into this folder: the parts list, and a solid (STEP) of every part and pin',
+    )
     .addHelpText('after', '\nExample\n  fingerwright make designs/heron.json --sets 1,5,20 --out shop')
     .action(async (path: string, options: MakeOptions) => end(await make({ path, ...options }, terminal)))
 }
@@ -49,7 +52,7 @@ async function make({ sets, json, out, ...named }: MakeOptions & DesignNamed, te
     terminal.writeError(refusalText(file.shown, read.problems))
     return exitStatus.refused
   }
-  if (out !== undefined) await writeShopFiles(out, read.value)
+  if (out !== undefined) terminal.writeError(await writeShopFiles(out, read.value))
   terminal.write(
     json === true ? `${JSON.stringify(makingDocument(read.value, batches), null, 2)}\n` : answer(read.value, batches, terminal),
   )
@@ -65,13 +68,16 @@ function batchesOf(sets: string): readonly number[] {
   throw new WrongUse(`--sets "${sets}": needs whole numbers from 1 to ${SETS_MOST} with commas between, such as 1,10,50`)
 }
 
-async function writeShopFiles(folder: string, design: Design): Promise<void> {
+/** @returns what was written and what was not, a line each */
+async function writeShopFiles(folder: string, design: Design): Promise<string> {
+  const { files, left } = shopFiles(design)
   try {
     await mkdir(folder, { recursive: true })
-    await writeFile(join(folder, 'parts-list.csv'), partsFile(design))
+    for (const { name, text } of files) await writeFile(join(folder, name), text)
   } catch (error) {
     throw asWrongUse(error, folder)
   }
+  return [`${files.length} files are written to ${folder}.`, ...left].map((line) => `${line}\n`).join('')
 }
 
 function makingDocument(design: Design, batches: readonly number[]): object {

@@ -8,6 +8,7 @@ import { addMake } from './make.ts'
 import { DESIGN, REVISION, STORE } from './option-words.ts'
 import { setPassphrase } from './passphrase.ts'
 import { type ServeOptions, serve } from './serve.ts'
+import { addSprings } from './springs.ts'
 import { addStoreCommands } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 import { writeNewDesign } from './write-new-design.ts'
@@ -71,6 +72,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
     addQuestion(program, { scope: name, asks: `${asks.charAt(0).toLowerCase()}${asks.slice(1)}`, run })
   }
   addMake(program, { terminal, end })
+  addSprings(program, { terminal, end })
   addOthers(program, terminal)
   addStoreCommands(program, { terminal, end })
   return program

@@ -16,6 +16,7 @@ export { costTable, USUAL_BATCHES } from './making/cost-rows.ts'
 export { type ItemRow, itemRows, massText } from './making/item-rows.ts'
 export { makeAsks, makeSentence, setCostWords } from './making/make-sentence.ts'
 export { partsFile } from './making/parts-file.ts'
+export { type ShopFile, type ShopFiles, shopFiles } from './making/shop-files.ts'
 export { drawPlot, type Plot } from './plots/draw-plot.ts'
 export { type PlotGroup, plotGroups } from './plots/plot-groups.ts'
 export { axisRange, driveAt, driveMarks, travelEnd } from './plots/travel-axis.ts'
@@ -26,6 +27,7 @@ export { caution } from './sentences/caution.ts'
 export { linesApart } from './sentences/lines-apart.ts'
 export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
+export { type SpringRow, springDocument, springHeads, springRows, springSentence } from './springs/spring-rows.ts'
 export {
   type KeptFigureRow,
   type KeptFindingRow,

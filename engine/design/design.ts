@@ -238,6 +238,8 @@ export type Spring =
       readonly ownFriction_ratio: number
       /** Absent when only rate and preload are stated. */
       readonly wire?: TorsionWire
+      /** Around it and along the pin; absent when not stated. */
+      readonly room?: { readonly outside_mm: number; readonly width_mm: number }
     }
   | (StraightSpring & { readonly kind: 'tension'; readonly wire?: TensionWire })
   | (StraightSpring & { readonly kind: 'compression'; readonly wire?: CompressionWire })
@@ -253,6 +255,8 @@ interface StraightSpring {
   /** How far a spring as bought may be off, either way, as a share. */
   readonly within?: { readonly rate_ratio?: number; readonly initial_ratio?: number }
   readonly ownFriction_ratio: number
+  /** Around it, and the diameter of what it goes over, 0 for nothing; absent when not stated. */
+  readonly room?: { readonly outside_mm: number; readonly over_mm: number }
 }
 
 /** What the wearer moves. Its coordinate grows as the finger closes. */

@@ -40,6 +40,7 @@ const idle: ReadonlySet<string | number> = new Set([
   'outline',
   'position',
   'requirements',
+  'room',
   'thickness',
   'tolerance',
   'use',

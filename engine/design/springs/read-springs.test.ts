@@ -101,6 +101,18 @@ describe('a spring that contradicts itself or cannot be wound is refused', () =>
     expect(problems(changes)).toEqual(expected)
   })
 
+  it('a coil that has no room', () => {
+    const room = (changes: object) => ({ ...wire({}), 'springs.return.room': { outside: '12 mm', width: '13 mm', ...changes } })
+    expect(problems(room({}))).toEqual([])
+    // SOURCE hand (9.75 × 1.2 = 11.7 along the pin, 11.2 outside)
+    expect(problems(room({ outside: '11.1 mm' }))).toEqual(['springs.return.room.outside: too small'])
+    expect(problems(room({ width: '11.6 mm' }))).toEqual(['springs.return.room.width: too small'])
+    expect(problems({ ...pushed({}), 'springs.push.room': { outside: '9 mm', over: '6.9 mm' } })).toEqual([])
+    expect(problems({ ...pushed({}), 'springs.push.room': { outside: '9 mm', over: '7 mm' } })).toEqual([
+      'springs.push.room.over: too large',
+    ])
+  })
+
   it('names both numbers of a contradiction', () => {
     const found = read({ 'springs.return.rate': '2 N*mm/deg', 'springs.return.wire': torsion }).problems ?? []
     expect(found).toHaveLength(1)

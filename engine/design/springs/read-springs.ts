@@ -5,6 +5,7 @@ import type { Document } from '../document.ts'
 import { reportSamePart, reportUnjoined, type Workbench } from '../read-joints.ts'
 import type { Reading } from '../reading.ts'
 import { helicalRate, tensionTurns, torsionRate } from './coil.ts'
+import { readStraightRoom, readTorsionRoom } from './read-room.ts'
 import { activeCoils, readCompressionWire, readTensionWire, readTorsionWire } from './read-wire.ts'
 import { readWithin } from './read-within.ts'
 import type { CompressionWire, TensionWire, TorsionWire } from './spring-wire.ts'
@@ -51,6 +52,8 @@ function readTorsion(id: string, typed: TypedTorsion, bench: Workbench): Spring 
   const pin_mm = bench.pins[pin]?.diameter_mm ?? Number.NaN
   const wire = typed.wire && readTorsionWire(typed.wire, pin_mm, { place: `${place}.wire`, reading })
   const rate_Nmm_rad = torsionRateOf(typed, wire, { place, reading })
+  const bodyTurns = wire?.bodyTurns ?? 0
+  const room = typed.room && readTorsionRoom(typed.room, { place, reading, wire, bodyTurns })
   return {
     id,
     kind: 'torsion',
@@ -62,6 +65,7 @@ function readTorsion(id: string, typed: TypedTorsion, bench: Workbench): Spring 
     ...readWithin<'rate' | 'preload'>(place, typed.within, reading),
     ownFriction_ratio: typed.ownFriction === undefined ? 0 : reading.share(`${place}.ownFriction`, typed.ownFriction),
     ...(wire && { wire }),
+    ...(room && { room }),
   }
 }
 
@@ -147,7 +151,8 @@ function readTension(typed: TypedStraight & { kind: 'tension' }, ends: Ends, whe
   const wire = typed.wire && readTensionWire(typed.wire, spring, { place: `${place}.wire`, reading })
   const rate_N_mm = straightRateOf(typed, wire && rateOfTensionWire(wire), where)
   const within = readWithin<'rate' | 'initial'>(place, typed.within, reading)
-  return { ...ends, kind: 'tension', rate_N_mm, initial_N, ...within, ...(wire && { wire }) }
+  const room = typed.room && readStraightRoom(typed.room, { ...where, wire })
+  return { ...ends, kind: 'tension', rate_N_mm, initial_N, ...within, ...(wire && { wire }), ...(room && { room }) }
 }
 
 function readCompression(typed: TypedStraight & { kind: 'compression' }, ends: Ends, where: Where): Spring {
@@ -155,7 +160,8 @@ function readCompression(typed: TypedStraight & { kind: 'compression' }, ends: E
   const wire = typed.wire && readCompressionWire(typed.wire, ends.freeLength_mm, { place: `${place}.wire`, reading })
   const rate_N_mm = straightRateOf(typed, wire && rateOfCompressionWire(wire), where)
   const within = readWithin<'rate'>(place, typed.within, reading)
-  return { ...ends, kind: 'compression', rate_N_mm, initial_N: 0, ...within, ...(wire && { wire }) }
+  const room = typed.room && readStraightRoom(typed.room, { ...where, wire })
+  return { ...ends, kind: 'compression', rate_N_mm, initial_N: 0, ...within, ...(wire && { wire }), ...(room && { room }) }
 }
 
 function straightRateOf({ rate, wire }: TypedStraight, wound: number | undefined, where: Where): number {

@@ -63,6 +63,20 @@ const tensionWire = object({
     .describe('Mean radii of the hook: of its loop, and of the bend from the body into it. Left out: its hooks stay undecided.'),
 }).describe('Wire and coil.')
 
+const torsionRoom = object({
+  outside: length.describe('Diameter that it has around it.'),
+  width: length.describe('Along the pin.'),
+})
+  .optional()
+  .describe('Room that there is for it: a coil that does not fit is refused, and others that fit are looked for in it.')
+
+const straightRoom = object({
+  outside: length.describe('Diameter that it has around it.'),
+  over: length.optional().describe('Diameter of what it goes over. Default: nothing.'),
+})
+  .optional()
+  .describe('Room that there is for it: a coil that does not fit is refused, and others that fit are looked for in it.')
+
 const ownFriction = plain('0.05').optional().describe('Share of its force lost to its own friction. Default: 0.')
 
 const within = (of: string) =>
@@ -84,6 +98,7 @@ const torsionSpring = object({
     .describe(boughtWithin),
   ownFriction,
   wire: torsionWire.optional(),
+  room: torsionRoom,
 })
 
 const straightSpring = {
@@ -92,6 +107,7 @@ const straightSpring = {
   rate: quantity('springRate').optional().describe('Left out: it follows from the wire.'),
   freeLength: length,
   ownFriction,
+  room: straightRoom,
 }
 
 const tensionSpring = object({
