@@ -1,6 +1,6 @@
 /**
  * Which folder may import which. Imports go one way: inside the engine
- * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← making ← index, outside of it
+ * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← making ← inspection ← index, outside of it
  * engine/index ← report/index, records/index ← server/index ← command-line, and engine/index, report/index ← page.
  */
 import { join } from 'node:path'

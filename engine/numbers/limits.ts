@@ -197,6 +197,8 @@ export const limits = {
   /** Depth of the normal tail's continued fraction: this over x², and the least, leave nothing of its remainder at 16 digits. */
   normalTailDepth: 500,
   normalTailLeast: 8,
+  /** Doublings of the range in which a quantile is looked for: from a mean of one to a million times of it. */
+  quantileDoublings: 60,
   /** Share of its range that a quantile is closed to. */
   quantileWidth: 1e-15,
   /** Rounds to the nearest failure: three or four are usual on a smooth margin. */
