@@ -12,10 +12,11 @@ import { readParts } from './read-parts.ts'
 import { readPins, reportUnplacedParts } from './read-pins.ts'
 import { readRequirements } from './read-requirements.ts'
 import { readGivesWay, readUse } from './read-use.ts'
-import { readGeneralTolerance, readVariation } from './read-variation.ts'
+import { readGeneralTolerance, readVariationRules } from './read-variation-rules.ts'
 import { readWearRates } from './read-wear-rates.ts'
 import type { Reading } from './reading.ts'
 import { References } from './references.ts'
+import { reportCoatedSizes } from './report-coated-sizes.ts'
 import { readSprings } from './springs/read-springs.ts'
 
 /**
@@ -26,6 +27,39 @@ import { readSprings } from './springs/read-springs.ts'
  */
 export function assembled(reading: Reading, name: string): Design | undefined {
   const { document } = reading
+  const { bench, ...made } = madeSections(reading)
+  reportCoatedSizes(reading, made)
+  const stated = statedOnly(bench)
+  const { parts, pins, springs, drive } = made
+  const rest = {
+    requirements: readRequirements(reading, figureScope(document, pins)),
+    orders: readOrders({ reading, parts, pins, springs }),
+    bought: readBought(reading),
+  }
+  if (document.title === undefined || !drive) return undefined
+  return {
+    name,
+    title: reading.line('title', document.title),
+    note: reading.text('note', document.note ?? ''),
+    ...stated,
+    ...made,
+    drive,
+    ...rest,
+  }
+}
+
+/**
+ * The design again, with the sizes of one set: what is made of metal is read anew, what is asked of it and said about it stays.
+ *
+ * @param reading of the same document, with other sizes
+ */
+export function reassembled(reading: Reading, kept: Design): Design | undefined {
+  const { bench: _, drive, ...made } = madeSections(reading)
+  return drive && { ...kept, ...made, drive }
+}
+
+/** The sections that hold sizes, with the bench that the others are read on. */
+function madeSections(reading: Reading) {
   const dimensions = readDimensions(reading)
   const materials = readMaterials(reading)
   const frictionPairs = withWear(reading, { pairs: readFrictionPairs(reading), rates: readWearRates(reading) })
@@ -36,30 +70,17 @@ export function assembled(reading: Reading, name: string): Design | undefined {
   const pins = readPins(shelf)
   reportUnplacedParts(pins, shelf)
   const bench: Workbench = { ...shelf, pins, find: new References(reading, parts, pins) }
-  const drive = readDrive(bench)
-  const stated = statedOnly(bench)
-  const springs = readSprings(bench)
-  const rest = {
-    stops: readStops(bench),
-    springs,
-    loadCases: readLoadCases(bench),
-    toggles: readToggles(bench),
-    requirements: readRequirements(reading, figureScope(document, pins)),
-    orders: readOrders({ reading, parts, pins, springs }),
-    bought: readBought(reading),
-  }
-  if (document.title === undefined || !drive) return undefined
   return {
-    name,
-    title: reading.line('title', document.title),
-    note: reading.text('note', document.note ?? ''),
+    bench,
     dimensions,
     frictionPairs: [...frictionPairs.values()],
     parts,
     pins,
-    drive,
-    ...stated,
-    ...rest,
+    drive: readDrive(bench),
+    stops: readStops(bench),
+    springs: readSprings(bench),
+    loadCases: readLoadCases(bench),
+    toggles: readToggles(bench),
   }
 }
 
@@ -68,7 +89,7 @@ function statedOnly(bench: Workbench): Partial<Design> {
   const release = readRelease(bench)
   const weight = readWeight(bench)
   const generalTolerance = readGeneralTolerance(bench.reading)
-  const variation = readVariation(bench.reading)
+  const variation = readVariationRules(bench.reading)
   const use = readUse(bench)
   const givesWay = readGivesWay(bench)
   const making = readMaking(bench.reading)

@@ -7,13 +7,15 @@
  * Nothing is corrected silently.
  */
 import { limits } from '../numbers/limits.ts'
-import { assembled } from './assembled.ts'
+import { assembled, reassembled } from './assembled.ts'
 import { tooManyThings } from './counts.ts'
 import type { Design } from './design.ts'
+import type { Document } from './document.ts'
 import { linesOf } from './json-places.ts'
 import { readJson } from './json-text.ts'
+import { asTyped, type OtherSizes } from './other-sizes.ts'
 import type { Checked, Problem } from './problem.ts'
-import { Reading } from './reading.ts'
+import { Reading, type TypedExpressions } from './reading.ts'
 import { readStructure } from './structure.ts'
 
 /**
@@ -24,16 +26,38 @@ import { readStructure } from './structure.ts'
  * @returns the design in inside units, or its problems in the order of reading, at most `limits.problems` and a last one that says that there are more
  */
 export function readDesign(text: string, name = 'design'): Checked<Design> {
+  const { value, problems } = readRecipe(text, name)
+  return value ? { value: value.design } : { problems }
+}
+
+/** A design with the document that it was read from, so that it can be made again with other sizes. */
+export interface Recipe {
+  readonly design: Design
+  readonly document: Document
+  /** The design with other sizes; problems where they go against one another, such as a pin that is thicker than its hole. */
+  readonly made: (other: OtherSizes) => Checked<Design>
+}
+
+/** Reads a design document, as `readDesign` does, and keeps what is needed to read it again. */
+export function readRecipe(text: string, name = 'design'): Checked<Recipe> {
   const unreadable = refusedText(text)
   if (unreadable) return { problems: [unreadable] }
   const json = readJson(text)
   if (json.value === undefined) return { problems: json.problems }
   const tooMany = tooManyThings(json.value)
   if (tooMany.length > 0) return { problems: listed([...json.problems, ...tooMany], text) }
-  const reading = new Reading(readStructure(json.value))
+  const structure = readStructure(json.value)
+  const expressions: TypedExpressions = new Map()
+  const reading = new Reading(structure, asTyped, expressions)
   const design = assembled(reading, name)
   const problems = [...json.problems, ...reading.problems]
-  return problems.length > 0 || !design ? { problems: listed(problems, text) } : { value: design }
+  if (problems.length > 0 || !design) return { problems: listed(problems, text) }
+  const made = (other: OtherSizes): Checked<Design> => {
+    const again = new Reading(structure, other, expressions)
+    const value = reassembled(again, design)
+    return again.problems.length > 0 || !value ? { problems: again.problems } : { value }
+  }
+  return { value: { design, document: structure.document, made } }
 }
 
 /** The first problems, each with its line, and one more that says that there are more. */

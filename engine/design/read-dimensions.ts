@@ -1,8 +1,7 @@
-import { readExpression } from '../numbers/expression.ts'
 import { functionNames } from '../numbers/functions.ts'
-import { namesIn } from '../numbers/measure.ts'
+import { type Measured, namesIn } from '../numbers/measure.ts'
 import { powersText } from '../numbers/powers.ts'
-import { insideUnit, insideValue, kindOf, type QuantityKind } from '../numbers/quantity.ts'
+import { baseValue, insideUnit, insideValue, kindOf, type QuantityKind } from '../numbers/quantity.ts'
 import { quoted } from '../numbers/quote.ts'
 import { unitNames } from '../numbers/unit.ts'
 import type { Dimension } from './design.ts'
@@ -43,7 +42,7 @@ function readDimension(name: string, typed: TypedDimension, reading: Reading): D
     return undefined
   }
   const text = valueText(typed)
-  const measured = reading.measured(typeof typed === 'object' ? `${place}.value` : place, text)
+  const measured = shifted(reading.measured(typeof typed === 'object' ? `${place}.value` : place, text), reading.shift(place))
   reading.setName(name, measured)
   if (!measured) return undefined
   const kind = kindOf(measured.powers)
@@ -56,6 +55,12 @@ function readDimension(name: string, typed: TypedDimension, reading: Reading): D
     typed: String(text),
     ...(tolerance !== undefined && { tolerance: toleranceOf(tolerance, { place, kind, value, reading }) }),
   }
+}
+
+/** A dimension as it is in this set. @param by in the inside unit of its kind */
+function shifted(measured: Measured | undefined, by: number): Measured | undefined {
+  const kind = measured && by !== 0 ? kindOf(measured.powers) : undefined
+  return measured && kind ? { ...measured, value: measured.value + baseValue(by, kind) } : measured
 }
 
 interface Toleranced {
@@ -82,7 +87,7 @@ function inOrderOfNeed(typed: ReadonlyMap<string, TypedDimension>, reading: Read
   const state = new Map<string, 'open' | 'done'>()
   const needs = (name: string): readonly string[] => {
     const text = valueText(typed.get(name)!)
-    const expression = typeof text === 'string' ? readExpression(text).value : undefined
+    const expression = typeof text === 'string' ? reading.expression(text).value : undefined
     return expression ? namesIn(expression).filter((needed) => typed.has(needed)) : []
   }
   const visit = (name: string, chain: readonly string[]): void => {

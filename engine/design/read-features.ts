@@ -1,5 +1,5 @@
 import { limits } from '../numbers/limits.ts'
-import type { Edge, Hole } from './design.ts'
+import type { Edge, Hole, Point } from './design.ts'
 import type { Document } from './document.ts'
 import { readPair, readXY, wholeTurn_rad } from './read-points.ts'
 import { readTolerance } from './read-tolerance.ts'
@@ -17,15 +17,16 @@ interface PlacedReading {
 /** An opening of a part, by its id. @param place of the hole */
 export function readHole(id: string, typed: TypedHole, { place, reading }: PlacedReading): Hole {
   const diameter_mm = reading.size(`${place}.diameter`, typed.diameter)
+  const { position } = typed
+  const zone_mm =
+    position === undefined ? undefined : reading.atLeast(`${place}.position`, position, { kind: 'length', least: 0 })
   const toleranced = { place: `${place}.tolerance`, kind: 'length', nominal: diameter_mm, surface: 'hole', reading } as const
   return {
     id,
-    at: readXY(place, typed, reading),
+    at: inZone(readXY(place, typed, reading), { place, zone_mm, diameter_mm, reading }),
     diameter_mm,
     ...(typed.tolerance !== undefined && { tolerance: readTolerance(typed.tolerance, toleranced) }),
-    ...(typed.position !== undefined && {
-      positionZone_mm: reading.atLeast(`${place}.position`, typed.position, { kind: 'length', least: 0 }),
-    }),
+    ...(zone_mm !== undefined && { positionZone_mm: zone_mm }),
     ...(typed.positionBonus && { hasPositionBonus: bonusOf(place, typed, reading) }),
     ...(typed.datum && { isDatum: datumOf(place, typed, reading) }),
     ...(typed.slot && {
@@ -35,6 +36,22 @@ export function readHole(id: string, typed: TypedHole, { place, reading }: Place
       },
     }),
   }
+}
+
+interface InZone {
+  readonly place: string
+  readonly zone_mm: number | undefined
+  readonly diameter_mm: number
+  readonly reading: Reading
+}
+
+/** The centre as this set has it. */
+function inZone(at: Point, { place, zone_mm = 0, diameter_mm, reading }: InZone): Point {
+  const within = reading.zonePlace(place)
+  if (!within) return at
+  const bonus_mm = within.leastSize_mm === undefined ? 0 : Math.max(0, diameter_mm - within.leastSize_mm)
+  const radius_mm = (zone_mm + bonus_mm) / 2
+  return { x_mm: at.x_mm + radius_mm * within.x, y_mm: at.y_mm + radius_mm * within.y }
 }
 
 function bonusOf(place: string, { position }: TypedHole, reading: Reading): true {

@@ -29,7 +29,7 @@ function readStop(id: string, typed: TypedStop, bench: Workbench): Stop {
     against,
     ...stopCoating(place, typed, bench),
     friction: frictionNamed(`${place}.friction`, typed.friction, bench),
-    gap_mm: typed.gap === undefined ? 0 : reading.quantity(`${place}.gap`, typed.gap, 'length'),
+    gap_mm: typed.gap === undefined ? reading.shift(`${place}.gap`) : reading.quantity(`${place}.gap`, typed.gap, 'length'),
   }
 }
 

@@ -1,5 +1,5 @@
-import { readExpression } from '../numbers/expression.ts'
-import type { Fault } from '../numbers/fault.ts'
+import { type Expression, readExpression } from '../numbers/expression.ts'
+import type { Fault, Read } from '../numbers/fault.ts'
 import { limits } from '../numbers/limits.ts'
 import { type Measured, measure, type Names, namesIn } from '../numbers/measure.ts'
 import { nearestName } from '../numbers/nearest.ts'
@@ -7,6 +7,7 @@ import { plainNumber } from '../numbers/powers.ts'
 import { asKind, type QuantityKind } from '../numbers/quantity.ts'
 import { hasUnprintable, quoted } from '../numbers/quote.ts'
 import type { Document } from './document.ts'
+import { asTyped, type OtherSizes, type ZonePlace } from './other-sizes.ts'
 import type { Problem } from './problem.ts'
 import type { Structure } from './structure.ts'
 
@@ -25,7 +26,16 @@ export class Reading {
   /** Dimensions that have a problem of their own; what uses them has none. */
   private readonly faultyNames = new Set<string>()
 
-  constructor(structure: Structure) {
+  private readonly other: OtherSizes
+  private readonly expressions: TypedExpressions
+
+  /**
+   * @param other sizes than those typed, for one set
+   * @param expressions that were read before, when the same document is read again
+   */
+  constructor(structure: Structure, other: OtherSizes = asTyped, expressions: TypedExpressions = new Map()) {
+    this.other = other
+    this.expressions = expressions
     this.document = structure.document
     this.problems = [...structure.problems]
     this.isBroken = structure.isBroken
@@ -72,11 +82,33 @@ export class Reading {
     })
   }
 
+  /** A text as an expression, read once. */
+  expression(typed: string): Read<Expression> {
+    const known = this.expressions.get(typed)
+    if (known) return known.read
+    const read = readExpression(typed)
+    const constant = read.value && namesIn(read.value).length === 0 ? measure(read.value, noNames).value : undefined
+    this.expressions.set(typed, { read, ...(constant && { constant }) })
+    return read
+  }
+
+  /** What this set adds to the quantity at a place; 0 for a size as typed. */
+  shift(place: string): number {
+    return this.other.shifts.get(place) ?? 0
+  }
+
+  /** Where this set has the centre of a hole within its zone; undefined for the middle. @param place of the hole */
+  zonePlace(place: string): ZonePlace | undefined {
+    return this.other.zones.get(place)
+  }
+
   /** In base units, or undefined when it has been reported. Only names already set may occur. */
   measured(place: string, typed: string | number): Measured | undefined {
     if (typeof typed === 'number') return { value: typed, powers: plainNumber }
     if (this.isFull) return undefined
-    const expression = readExpression(typed)
+    const known = this.expressions.get(typed)
+    if (known?.constant) return known.constant
+    const expression = this.expression(typed)
     if (expression.fault) {
       this.reportFault(place, typed, expression.fault)
       return undefined
@@ -94,7 +126,7 @@ export class Reading {
     if (!measured) return Number.NaN
     const read = asKind(measured, kind)
     if (read.fault) this.reportFault(place, String(typed), read.fault)
-    return read.value ?? Number.NaN
+    return (this.other.values.get(place) ?? read.value ?? Number.NaN) + this.shift(place)
   }
 
   /** A quantity that must be at least `least`, in the inside unit of `kind`. */
@@ -153,6 +185,11 @@ export class Reading {
     })
   }
 }
+
+const noNames: Names = new Map()
+
+/** Texts of quantities that have been read, with the value of those that need no dimension. */
+export type TypedExpressions = Map<string, { readonly read: Read<Expression>; readonly constant?: Measured }>
 
 /** Known names listed in a message. */
 const namesShown = 12

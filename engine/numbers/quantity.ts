@@ -96,6 +96,11 @@ export function insideValue(measured: Measured, kind: QuantityKind): number {
   return measured.value * kinds[kind].scale
 }
 
+/** From the inside unit of `kind` to base units. */
+export function baseValue(value: number, kind: QuantityKind): number {
+  return value / kinds[kind].scale
+}
+
 /**
  * Reads a typed quantity or expression of one kind.
  *

@@ -26,12 +26,12 @@ export type Law =
    * One coordinate of a place that is spread evenly over a round zone, in shares of the zone's radius. The two sources of a zone stand one
    * after the other, x first. Each alone is not uniform, and the two are not independent: `valuesAt` makes them from two normal numbers.
    */
-  | { readonly kind: 'disc'; readonly axis: 'x' | 'y' }
+  | { readonly kind: 'disc'; readonly axis: 'x' | 'y'; readonly deviation?: number }
   /** Measured, in ascending order; every one as likely as the next. */
   | { readonly kind: 'sample'; readonly values: readonly number[] }
 
 /** Unit of a source's values: an inside unit, or 1 for shares. */
-export type SourceUnit = 'mm' | 'rad' | 'N' | 'N·mm' | 'N/mm' | 'N·mm/rad' | 'MPa' | 'kg' | '1'
+export type SourceUnit = 'mm' | 'rad' | 'N' | 'N·mm' | 'N/mm' | 'N·mm/rad' | 'MPa' | 'kg' | 'kg/mm³' | '1'
 
 /** One thing that is different in every set, or in every wearer. */
 export interface Source {

@@ -14,7 +14,7 @@ export const variationUnstated: VariationRules = {
 }
 
 /** The rules of the document for what varies, with those that are not stated; undefined when it states none. */
-export function readVariation(reading: Reading): Design['variation'] {
+export function readVariationRules(reading: Reading): Design['variation'] {
   const typed = reading.document.variation
   if (!typed) return undefined
   const { positions, coatings, friction, springs, wearers } = typed

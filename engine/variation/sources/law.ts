@@ -1,0 +1,90 @@
+/**
+ * From independent standard normal numbers to the values of sources. Each source but those of a disc takes its own number z to the quantile
+ * at Φ(z), so that any way of drawing normal numbers, also a turned one, gives the stated laws.
+ *
+ * The two of a disc are made together: with z = (z₁, z₂) the share of the plane nearer to the middle is 1 − exp(−|z|²/2), and of the unit
+ * disc r² lies nearer than r, so that r = √(1 − exp(−|z|²/2)) in the direction of z is even over the disc. The map is smooth at the middle
+ * and keeps directions.
+ */
+import { normalCdf, normalDensity, normalQuantile } from '../../numbers/distributions/normal.ts'
+import type { Law, Source } from './source.ts'
+
+/** Laws whose values can be drawn one by one. */
+export type LineLaw = Exclude<Law, { readonly kind: 'disc' }>
+
+/** The value below which a share `u` lies. @param u between 0 and 1, both left out */
+export function quantile(law: LineLaw, u: number): number {
+  switch (law.kind) {
+    case 'normal':
+      return law.mean + law.deviation * normalQuantile(u)
+    case 'truncatedNormal': {
+      const [below, above] = [normalCdf((law.least - law.mean) / law.deviation), normalCdf((law.most - law.mean) / law.deviation)]
+      return Math.min(law.most, Math.max(law.least, law.mean + law.deviation * normalQuantile(below + u * (above - below))))
+    }
+    case 'uniform':
+      return law.least + u * (law.most - law.least)
+    case 'sample':
+      return law.values[Math.min(law.values.length - 1, Math.floor(u * law.values.length))]
+  }
+}
+
+/** Beyond this the share that is left is less than a double next to 1 can hold. */
+const farthest = 8
+
+function lineValue(law: LineLaw, z: number): number {
+  if (law.kind === 'normal') return law.mean + law.deviation * z
+  return quantile(law, normalCdf(Math.min(farthest, Math.max(-farthest, z))))
+}
+
+/**
+ * The values of one set.
+ *
+ * @param normals independent standard normal numbers, one a source
+ * @returns one a source, in its unit, as `Variation.setOf` takes them
+ */
+export function valuesAt(sources: readonly Source[], normals: ArrayLike<number>): Float64Array {
+  const values = new Float64Array(sources.length)
+  for (const [index, { law }] of sources.entries()) {
+    if (law.kind !== 'disc') values[index] = lineValue(law, normals[index])
+    else if (law.deviation !== undefined) values[index] = law.deviation * normals[index]
+    else {
+      const first = law.axis === 'x' ? index : index - 1
+      values[index] = discShare(Math.hypot(normals[first], normals[first + 1])) * normals[index]
+    }
+  }
+  return values
+}
+
+/** √(1 − exp(−r²/2)) / r, which tends to √½ in the middle. */
+function discShare(r: number): number {
+  return r > 0 ? Math.sqrt(-Math.expm1(-(r * r) / 2)) / r : Math.SQRT1_2
+}
+
+/** Mean and standard deviation of a law; of a disc those of one coordinate. */
+export function momentsOf(law: Law): { readonly mean: number; readonly deviation: number } {
+  switch (law.kind) {
+    case 'normal':
+      return law
+    case 'uniform':
+      return { mean: (law.least + law.most) / 2, deviation: (law.most - law.least) / Math.sqrt(12) }
+    case 'disc':
+      // The mean of x² over the unit disc is a quarter.
+      return { mean: 0, deviation: law.deviation ?? 0.5 }
+    case 'sample': {
+      const mean = law.values.reduce((sum, value) => sum + value, 0) / law.values.length
+      const square = law.values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / law.values.length
+      return { mean, deviation: Math.sqrt(square) }
+    }
+    case 'truncatedNormal':
+      return truncatedMoments(law)
+  }
+}
+
+/** With φ and Φ at the ends a and b: the mean is μ + σ (φa − φb)/(Φb − Φa), the variance σ² (1 + (aφa − bφb)/(Φb − Φa) − (…)²). */
+function truncatedMoments({ mean, deviation, least, most }: LineLaw & { readonly kind: 'truncatedNormal' }) {
+  const [a, b] = [(least - mean) / deviation, (most - mean) / deviation]
+  const share = normalCdf(b) - normalCdf(a)
+  const shift = (normalDensity(a) - normalDensity(b)) / share
+  const square = 1 + (a * normalDensity(a) - b * normalDensity(b)) / share - shift * shift
+  return { mean: mean + deviation * shift, deviation: deviation * Math.sqrt(square) }
+}
