@@ -13,6 +13,34 @@ export type { FigureUnit } from './figure-rows/figure-row.ts'
 /** One list a question, in the order in which they are offered. */
 const rows: readonly FigureRow[] = [...motionRows, ...returnRows, ...loadCaseRows, ...strengthRows]
 
+/** Kinds of things that figures are of; a link is a part, and `pin` are those that bend a joint. */
+export type ThingKind = 'pin' | 'everyPin' | 'link' | 'stop' | 'toggle' | 'loadCase'
+
+/** What stands before and behind the thing in a name or a title. */
+interface Parted {
+  readonly before: string
+  readonly behind: string
+}
+
+/** A row taken apart at its thing: done once, because every evaluation lays out the whole catalogue. */
+interface Row {
+  readonly unit: RowUnit
+  /** Undefined for figures of the whole finger; all of their name and title is `before`. */
+  readonly kind: ThingKind | undefined
+  readonly name: Parted
+  readonly title: Parted
+}
+
+const catalogue = rows.map(([pattern, unit, words]): Row => {
+  const { kind, ...name } = takenApart(pattern)
+  return { unit, kind, name, title: takenApart(words) }
+})
+
+function takenApart(text: string): Parted & { readonly kind: ThingKind | undefined } {
+  const [before, kind, behind = ''] = text.split(/[<>]/)
+  return { before, kind: kind as ThingKind | undefined, behind }
+}
+
 export interface FigureName {
   readonly id: string
   readonly unit: FigureUnit
@@ -50,26 +78,20 @@ function portUnit({ kind }: PortKind, drive: FigureScope['drive']): FigureUnit {
  * the release effort without a release, the sustaining load and keeper ratio without a keeper, the tip without a tip.
  */
 export function figureNames(scope: FigureScope): readonly FigureName[] {
-  return rows.flatMap((row) => namesOfRow(row, scope))
+  const things = thingsOf(scope)
+  return catalogue.flatMap((row) => namesOfRow(row, scope, things))
 }
 
-/** Kinds of things that figures are of; a link is a part, and `pin` are those that bend a joint. */
-export type ThingKind = 'pin' | 'everyPin' | 'link' | 'stop' | 'toggle' | 'loadCase'
+type Things = Readonly<Record<ThingKind, readonly Named[]>>
 
-function things(kind: ThingKind, scope: FigureScope): readonly Named[] {
-  switch (kind) {
-    case 'pin':
-      return scope.pins.filter((pin) => bendsJoint(pin, scope))
-    case 'everyPin':
-      return scope.pins
-    case 'link':
-      return scope.parts.filter((part) => part.role === 'link')
-    case 'stop':
-      return scope.stops
-    case 'toggle':
-      return scope.toggles
-    case 'loadCase':
-      return scope.loadCases
+function thingsOf(scope: FigureScope): Things {
+  return {
+    pin: scope.pins.filter((pin) => bendsJoint(pin, scope)),
+    everyPin: scope.pins,
+    link: scope.parts.filter((part) => part.role === 'link'),
+    stop: scope.stops,
+    toggle: scope.toggles,
+    loadCase: scope.loadCases,
   }
 }
 
@@ -85,30 +107,27 @@ function bendsJoint({ joins }: FigureScope['pins'][number], { parts }: FigureSco
 export function thingOfFigure(
   figure: string,
 ): { readonly kind: ThingKind; readonly id: string; readonly at: number } | undefined {
-  for (const [pattern] of rows) {
-    const [before, kind, behind] = pattern.split(/[<>]/)
+  for (const { kind, name } of catalogue) {
+    const { before, behind } = name
     if (kind === undefined || !figure.startsWith(before) || !figure.endsWith(behind)) continue
     const id = figure.slice(before.length, figure.length - behind.length)
-    if (id !== '' && !id.includes('.')) return { kind: kind as ThingKind, id, at: before.length }
+    if (id !== '' && !id.includes('.')) return { kind, id, at: before.length }
   }
   return undefined
 }
 
-function namesOfRow([pattern, rowUnit, title]: (typeof rows)[number], scope: FigureScope): readonly FigureName[] {
-  if (pattern.startsWith('closed.tip.') && !scope.tip) return []
-  const kind = /<(\w+)>/.exec(pattern)?.[1] as ThingKind | undefined
+function namesOfRow({ kind, unit: rowUnit, name, title }: Row, scope: FigureScope, things: Things): readonly FigureName[] {
   if (kind === undefined) {
+    if (name.before.startsWith('closed.tip.') && !scope.tip) return []
     const unit = unitOf(rowUnit, scope, scope.release)
-    return unit ? [{ id: pattern, unit, title }] : []
+    return unit ? [{ id: name.before, unit, title: title.before }] : []
   }
-  return things(kind, scope).flatMap((thing) => {
+  return things[kind].flatMap((thing): readonly FigureName[] => {
     const keeper = 'keeper' in thing ? (thing as FigureScope['loadCases'][number]).keeper : undefined
-    if (pattern.endsWith('.keeperRatio') && !keeper) return []
+    if (name.behind === '.keeperRatio' && !keeper) return []
     const unit = unitOf(rowUnit, scope, rowUnit === 'release' ? scope.release : keeper)
     if (!unit) return []
-    return [
-      { id: pattern.replace(`<${kind}>`, () => thing.id), unit, title: title.replace(`<${kind}>`, () => thing.name ?? thing.id) },
-    ]
+    return [{ id: name.before + thing.id + name.behind, unit, title: title.before + (thing.name ?? thing.id) + title.behind }]
   })
 }
 
