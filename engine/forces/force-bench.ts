@@ -6,7 +6,7 @@ import { partMass } from '../design/mass.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
-import { emptyRow, type ForceFrame, powerIn, turnIn, turnPattern } from './force-frame.ts'
+import { emptyRow, type ForceFrame, passingRow, powerIn, turnIn, turnPattern } from './force-frame.ts'
 import { type ForceRoom, forceRoom } from './force-room.ts'
 import { frictionLever } from './friction-lever.ts'
 import { addSpring, addSprings, addWeight, type PartMass } from './loads.ts'
@@ -120,7 +120,7 @@ function standingRow(bench: ForceBench, frame: ForceFrame, state: Standing): Sta
 
 function addRubbingSprings(bench: ForceBench, frame: ForceFrame, row: ForceRow): void {
   for (const spring of bench.mechanism.design.springs) {
-    const whole = emptyRow(frame)
+    const whole = passingRow(frame)
     addSpring(whole, spring, bench.drawn)
     const share = 1 - spring.ownFriction_ratio * Math.sign(powerIn(frame, whole.out))
     for (let column = 0; column < row.out.length; column++) row.out[column] += share * whole.out[column]
@@ -174,13 +174,10 @@ function weightRows({ masses, weight }: ForceBench, frame: ForceFrame): WeightRo
   if (weight.ticket === frame.ticket) return weight
   weight.ticket = frame.ticket
   const { mechanism, posture } = frame
-  for (const [out, towards_rad] of [
-    [weight.forward, 0],
-    [weight.upward, Math.PI / 2],
-  ] as const) {
-    out.fill(0)
-    addWeight({ mechanism, posture, out, start: 0 }, masses, towards_rad)
-  }
+  weight.forward.fill(0)
+  weight.upward.fill(0)
+  addWeight({ mechanism, posture, out: weight.forward, start: 0 }, masses, { x: 1, y: 0 })
+  addWeight({ mechanism, posture, out: weight.upward, start: 0 }, masses, { x: 0, y: 1 })
   return weight
 }
 

@@ -137,7 +137,7 @@ function rubbingKey(frame: ForceFrame, index: number, wall: Wall): number {
   const joint = mechanism.joints[index]
   const key = joint.kind === 'pin' || wall > 0 ? index : mechanism.joints.length + index
   if (room.known[key] === 1) return key
-  const row = emptyRow(frame)
+  const row = passingRow(frame)
   if (joint.kind === 'pin') turnPattern(row, joint)
   else slidePattern(row, joint, wall)
   room.rates[key] = joint.kind === 'pin' ? room.turns[index] : dot(row.out, frame.tangent)
@@ -153,6 +153,12 @@ export function emptyRow(frame: ForceFrame): ForceRow {
   room.nextRow = (room.nextRow + 1) % room.rows.length
   out.fill(0)
   return { mechanism, posture, out, start: 0 }
+}
+
+/** As `emptyRow`, for a force that is taken in before the next one is asked for: there may be any number of springs and joints. */
+export function passingRow({ room, mechanism, posture }: ForceFrame): ForceRow {
+  room.passing.fill(0)
+  return { mechanism, posture, out: room.passing, start: 0 }
 }
 
 /** Adds a counter-clockwise couple on b and its reaction on a. */
@@ -172,7 +178,7 @@ export function runPattern(row: ForceRow, joint: Joint, amount = 1): void {
 
 /** Rate at which a pin's centre runs along its slot in the frame's motion, mm per mm of arc. */
 export function runIn(frame: ForceFrame, joint: Joint): number {
-  const row = emptyRow(frame)
+  const row = passingRow(frame)
   runPattern(row, joint)
   return powerIn(frame, row.out)
 }

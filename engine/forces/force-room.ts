@@ -43,6 +43,8 @@ export interface ForceRoom {
   /** 1 for joints that turn by less than `limits.slowTurn_ratio` of the fastest. */
   readonly slow: Uint8Array
   readonly rows: readonly Float64Array[]
+  /** One more, for what is taken in at once. */
+  readonly passing: Float64Array
   readonly column: Float64Array
   readonly portResponse: Float64Array
   /** Port whose response and influence stand in the room, and the posture that they are of. */
@@ -79,6 +81,7 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
     turns: numbers(joints),
     slow: new Uint8Array(joints),
     rows: Array.from({ length: ROWS }, () => numbers(columns)),
+    passing: numbers(columns),
     column: numbers(columns),
     portResponse: numbers(columns),
     knownPort: numbers(columns),

@@ -55,6 +55,18 @@ describe('springs', () => {
     expect(effortToClose(here.bench, closing, { port, ...NOTHING })!.amplitude).toBeCloseTo(105, 9)
   })
 
+  it('ask for the same effort however many share the work', () => {
+    const effort = (count: number) => {
+      const springs = Array.from({ length: count }, (_, index) => ({ ...returnSpring(100 / count, 0.05), id: `s${index}` }))
+      const here = scene({ ...shelfFinger({ friction: 0.1 }), springs })
+      const { closing } = framesOf(here, atDrive(here, 40 * DEG))
+      const port = portRow(here.bench, closing, { kind: 'drive' })
+      return effortToClose(here.bench, closing, { port, ...NOTHING })!.amplitude!
+    }
+    // SOURCE property: fifty springs side by side, each a fiftieth, are one
+    expect(effort(50)).toBeCloseTo(effort(1), 9)
+  })
+
   it('of any kind push by the derivative of their energy', () => {
     // SOURCE other-method: numerical derivative of ½ rate stretch² + initial · stretch along the path
     const ends = { from: { part: 0, at: { x_mm: -10, y_mm: 12 } }, to: { part: 1, at: { x_mm: 20, y_mm: 5 } } }
@@ -118,7 +130,8 @@ describe('weight', () => {
         for (const frame of Object.values(framesOf(here, atDrive(here, drive_deg * DEG)))) {
           const powers = Array.from({ length: 721 }, (_, step) => {
             const row = emptyRow(frame)
-            addWeight(row, here.bench.masses, (from_deg + ((to_deg - from_deg) * step) / 720) * DEG)
+            const towards_rad = (from_deg + ((to_deg - from_deg) * step) / 720) * DEG
+            addWeight(row, here.bench.masses, { x: Math.cos(towards_rad), y: Math.sin(towards_rad) })
             return powerIn(frame, row.out)
           })
           const size = Math.max(...powers.map(Math.abs))

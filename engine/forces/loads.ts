@@ -77,11 +77,11 @@ function addScaled(row: ForceRow, condition: Condition, amount: number): void {
   for (let column = 0; column < unit.out.length; column++) row.out[row.start + column] += amount * unit.out[column]
 }
 
-/** Adds the weight of every part that has a mass, pulling in a direction of the mount frame. */
-export function addWeight(row: ForceRow, masses: readonly PartMass[], towards_rad: number): void {
+/** Adds the weight of every part that has a mass. @param towards unit vector of its pull, mount frame */
+export function addWeight(row: ForceRow, masses: readonly PartMass[], towards: Vector): void {
   for (const { part, mass_kg, centre } of masses) {
     const force_N = mass_kg * GRAVITY_M_S2
-    const force = { x: force_N * Math.cos(towards_rad), y: force_N * Math.sin(towards_rad) }
+    const force = { x: force_N * towards.x, y: force_N * towards.y }
     addForce(row, { part, at: placed(row.posture, part, centre), force })
   }
 }
