@@ -1,7 +1,6 @@
 /** Figures of the question Motion: where it closes, how far its joints bend, how its links drive. */
 import { fingerJoints, flexion } from '../motion/flexion.ts'
 import { placed } from '../motion/mechanism.ts'
-import { makePlan } from '../motion/plan.ts'
 import { toggleMargin } from '../motion/toggle-margin.ts'
 import { transmissionAngle, transmissionsOf } from '../motion/transmission.ts'
 import { once } from '../numbers/once.ts'
@@ -68,7 +67,7 @@ function addFlexions(sheet: FigureSheet, { design, path, nodes }: Survey): void 
 }
 
 function addTransmissions(sheet: FigureSheet, { design, path, nodes, drive }: Survey): void {
-  const found = once(() => transmissionsOf(makePlan(path.mechanism)))
+  const found = once(() => transmissionsOf(path.bench.plan))
   for (const [part, { id, role }] of design.parts.entries()) {
     if (role !== 'link') continue
     const name = `motion.transmissionAngle.${id}.least`

@@ -122,14 +122,15 @@ export function balanceIn(prepared: Prepared, fill: FillLevers, start?: Float64A
 
 /** The state that was solved last, taken out of the room. */
 export function balanceNow(prepared: Prepared, amplitude: number): Balance {
-  const { magnitudes, levers, questionRates, stock } = inUse(prepared)
+  const { magnitudes, levers, questionRates: rates, stock } = inUse(prepared)
   const { joints, rows_count } = prepared.frame.mechanism
   const forces = stock(rows_count)
   joints.forEach((joint, i) => {
     forces[joint.row] = magnitudes.forces[2 * i]
     if (joint.kind === 'pin') forces[joint.row + 1] = magnitudes.forces[2 * i + 1]
   })
-  return { amplitude, forces, magnitudes: magnitudes.values.slice(), levers: levers.slice(), rates: questionRates.slice() }
+  const kept = (values: Float64Array): Float64Array => copied(stock, values)
+  return { amplitude, forces, magnitudes: kept(magnitudes.values), levers: kept(levers), rates: kept(rates) }
 }
 
 /** Joint forces of the state that was solved last, two numbers a joint: on its part b (pins), or along the slot's normal on a and 0. N. */

@@ -4,7 +4,7 @@ import type { ForceRow } from '../motion/closure.ts'
 import { jointForcesNow, largestForceNow } from './balance.ts'
 import { closeSearch, holdQuestion, portRow } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
-import type { FramePair } from './force-frame.ts'
+import { emptyRow, type FramePair } from './force-frame.ts'
 import { addLoadCase } from './loads.ts'
 import { worstAmplitude } from './rest-state.ts'
 
@@ -22,8 +22,10 @@ export interface CaseEfforts {
 
 /** @param loadCase undefined for the finger with springs and weight alone */
 export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: LoadCase | undefined): CaseEfforts {
-  const addLoads = (row: ForceRow): void => {
-    if (loadCase) addLoadCase(row, loadCase)
+  const load = emptyRow(frames.closing)
+  if (loadCase) addLoadCase(load, loadCase)
+  const addLoads = ({ out }: ForceRow): void => {
+    for (let column = 0; column < out.length; column++) out[column] += load.out[column]
   }
   const found: { -readonly [Key in keyof CaseEfforts]: CaseEfforts[Key] } = { pinForceMost_N: 0 }
   const port = portRow(bench, frames.closing, { kind: 'drive' })

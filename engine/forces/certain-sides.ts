@@ -44,7 +44,7 @@ export function certainSides(prepared: Prepared, levers: Float64Array, towards: 
   const { count, sizes } = magnitudes
   const bound = adjointBound(prepared, levers)
   if (!bound) return undefined
-  const sides = new Float64Array(count)
+  const sides = prepared.room.stock(count)
   for (let k = 0; k < count; k++) {
     let most = 0
     for (let j = 0; j < count; j++) most += bound[j] * sizes[j * count + k]
@@ -65,7 +65,7 @@ function adjointBound({ room, portPower }: Prepared, levers: Float64Array): Floa
     }
   }
   if (!factor(lu)) return undefined
-  const bound = new Float64Array(count)
+  const bound = room.stock(count)
   for (let k = 0; k < count; k++) bound[k] = (levers[k] * Math.abs(questionRates[k])) / Math.abs(portPower)
   solveTransposed(lu, bound)
   return bound

@@ -12,6 +12,7 @@
  * frictionless value (near a jam), single joints are then turned over until none helps; where it is milder the slope decides,
  * unless a corner on its way has no equilibrium. Corners without an equilibrium are passed over. Tested against all 2^n corners of random mechanisms.
  */
+import { copied } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
 import { againstMotion, amplitudeIn, type Balance, balanceNow, type FillLevers, type Prepared } from './balance.ts'
@@ -52,8 +53,8 @@ export function worstAmplitude(search: RestSearch): number | undefined {
   const { prepared, either } = search
   if (either && !either.includes(1)) return amplitudeIn(prepared, againstMotion(search.levers))
   const { sides, open } = beginning(search)
+  if (!open.includes(1)) return amplitudeIn(prepared, leversAt(search, sides))
   const moving = cornerAt(search, sides)
-  if (moving && !open.includes(1)) return moving.amplitude
   const start =
     moving ??
     cornerAt(
@@ -72,12 +73,15 @@ export function worstAmplitude(search: RestSearch): number | undefined {
 function beginning({ prepared, levers, either, towards }: RestSearch): { sides: Float64Array; open: Uint8Array } {
   const certain = certainSides(prepared, levers, towards)
   const open = new Uint8Array(levers.length)
-  const sides = prepared.room.questionRates.map((rate, joint) => {
-    if (either?.[joint] === 0) return Math.sign(rate)
-    if (certain && certain[joint] !== 0) return certain[joint]
-    if (levers[joint] !== 0) open[joint] = 1
-    return rate < 0 ? -1 : 1
-  })
+  const sides = copied(prepared.room.stock, prepared.room.questionRates)
+  for (let joint = 0; joint < sides.length; joint++) {
+    if (either?.[joint] === 0) sides[joint] = Math.sign(sides[joint])
+    else if (certain && certain[joint] !== 0) sides[joint] = certain[joint]
+    else {
+      if (levers[joint] !== 0) open[joint] = 1
+      sides[joint] = sides[joint] < 0 ? -1 : 1
+    }
+  }
   return { sides, open }
 }
 
@@ -103,9 +107,13 @@ function leversAt({ levers }: RestSearch, sides: Float64Array): FillLevers {
 
 function cornerAt(search: RestSearch, sides: Float64Array, near?: Corner): Corner | undefined {
   const amplitude = amplitudeIn(search.prepared, leversAt(search, sides), near?.magnitudes)
-  return amplitude === undefined
-    ? undefined
-    : { sides: sides.slice(), amplitude, magnitudes: search.prepared.room.magnitudes.values.slice() }
+  return amplitude === undefined ? undefined : cornerNow(search, sides, amplitude)
+}
+
+/** The corner that was solved last, kept. */
+function cornerNow({ prepared }: RestSearch, sides: Float64Array, amplitude: number): Corner {
+  const { stock, magnitudes } = prepared.room
+  return { sides: copied(stock, sides), amplitude, magnitudes: copied(stock, magnitudes.values) }
 }
 
 function isWorse({ towards }: RestSearch, amplitude: number, than: number): boolean {
@@ -159,15 +167,16 @@ function sidesBySlope({ prepared, towards }: RestSearch, sides: Float64Array, op
 /** Turns single joints over as long as one makes the state worse. */
 function turnedOver(search: RestSearch, start: Corner, open: Uint8Array): Corner {
   let best = start
-  let untried = best.sides.length
-  for (let joint = 0; untried > 0; joint = (joint + 1) % best.sides.length, untried--) {
+  const sides = copied(search.prepared.room.stock, start.sides)
+  let untried = sides.length
+  for (let joint = 0; untried > 0; joint = (joint + 1) % sides.length, untried--) {
     if (open[joint] === 0) continue
-    const sides = best.sides.slice()
-    sides[joint] = sides[joint] > 0 ? -1 : 1
-    const next = cornerAt(search, sides, best)
-    if (!next || !isWorse(search, next.amplitude, best.amplitude)) continue
-    best = next
-    untried = best.sides.length
+    sides[joint] = best.sides[joint] > 0 ? -1 : 1
+    const amplitude = amplitudeIn(search.prepared, leversAt(search, sides), best.magnitudes)
+    if (amplitude !== undefined && isWorse(search, amplitude, best.amplitude)) {
+      best = cornerNow(search, sides, amplitude)
+      untried = sides.length
+    } else sides[joint] = best.sides[joint]
   }
   return best
 }

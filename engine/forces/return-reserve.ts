@@ -31,7 +31,9 @@ export interface Reserve {
  */
 export function dragPort(frame: ForceFrame): Float64Array {
   const row = emptyRow(frame)
-  for (const [index, joint] of frame.mechanism.joints.entries()) {
+  const { joints } = frame.mechanism
+  for (let index = 0; index < joints.length; index++) {
+    const joint = joints[index]
     if (joint.kind === 'pin') turnPattern(row, joint, -Math.sign(turnIn(frame, index)))
     else runPattern(row, joint, -Math.sign(runIn(frame, joint)) / joint.radius_mm)
   }

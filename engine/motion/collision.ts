@@ -8,8 +8,8 @@
  */
 import type { Part } from '../design/design.ts'
 import { limits } from '../numbers/limits.ts'
-import type { Mechanism } from './mechanism.ts'
-import { type Box, boxesMeet, boxOf, type Outline, type Overlap, overlapOf } from './outline-overlap.ts'
+import { type Mechanism, placed } from './mechanism.ts'
+import { boxesMeet, boxOf, type Outline, type Overlap, overlapOf } from './outline-overlap.ts'
 import type { PathBench, PathNode } from './path.ts'
 import { nodeWhereZero, type ValuedNode } from './trace.ts'
 
@@ -64,17 +64,21 @@ function collisionOf(bench: PathBench, nodes: readonly PathNode[], parts: readon
   return { parts, first: found ?? nodes[begins], deepest: nodes[deepest], overlap: overlaps[deepest] }
 }
 
-/** Room for the overlaps of one pair: both outlines laid in the mount frame, posture by posture. */
+/** Room for the overlaps of one pair: the second outline is laid in the frame of the first, where that one and its box stand. */
 function pairBench({ design }: Mechanism, [first, second]: readonly [number, number]) {
-  const own = [first, second].map((part) => flat(design.parts[part]))
-  const reach = own.map(reachOf)
-  const laid = own.map((outline) => new Float64Array(outline.length))
+  const [outline, own] = [first, second].map((part) => flat(design.parts[part]))
+  const box = boxOf(outline)
+  const reach_mm = reachOf(outline) + reachOf(own)
+  const laid = new Float64Array(own.length)
   const none: Overlap = { depth_mm: 0, x_mm: 0, y_mm: 0 }
   const overlapAt = (posture: Float64Array): Overlap => {
-    const apart = Math.hypot(posture[3 * first] - posture[3 * second], posture[3 * first + 1] - posture[3 * second + 1])
-    if (apart >= reach[0] + reach[1]) return none
-    const boxes: Box[] = [first, second].map((part, index) => boxOf(lay(own[index], posture, part, laid[index])))
-    return boxesMeet(boxes[0], boxes[1]) ? overlapOf(laid[0], laid[1]) : none
+    const apart_x = posture[3 * second] - posture[3 * first]
+    const apart_y = posture[3 * second + 1] - posture[3 * first + 1]
+    if (apart_x * apart_x + apart_y * apart_y >= reach_mm * reach_mm) return none
+    lay(own, inFrameOf(posture, first, second), laid)
+    if (!boxesMeet(box, boxOf(laid))) return none
+    const { depth_mm, x_mm, y_mm } = overlapOf(outline, laid)
+    return { depth_mm, ...placed(posture, first, { x_mm, y_mm }) }
   }
   return { overlapAt }
 }
@@ -95,12 +99,26 @@ function reachOf(outline: Outline): number {
   return most
 }
 
-function lay(own: Outline, posture: Float64Array, part: number, out: Outline): Outline {
-  const c = Math.cos(posture[3 * part + 2])
-  const s = Math.sin(posture[3 * part + 2])
+interface Pose {
+  readonly x_mm: number
+  readonly y_mm: number
+  readonly turn_rad: number
+}
+
+/** Where the second part stands, seen from the first. */
+function inFrameOf(posture: Float64Array, first: number, second: number): Pose {
+  const c = Math.cos(posture[3 * first + 2])
+  const s = Math.sin(posture[3 * first + 2])
+  const x = posture[3 * second] - posture[3 * first]
+  const y = posture[3 * second + 1] - posture[3 * first + 1]
+  return { x_mm: c * x + s * y, y_mm: c * y - s * x, turn_rad: posture[3 * second + 2] - posture[3 * first + 2] }
+}
+
+function lay(own: Outline, { x_mm, y_mm, turn_rad }: Pose, out: Outline): void {
+  const c = Math.cos(turn_rad)
+  const s = Math.sin(turn_rad)
   for (let at = 0; at < own.length; at += 2) {
-    out[at] = posture[3 * part] + c * own[at] - s * own[at + 1]
-    out[at + 1] = posture[3 * part + 1] + s * own[at] + c * own[at + 1]
+    out[at] = x_mm + c * own[at] - s * own[at + 1]
+    out[at + 1] = y_mm + s * own[at] + c * own[at + 1]
   }
-  return out
 }

@@ -20,7 +20,7 @@ import type { Condition } from './condition.ts'
 import type { Mechanism } from './mechanism.ts'
 import { sameOrientation } from './orientation.ts'
 import { makePlanRoom, type PlanRoom, readParts } from './place-parts.ts'
-import { makePlan } from './plan.ts'
+import { makePlan, type Plan } from './plan.ts'
 import { ratesOf } from './plan-rates.ts'
 import { type Bench, makeBench, type Settled, settleWithin } from './settle.ts'
 
@@ -35,7 +35,8 @@ export interface PathNode {
 /** Room for the path of one mechanism; one a caller, never shared between two that run at once. */
 export interface PathBench extends Bench {
   readonly tangentLu: Lu
-  /** Present where a plan places every part. */
+  readonly plan: Plan
+  /** Present where the plan places every part. */
   readonly planRoom: PlanRoom | undefined
   readonly predicted: Float64Array
   readonly rates: Float64Array
@@ -43,11 +44,11 @@ export interface PathBench extends Bench {
 
 /** @param roads `newton` leaves the closed forms out, for comparing the two */
 export function makePathBench(mechanism: Mechanism, roads: 'both' | 'newton' = 'both'): PathBench {
-  const plan = roads === 'both' ? makePlan(mechanism) : undefined
-  const planRoom = plan?.leftover.length === 0 ? makePlanRoom(plan) : undefined
+  const plan = makePlan(mechanism)
+  const planRoom = roads === 'both' && plan.leftover.length === 0 ? makePlanRoom(plan) : undefined
   const posture_size = 3 * mechanism.parts_count
   const room = { predicted: new Float64Array(posture_size), rates: new Float64Array(posture_size) }
-  return { ...makeBench(mechanism), tangentLu: makeLu(mechanism.columns_count), planRoom, ...room }
+  return { ...makeBench(mechanism), tangentLu: makeLu(mechanism.columns_count), plan, planRoom, ...room }
 }
 
 /** Derivative of a condition at a posture as a fresh generalised force. */

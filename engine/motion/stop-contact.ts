@@ -22,22 +22,31 @@ export interface Contact {
 
 /** Where the round of a stop stands against its edge at a posture. */
 export function stopContact(mechanism: Mechanism, stop: Stop, posture: Float64Array): Contact {
-  const edge = mechanism.design.parts[stop.against.part].edges[stop.against.edge]
-  const centre = inFrameOf(posture, stop.against.part, placed(posture, stop.round.part, stop.round.at))
-  const nearest = edge.kind === 'straight' ? nearStraight(edge, centre) : nearArc(edge, centre)
+  const nearest = nearestOf(mechanism, stop, posture)
   const turn = posture[3 * stop.against.part + 2]
   const { x, y } = nearest.normal
   return {
-    gap_mm: nearest.distance_mm - stop.round.radius_mm + stop.gap_mm,
+    gap_mm: gapAt(nearest, stop),
     at: placed(posture, stop.against.part, nearest.at),
     normal: { x: Math.cos(turn) * x - Math.sin(turn) * y, y: Math.sin(turn) * x + Math.cos(turn) * y },
   }
 }
 
+/** Nearest place of the edge to the round's centre, in the frame of the edge's part. */
+function nearestOf({ design }: Mechanism, { round, against }: Stop, posture: Float64Array): Nearest {
+  const edge = design.parts[against.part].edges[against.edge]
+  const centre = inFrameOf(posture, against.part, placed(posture, round.part, round.at))
+  return edge.kind === 'straight' ? nearStraight(edge, centre) : nearArc(edge, centre)
+}
+
+function gapAt({ distance_mm }: Nearest, { round, gap_mm }: Stop): number {
+  return distance_mm - round.radius_mm + gap_mm
+}
+
 /** The gap of a stop as a condition: zero where it touches. Its derivative is the unit contact force, pushing apart. */
 export function stopGap(mechanism: Mechanism, stop: Stop): Condition {
   return {
-    value: (posture) => stopContact(mechanism, stop, posture).gap_mm,
+    value: (posture) => gapAt(nearestOf(mechanism, stop, posture), stop),
     addDerivative: (row) => {
       const { at, normal } = stopContact(mechanism, stop, row.posture)
       addForce(row, { part: stop.round.part, at, force: normal })
