@@ -6,7 +6,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { type Evaluation, evaluate, readDesign } from '../engine/index.ts'
-import { drawFinger, drawPlot, drawTravelScale, plotGroups, questions, verdictSentence } from '../report/index.ts'
+import { drawFinger, drawPlot, drawTravelScale, plotGroups, questions, svgText, verdictSentence } from '../report/index.ts'
 
 const NAMES = ['heron', 'heron-jams', 'heron-stop-at-mcp', 'kestrel']
 
@@ -46,8 +46,8 @@ describe('kept outputs', () => {
     const group = plotGroups(evaluation).find(({ id }) => id === 'margin')
     if (group === undefined || evaluation.travel === undefined) throw new Error('the heron has no dead-centre margin to plot')
     const plot = drawPlot({ group, travel: evaluation.travel }, { width_px: 480, height_px: 240, pointer_ratio: 1 })
-    await expect(plot.svg).toMatchFileSnapshot('kept/heron-margin.svg')
+    await expect(svgText(plot.svg)).toMatchFileSnapshot('kept/heron-margin.svg')
     const scale = drawTravelScale(evaluation.travel, { width_px: 900, pointer_ratio: 1 })
-    await expect(scale.svg).toMatchFileSnapshot('kept/heron-scale.svg')
+    await expect(svgText(scale.svg)).toMatchFileSnapshot('kept/heron-scale.svg')
   })
 })

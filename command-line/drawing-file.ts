@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { type Evaluation, forcesAt, postureAt } from '../engine/index.ts'
-import { drawingStyle, drawPosture, layoutSheet, setValue } from '../report/index.ts'
+import { drawPosture, fileText, layoutSheet, setValue } from '../report/index.ts'
 import { joined } from './columns.ts'
 import { asWrongUse } from './design-file.ts'
 import { placeOnTravel } from './place-on-travel.ts'
@@ -31,14 +31,8 @@ export async function writeDrawing({ file, at }: DrawingAsked, evaluation: Evalu
   const forces = forcesAt(evaluation, arc_ratio, { kind: 'return' })
   const { svg } = drawPosture({ design, travel, posture, forces }, options)
   try {
-    await writeFile(file, withStyle(svg))
+    await writeFile(file, fileText(svg))
   } catch (error) {
     throw asWrongUse(error, file)
   }
-}
-
-/** The style stands right behind the opening tag, so that the file needs no other. */
-function withStyle(svg: string): string {
-  const head = svg.indexOf('>') + 1
-  return `${svg.slice(0, head)}<style>${drawingStyle}</style>${svg.slice(head)}\n`
 }

@@ -1,11 +1,13 @@
 import { useMemo, useRef } from 'react'
-import { type Evaluation, type ForcePicture, postureAt, type Question } from '../../engine/index.ts'
+import type { Evaluation } from '../../engine/index.ts'
 import { drawMarked, drawPosture, drawProposed, gripsOf, layoutSheet, type Told } from '../../report/index.ts'
 import { useAttention } from '../state/attention.ts'
 import type { Grasp } from '../state/grasp.ts'
+import type { Picture } from '../state/picture.ts'
 import { useProposal } from '../state/proposal.ts'
 import { useGripDrag } from '../state/use-grip-drag.ts'
 import { useWidth } from '../state/use-width.ts'
+import { Drawn } from './drawn.tsx'
 import styles from './finger-view.module.css'
 import { GripHandle } from './grip-handle.tsx'
 
@@ -16,37 +18,30 @@ export interface FingerViewProps {
   readonly text: string
   /** Changes only with the design that is opened, so that the drawing keeps its scale while it is edited. */
   readonly sheetKey: string
-  readonly arc_ratio: number
-  readonly forces?: ForcePicture
-  /** What the forces were asked for. */
-  readonly asked?: Question
+  readonly picture: Picture
   readonly grasp: Grasp
 }
 
 /** The finger at a posture. Its things can be looked at, and moved by hand or by arrow keys. */
-export function FingerView({ evaluation, text, sheetKey, arc_ratio, forces, asked, grasp }: FingerViewProps) {
+export function FingerView({ evaluation, text, sheetKey, picture, grasp }: FingerViewProps) {
   const [place, width] = useWidth<HTMLDivElement>()
-  const posture = useMemo(() => postureAt(evaluation, arc_ratio), [evaluation, arc_ratio])
   const sheet = useSheet(evaluation, { key: sheetKey, width })
   const { marked } = useAttention()
   const { design, travel, units = 'metric' } = evaluation
-  const given = useMemo(
-    () => ({ ...(forces === undefined ? {} : { forces }), ...(asked === undefined ? {} : { question: asked }) }),
-    [forces, asked],
-  )
+  const { posture } = picture
   const drawing = useMemo(() => {
     if (travel === undefined || sheet === undefined) return undefined
-    const title = `${design.title} at ${Math.round(arc_ratio * 100)} % of its travel`
-    return drawPosture({ design, travel, posture, units, ...given }, { sheet, idPrefix: 'finger-', title })
-  }, [design, travel, posture, units, given, sheet, arc_ratio])
-  const grips = useMemo(() => gripsOf({ design, text, posture, ...given }), [design, text, posture, given])
+    const title = `${design.title} at ${Math.round(picture.posture.arc_ratio * 100)} % of its travel`
+    return drawPosture({ design, travel, units, ...pictured(picture) }, { sheet, idPrefix: 'finger-', title })
+  }, [design, travel, units, picture, sheet])
+  const grips = useMemo(() => gripsOf({ design, text, ...pictured(picture) }), [design, text, picture])
   const marks = useMemo(() => {
-    if (sheet === undefined || marked === undefined) return ''
+    if (sheet === undefined || marked === undefined) return undefined
     return drawMarked({ design, posture, sheet, row: marked.split('.') })
   }, [design, posture, sheet, marked])
   const proposed = useProposal()
   const more = useMemo(
-    () => (sheet === undefined || proposed === undefined ? '' : drawProposed({ design, posture, sheet, proposed })),
+    () => (sheet === undefined || proposed === undefined ? undefined : drawProposed({ design, posture, sheet, proposed })),
     [design, posture, sheet, proposed],
   )
   const { near, handlers } = useGripDrag({ sheet, grips, design, grasp })
@@ -54,8 +49,9 @@ export function FingerView({ evaluation, text, sheetKey, arc_ratio, forces, aske
     <div ref={place} className={`${styles.view} ${near?.hand === undefined ? '' : styles.reaching}`} {...handlers}>
       {drawing === undefined || sheet === undefined ? null : (
         <>
-          <div className={styles.drawing} dangerouslySetInnerHTML={{ __html: drawing.svg }} />
-          <div className={styles.marks} dangerouslySetInnerHTML={{ __html: marks + more }} />
+          <Drawn className={styles.drawing} shape={drawing.svg} />
+          <Drawn className={styles.marks} shape={marks} />
+          <Drawn className={styles.marks} shape={more} />
           {grips.map((grip) => (
             <GripHandle key={grip.id} {...{ grip, grasp, view: sheet.view }} isNear={near?.id === grip.id} />
           ))}
@@ -63,6 +59,11 @@ export function FingerView({ evaluation, text, sheetKey, arc_ratio, forces, aske
       )}
     </div>
   )
+}
+
+/** A picture as drawings want it. */
+function pictured({ posture, forces, asked: { question } }: Picture) {
+  return { posture, ...(forces && { forces }), ...(question && { question }) }
 }
 
 /** The sheet is laid out once a design and width, from the first evaluation that could be moved. */

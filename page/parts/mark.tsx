@@ -1,4 +1,12 @@
-import { type Answer, drawMark, marks } from '../../report/index.ts'
+import { type Answer, drawMark, marks, svgText } from '../../report/index.ts'
+
+const textOf = (answer: Answer) => ({ __html: svgText(drawMark(answer)) })
+const DRAWN: Readonly<Record<Answer, { readonly __html: string }>> = {
+  met: textOf('met'),
+  short: textOf('short'),
+  undecided: textOf('undecided'),
+  notAsked: textOf('notAsked'),
+}
 
 /** A verdict mark with its word. */
 export function MarkWithWord({ answer }: { readonly answer: Answer }) {
@@ -12,5 +20,5 @@ export function MarkWithWord({ answer }: { readonly answer: Answer }) {
 
 /** The mark alone; its word has to stand nearby. */
 export function DrawnMark({ answer }: { readonly answer: Answer }) {
-  return <span className="mark-box" dangerouslySetInnerHTML={{ __html: drawMark(answer) }} />
+  return <span className="mark-box" dangerouslySetInnerHTML={DRAWN[answer]} />
 }

@@ -1,6 +1,7 @@
 import { type CSSProperties, memo, type PointerEvent, type ReactNode, useMemo } from 'react'
 import { drawPlot, type PlotGroup, plotGroups, type QuestionName, type Told } from '../../report/index.ts'
 import { useWidth } from '../state/use-width.ts'
+import { Drawn } from './drawn.tsx'
 import styles from './plots.module.css'
 
 const HEIGHT_PX = 236
@@ -59,7 +60,7 @@ const PlotView = memo(function PlotView(about: {
       onPointerDown={set}
       onPointerMove={set}
     >
-      <div dangerouslySetInnerHTML={{ __html: plot.svg }} />
+      <Drawn shape={plot.svg} />
       <span className={styles.pointer} style={{ left: `${(100 * x) / plot.width}%` }} />
     </div>
   )

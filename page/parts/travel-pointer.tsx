@@ -2,6 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useMemo } from 'react'
 import type { Design } from '../../engine/index.ts'
 import { drawTravelScale, driveMarks, readTravel, type ToldTravel, travelEnd } from '../../report/index.ts'
 import { useWidth } from '../state/use-width.ts'
+import { Drawn } from './drawn.tsx'
 import styles from './travel-pointer.module.css'
 
 /** One stroke of the scale: a degree or a millimetre of the drive. */
@@ -39,7 +40,7 @@ export function TravelPointer(about: {
         {driveName(design)} <strong>{readTravel(travel, arc_ratio).split(',')[0]}</strong>
       </p>
       <div ref={place} className={styles.beam} onPointerDown={set} onPointerMove={set}>
-        {scale === undefined ? null : <div dangerouslySetInnerHTML={{ __html: scale.svg }} />}
+        {scale === undefined ? null : <Drawn shape={scale.svg} />}
         <div
           role="slider"
           tabIndex={0}

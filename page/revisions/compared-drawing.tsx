@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useMemo, useState } from 'react'
 import { type ComparedFingers, drawCompared, layoutCompared, readTravel, toldIn, travelEnd } from '../../report/index.ts'
+import { Drawn } from '../parts/drawn.tsx'
 import { driveName, TravelPointer } from '../parts/travel-pointer.tsx'
 import { useUnits } from '../state/units.ts'
 import { useWidth } from '../state/use-width.ts'
@@ -43,7 +44,9 @@ export function ComparedDrawing({ before, after, children }: ComparedFingers & {
           .join('; ')}
         {standing.length === 1 ? '; the other cannot be moved' : ''}.
       </p>
-      <div ref={place} className={styles.drawing} {...(svg === undefined ? {} : { dangerouslySetInnerHTML: { __html: svg } })} />
+      <div ref={place}>
+        <Drawn className={styles.drawing} shape={svg} />
+      </div>
       {children}
       <TravelPointer design={led.design} travel={led.travel} {...{ arc_ratio, point }} />
     </>

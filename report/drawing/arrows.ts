@@ -1,11 +1,11 @@
 /** Arrows for forces and couples. Heads are drawn, not borrowed from markers, so that files need no ids. */
-import { element, line, type Place, px } from './svg.ts'
+import { element, line, type Place, px, type Shape } from './svg.ts'
 
 const HEAD_LENGTH_PX = 9
 const HEAD_HALF_WIDTH_PX = 3.2
 
 /** An arrowhead with its point at a place, flying along a direction (rad on the sheet, positive down). */
-export function arrowHead(point: Place, along_rad: number, className: string): string {
+export function arrowHead(point: Place, along_rad: number, className: string): Shape {
   const corner = (side: number): string => {
     const x = point.x - HEAD_LENGTH_PX * Math.cos(along_rad) - side * HEAD_HALF_WIDTH_PX * Math.sin(along_rad)
     const y = point.y - HEAD_LENGTH_PX * Math.sin(along_rad) + side * HEAD_HALF_WIDTH_PX * Math.cos(along_rad)
@@ -15,17 +15,17 @@ export function arrowHead(point: Place, along_rad: number, className: string): s
 }
 
 /** A straight arrow that ends at `to`. */
-export function arrow(from: Place, to: Place, className: string): string {
+export function arrow(from: Place, to: Place, className: string): readonly Shape[] {
   const along = Math.atan2(to.y - from.y, to.x - from.x)
   const neck = { x: to.x - 0.8 * HEAD_LENGTH_PX * Math.cos(along), y: to.y - 0.8 * HEAD_LENGTH_PX * Math.sin(along) }
-  return line(from, neck, `${className} shaft`) + arrowHead(to, along, `${className} head`)
+  return [line(from, neck, `${className} shaft`), arrowHead(to, along, `${className} head`)]
 }
 
 /** An arc about a centre from one angle to another (rad on the sheet), with a head at its end. */
-export function arcArrow(arc: ArcOnSheet, className: string): string {
+export function arcArrow(arc: ArcOnSheet, className: string): readonly Shape[] {
   const sense = Math.sign(arc.to_rad - arc.from_rad)
   const end = onArc(arc, arc.to_rad)
-  return arcLine(arc, `${className} shaft`) + arrowHead(end, arc.to_rad + (sense * Math.PI) / 2, `${className} head`)
+  return [arcLine(arc, `${className} shaft`), arrowHead(end, arc.to_rad + (sense * Math.PI) / 2, `${className} head`)]
 }
 
 /** Arc on the sheet; angles grow clockwise because y runs down. */
@@ -37,7 +37,7 @@ export interface ArcOnSheet {
 }
 
 /** The arc alone. */
-export function arcLine(arc: ArcOnSheet, className: string): string {
+export function arcLine(arc: ArcOnSheet, className: string): Shape {
   const [from, to] = [onArc(arc, arc.from_rad), onArc(arc, arc.to_rad)]
   const large = Math.abs(arc.to_rad - arc.from_rad) > Math.PI ? 1 : 0
   const sweep = arc.to_rad > arc.from_rad ? 1 : 0

@@ -33,10 +33,10 @@ export function drawForceLine(detail: ForceDetail, view: View) {
   const words = tension_N === undefined ? 'nearest line' : say(Math.abs(tension_N), 'N', detail.units)
   const [outer, inner] = [between(0.06), between(0.36)]
   const pushed =
-    tension_N === undefined ? '' : tension_N > 0 ? arrow(inner, outer, 'force link') : arrow(outer, inner, 'force link')
+    tension_N === undefined ? [] : tension_N > 0 ? arrow(inner, outer, 'force link') : arrow(outer, inner, 'force link')
   const side = Math.atan2(far.x - near.x, near.y - far.y)
   const label = { words, anchor: between(0.12), clear_px: 8, prefers_rad: side, className: 'value link', size_px: LABEL_PX }
-  return { svg: line(entry, exit, 'action') + pushed, labels: [label], obstacles: boxesAlong(entry, exit, 3) }
+  return { shapes: [line(entry, exit, 'action'), ...pushed], labels: [label], obstacles: boxesAlong(entry, exit, 3) }
 }
 
 /** Where a line enters and leaves the detail's circle. */

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { type Change, changeDocument, evaluate, postureAt, readDesign, renamed } from '../../engine/index.ts'
 import { drawCompared, drawingStyle, layoutCompared } from '../index.ts'
+import { svgText } from './svg.ts'
 import { onSheet } from './view.ts'
 
 const heron = readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8')
@@ -15,6 +16,8 @@ function fingerOf(words: string, changes: readonly Change[] = []) {
 const before = fingerOf('revision 1')
 const topY = ['parts', 'proximal', 'holes', 'top', 'y']
 const after = fingerOf('what stands now', [{ kind: 'set', place: topY, value: '4.83 mm' }])
+/** The text of two fingers over each other. */
+const drawn = (...about: Parameters<typeof drawCompared>) => svgText(drawCompared(...about))
 const toClosed = { sheet: sheetOf(before, after), arc_ratio: 1 }
 
 function sheetOf(...fingers: readonly ReturnType<typeof fingerOf>[]) {
@@ -40,12 +43,12 @@ describe('two fingers over each other', () => {
     const rule = (name: string) => drawingStyle.split('\n').find((row) => row.startsWith(`.drawing .${name}`)) ?? ''
     expect(rule('earlier *')).toMatch(/stroke: var\(--ink.*stroke-dasharray: \d/)
     expect(rule('later')).not.toContain('dasharray')
-    expect(drawCompared({ before, after }, toClosed)).toContain('dashed revision 1, full what stands now')
+    expect(drawn({ before, after }, toClosed)).toContain('dashed revision 1, full what stands now')
   })
 
   it('have the pin that was moved at both of its places, open and closed', () => {
     for (const arc_ratio of [0, 0.5, 1]) {
-      const svg = drawCompared({ before, after }, { ...toClosed, arc_ratio })
+      const svg = drawn({ before, after }, { ...toClosed, arc_ratio })
       const [was, is] = [before, after].map((finger) => pinCentre(finger, { id: 'topNear', arc_ratio }))
       expect(was).not.toBe(is)
       expect(linesOf(svg, 'earlier')).toContain(was)
@@ -55,7 +58,7 @@ describe('two fingers over each other', () => {
   })
 
   it('lie line upon line where nothing was changed', () => {
-    const svg = drawCompared({ before, after: fingerOf('the same') }, toClosed)
+    const svg = drawn({ before, after: fingerOf('the same') }, toClosed)
     // SOURCE property (the same finger twice)
     expect(linesOf(svg, 'earlier')).toBe(linesOf(svg, 'later'))
   })
@@ -74,7 +77,7 @@ describe('two fingers over each other', () => {
 
   it('are named once a pin, also one that only the earlier has', () => {
     const { value: changes = [] } = renamed(heron, ['pins', 'topNear'], 'upper')
-    const svg = drawCompared({ before, after: fingerOf('renamed', changes) }, toClosed)
+    const svg = drawn({ before, after: fingerOf('renamed', changes) }, toClosed)
     const names = [...svg.matchAll(/class="name"[^>]*>([^<]*)</g)].map(([, name]) => name)
     expect(names).toContain('upper')
     expect(names).toContain('topNear')
@@ -84,13 +87,13 @@ describe('two fingers over each other', () => {
   it('are one finger where the other cannot be moved', () => {
     const stuck = { ...after, evaluation: { ...after.evaluation } }
     Reflect.deleteProperty(stuck.evaluation, 'travel')
-    const svg = drawCompared({ before, after: stuck }, toClosed)
+    const svg = drawn({ before, after: stuck }, toClosed)
     expect(svg).toContain('<g class="earlier"><path')
     expect(linesOf(svg, 'later')).not.toContain('circle')
   })
 
   it('are called what they are called, whatever that is', () => {
-    const svg = drawCompared({ before: { ...before, words: '<b>&' }, after }, toClosed)
+    const svg = drawn({ before: { ...before, words: '<b>&' }, after }, toClosed)
     expect(svg).toContain('&lt;b&gt;&amp;')
     expect(svg).not.toContain('<b>')
   })

@@ -10,7 +10,7 @@ import { boxAt, drawLabel, type Label, placeLabels } from './labels.ts'
 import type { FingerSheet } from './layout-finger.ts'
 import { outlineOf } from './outline.ts'
 import { drawPads, drawPins, drawSprings, drawStops } from './pins.ts'
-import { element, lettering, line, pathThrough, px } from './svg.ts'
+import { element, lettering, line, pathThrough, px, type Shape } from './svg.ts'
 import { inMount, onSheet, type View } from './view.ts'
 
 const KEY_LINE_PX = 52
@@ -36,8 +36,8 @@ export interface ComparedOptions {
   readonly arc_ratio: number
 }
 
-/** SVG of the size of a sheet that `layoutCompared` laid out. */
-export function drawCompared({ before, after }: ComparedFingers, { sheet, arc_ratio }: ComparedOptions): string {
+/** A drawing of the size of a sheet that `layoutCompared` laid out. */
+export function drawCompared({ before, after }: ComparedFingers, { sheet, arc_ratio }: ComparedOptions): Shape {
   const { view, width, height } = sheet
   const [earlier, later] = [standing(before, arc_ratio), standing(after, arc_ratio)]
   const title = `Over each other at ${Math.round(arc_ratio * 100)} % of the travel: dashed ${before.words}, full ${after.words}`
@@ -51,9 +51,9 @@ export function drawCompared({ before, after }: ComparedFingers, { sheet, arc_ra
     xmlns: 'http://www.w3.org/2000/svg',
   }
   const content = [
-    later === undefined ? '' : element('g', { class: 'metal-only' }, drawOutlines(later, view)),
-    earlier === undefined ? '' : element('g', { class: 'earlier' }, drawLines(earlier, view)),
-    later === undefined ? '' : element('g', { class: 'later' }, drawLines(later, view)),
+    later === undefined ? [] : element('g', { class: 'metal-only' }, drawOutlines(later, view)),
+    earlier === undefined ? [] : element('g', { class: 'earlier' }, drawLines(earlier, view)),
+    later === undefined ? [] : element('g', { class: 'later' }, drawLines(later, view)),
     drawNames([later, earlier], sheet),
     drawKey([after.words, before.words], sheet),
   ]
@@ -71,21 +71,20 @@ function standing({ evaluation }: ComparedFinger, arc_ratio: number): Standing |
   return { design: evaluation.design, posture: postureAt(evaluation, Math.min(arc_ratio, travelEnd(travel))) }
 }
 
-function drawOutlines({ design, posture }: Standing, view: View): string {
-  const paths = design.parts.map((part, index) => {
+function drawOutlines({ design, posture }: Standing, view: View): readonly Shape[] {
+  return design.parts.map((part, index) => {
     const places = outlineOf(part).map((point) => onSheet(view, inMount(posture, index, point)))
     return element('path', { d: pathThrough(places, true), class: 'part' })
   })
-  return paths.join('')
 }
 
-function drawLines(finger: Standing, view: View): string {
+function drawLines(finger: Standing, view: View): readonly Shape[] {
   const marks = { ...finger, view }
-  return [drawOutlines(finger, view), drawSprings(marks), drawStops(marks), drawPins(marks), drawPads(marks)].join('')
+  return [drawOutlines(finger, view), drawSprings(marks), drawStops(marks), drawPins(marks), drawPads(marks)].flat()
 }
 
 /** Every pin is named once, where it stands in the later finger if it is there. */
-function drawNames(fingers: readonly (Standing | undefined)[], { view, width, height }: FingerSheet): string {
+function drawNames(fingers: readonly (Standing | undefined)[], { view, width, height }: FingerSheet): readonly Shape[] {
   const named = new Map<string, Label>()
   const places = fingers.flatMap((finger) => finger?.posture.pinsAt.map((at) => onSheet(view, at)) ?? [])
   for (const { design, posture } of fingers.filter((finger) => finger !== undefined)) {
@@ -96,18 +95,15 @@ function drawNames(fingers: readonly (Standing | undefined)[], { view, width, he
     })
   }
   const ground = { sheet: { left: 2, top: 2, width: width - 4, height: height - 4 }, obstacles: places.map((at) => boxAt(at, 9)) }
-  return placeLabels([...named.values()], ground)
-    .map(drawLabel)
-    .join('')
+  return placeLabels([...named.values()], ground).flatMap(drawLabel)
 }
 
 /** The full line and the dashed one with what each stands for. */
-function drawKey(words: readonly [string, string], { height }: FingerSheet): string {
-  const rows = words.map((name, row) => {
+function drawKey(words: readonly [string, string], { height }: FingerSheet): readonly Shape[] {
+  return words.flatMap((name, row) => {
     const y = height - 30 + row * KEY_ROW_PX
     const sample = line({ x: 2, y }, { x: 2 + KEY_LINE_PX, y }, 'part')
     const said = lettering(name, { x: KEY_LINE_PX + 12, y: y + 0.35 * KEY_SIZE_PX }, { class: 'key', 'font-size': KEY_SIZE_PX })
-    return element('g', { class: row === 0 ? 'later' : 'earlier' }, sample) + said
+    return [element('g', { class: row === 0 ? 'later' : 'earlier' }, sample), said]
   })
-  return rows.join('')
 }

@@ -1,7 +1,7 @@
 /** The finger at any posture of an evaluation as an SVG file that carries its own style. */
 import { type Evaluation, forcesAt, postureAt, type Question } from '../../engine/index.ts'
 import { drawPosture } from './draw-posture.ts'
-import { drawingStyle } from './drawing-style.ts'
+import { fileText } from './file-text.ts'
 import { layoutSheet } from './layout-finger.ts'
 import { element } from './svg.ts'
 
@@ -26,6 +26,5 @@ export function drawFinger(evaluation: Evaluation, arc_ratio: number, options: F
   const picture = { design, travel, posture: postureAt(evaluation, arc_ratio), ...forces }
   const { svg } = drawPosture(picture, { sheet, idPrefix: 'f-', title: design.title })
   const paper = element('rect', { x: 0, y: 0, width: '100%', height: '100%', fill: PAPER })
-  const firstEnd = svg.indexOf('>') + 1
-  return `${svg.slice(0, firstEnd)}<style>${drawingStyle}</style>${paper}${svg.slice(firstEnd)}\n`
+  return fileText(svg, [paper])
 }

@@ -3,7 +3,7 @@ import type { Design, Posture } from '../../engine/index.ts'
 import type { FingerSheet } from './layout-finger.ts'
 import { outlineOf } from './outline.ts'
 import { standingPlaces } from './standing-places.ts'
-import { element, pathThrough, px } from './svg.ts'
+import { element, pathThrough, px, type Shape } from './svg.ts'
 import { inMount, onSheet } from './view.ts'
 
 const RING_PX = 15
@@ -16,10 +16,10 @@ export interface MarkedPicture {
   readonly row: readonly string[]
 }
 
-/** SVG of the size of the sheet; empty text for what stands nowhere in the drawing. */
-export function drawMarked({ design, posture, sheet, row }: MarkedPicture): string {
+/** A drawing of the size of the sheet; none for what stands nowhere in it. */
+export function drawMarked({ design, posture, sheet, row }: MarkedPicture): Shape | undefined {
   const { points, parts } = standingPlaces({ design, posture }, row)
-  if (points.length + parts.length === 0) return ''
+  if (points.length + parts.length === 0) return undefined
   const rings = points.map((point) => {
     const { x, y } = onSheet(sheet.view, point)
     return element('circle', { cx: x, cy: y, r: RING_PX, class: 'looked-at' })
@@ -36,5 +36,5 @@ export function drawMarked({ design, posture, sheet, row }: MarkedPicture): stri
     'aria-hidden': 'true',
     xmlns: 'http://www.w3.org/2000/svg',
   }
-  return element('svg', attributes, ...rings, ...outlines)
+  return element('svg', attributes, rings, outlines)
 }

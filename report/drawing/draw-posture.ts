@@ -5,7 +5,7 @@ import { boxAt, drawLabel, type Label, placeLabels } from './labels.ts'
 import type { FingerSheet } from './layout-finger.ts'
 import { drawOverlaps, drawParts, drawPhantom } from './parts.ts'
 import { drawPads, drawPins, drawSprings, drawStops, drawTipPath } from './pins.ts'
-import { element, type Place, px } from './svg.ts'
+import { element, type Place, px, type Shape } from './svg.ts'
 import { detailArea, drawDetail } from './toggle-detail.ts'
 import { onSheet } from './view.ts'
 
@@ -35,7 +35,7 @@ export interface SheetOptions {
 
 /** A drawing with what a page needs to lay handles over it. */
 export interface FingerDrawing {
-  readonly svg: string
+  readonly svg: Shape
   readonly width: number
   readonly height: number
   readonly scale_px_mm: number
@@ -69,13 +69,13 @@ export function drawPosture(picture: PosturePicture, options: SheetOptions): Fin
   }
 }
 
-function mainView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): string {
+function mainView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): readonly Shape[] {
   const { design, travel, posture, forces, question, units = 'metric' } = picture
   const view = sheet.view
   const marks = { design, posture, view }
   const drawnForces =
     forces === undefined
-      ? { svg: '', labels: [], obstacles: [] }
+      ? { shapes: [], labels: [], obstacles: [] }
       : drawForces({ design, forces, view, units, ...(question === undefined ? {} : { question }) })
   const pins = posture.pinsAt.map((at) => onSheet(view, at))
   const ring = ringOf(picture, sheet)
@@ -89,17 +89,17 @@ function mainView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerS
     drawTipPath(marks, travel),
     drawParts({ design, posture, view, idPrefix }),
     drawOverlaps(
-      idPrefix,
+      { design, posture, view, idPrefix },
       travel.overlaps.map(({ parts }) => parts),
     ),
     drawSprings(marks),
     drawStops(marks),
     drawPins(marks),
     drawPads(marks),
-    ring.svg,
-    drawnForces.svg,
-    ...labels.map(drawLabel),
-  ].join('')
+    ring.shapes,
+    drawnForces.shapes,
+    labels.flatMap(drawLabel),
+  ].flat()
 }
 
 /** Names stand away from the middle of the finger, where there is paper. */
@@ -110,17 +110,20 @@ function pinName(id: string, pins: readonly Place[], index: number): Label {
   return { words: id, anchor, clear_px: 17, prefers_rad, className: 'name', size_px: 12.5 }
 }
 
-function ringOf({ design, posture, toggle = 0 }: PosturePicture, sheet: FingerSheet): { svg: string; labels: readonly Label[] } {
-  if (sheet.detail === undefined) return { svg: '', labels: [] }
+function ringOf(
+  { design, posture, toggle = 0 }: PosturePicture,
+  sheet: FingerSheet,
+): { shapes: readonly Shape[]; labels: readonly Label[] } {
+  if (sheet.detail === undefined) return { shapes: [], labels: [] }
   const { at, radius_mm } = detailArea({ design, posture, toggle })
   const centre = onSheet(sheet.view, at)
   const radius = radius_mm * sheet.view.scale_px_mm
   const label = { words: 'Z', anchor: centre, clear_px: radius + 3, prefers_rad: Math.PI / 3, className: 'value', size_px: 14 }
-  return { svg: element('circle', { cx: centre.x, cy: centre.y, r: radius, class: 'ring' }), labels: [label] }
+  return { shapes: [element('circle', { cx: centre.x, cy: centre.y, r: radius, class: 'ring' })], labels: [label] }
 }
 
-function detailView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): string {
-  if (sheet.detail === undefined) return ''
+function detailView(picture: PosturePicture, { sheet, idPrefix }: { sheet: FingerSheet; idPrefix: string }): readonly Shape[] {
+  if (sheet.detail === undefined) return []
   const { design, posture, forces, toggle = 0, units = 'metric' } = picture
   const place = { ...sheet.detail, mainScale_px_mm: sheet.view.scale_px_mm, idPrefix, toggle, units }
   return drawDetail({ design, posture, ...place, ...(forces === undefined ? {} : { forces }) })

@@ -4,7 +4,7 @@ import { arrow } from './arrows.ts'
 import type { FingerSheet } from './layout-finger.ts'
 import { outlineOf } from './outline.ts'
 import { drawPads, drawPins, drawSprings, drawStops } from './pins.ts'
-import { element, pathThrough, px } from './svg.ts'
+import { element, pathThrough, px, type Shape } from './svg.ts'
 import { inMount, onSheet } from './view.ts'
 
 const ARROW_PX = 46
@@ -17,8 +17,8 @@ export interface ProposedPicture {
   readonly proposed: Design
 }
 
-/** SVG of the size of the sheet. New parts stand where they are drawn in the document, new links between their pins. */
-export function drawProposed(picture: ProposedPicture): string {
+/** A drawing of the size of the sheet. New parts stand where they are drawn in the document, new links between their pins. */
+export function drawProposed(picture: ProposedPicture): Shape {
   const { design, sheet, proposed } = picture
   const posture = proposedPosture(picture)
   const scene = { design: proposed, posture, view: sheet.view }
@@ -30,7 +30,7 @@ export function drawProposed(picture: ProposedPicture): string {
   const pins = proposed.pins.filter((pin) => !has(design.pins, pin.id))
   const pinsAt = posture.pinsAt.filter((_, index) => pins.includes(proposed.pins[index]))
   const content = [
-    ...outlines,
+    outlines,
     drawPins({ ...scene, design: { ...proposed, pins }, posture: { ...posture, pinsAt } }),
     drawStops({ ...scene, design: { ...proposed, stops: proposed.stops.filter(({ id }) => !has(design.stops, id)) } }),
     drawSprings({ ...scene, design: { ...proposed, springs: proposed.springs.filter(({ id }) => !has(design.springs, id)) } }),
@@ -91,7 +91,7 @@ function withNewPads(design: Design, proposed: Design): Design['parts'] {
   })
 }
 
-function newHoles({ design, sheet, proposed }: ProposedPicture, posture: Posture): string {
+function newHoles({ design, sheet, proposed }: ProposedPicture, posture: Posture): readonly Shape[] {
   return proposed.parts
     .flatMap((part, index) => {
       const known = design.parts.find(({ id }) => id === part.id)
@@ -101,18 +101,16 @@ function newHoles({ design, sheet, proposed }: ProposedPicture, posture: Posture
       const { x, y } = onSheet(sheet.view, inMount(posture, index, hole.at))
       return element('circle', { cx: x, cy: y, r: (hole.diameter_mm / 2) * sheet.view.scale_px_mm })
     })
-    .join('')
 }
 
-function newLoads({ design, sheet, proposed }: ProposedPicture, posture: Posture): string {
+function newLoads({ design, sheet, proposed }: ProposedPicture, posture: Posture): readonly Shape[] {
   return proposed.loadCases
     .filter(({ id }) => !has(design.loadCases, id))
     .flatMap(({ forces }) => forces)
-    .map(({ part, pad, direction_rad, frame }) => {
+    .flatMap(({ part, pad, direction_rad, frame }) => {
       const to = onSheet(sheet.view, inMount(posture, part, proposed.parts[part].pads[pad].at))
       const angle = direction_rad + posture.poses[3 * frame + 2]
       const from = { x: to.x - ARROW_PX * Math.cos(angle), y: to.y + ARROW_PX * Math.sin(angle) }
       return arrow(from, to, 'force load')
     })
-    .join('')
 }

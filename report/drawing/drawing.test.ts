@@ -3,11 +3,13 @@ import { drawPosture, layoutSheet } from '../index.ts'
 import { inventedDesign, inventedForces, inventedTravel } from '../test-support/invented-finger.ts'
 import { overlap, placeLabels } from './labels.ts'
 import { outlineOf } from './outline.ts'
-import { escaped } from './svg.ts'
+import { escaped, svgText } from './svg.ts'
 import { onSheet } from './view.ts'
 
 const sheet = layoutSheet({ design: inventedDesign, travel: inventedTravel, width_px: 900 })
 const options = { sheet, idPrefix: 't-', title: 'A finger' }
+
+const drawn = (...about: Parameters<typeof drawPosture>) => svgText(drawPosture(...about).svg)
 
 describe('a drawn posture', () => {
   it('keeps every pin on the sheet at every posture', () => {
@@ -32,7 +34,7 @@ describe('a drawn posture', () => {
 
   it('writes the dead-centre margin, the loads and the link’s force beside their lines', () => {
     const posture = inventedTravel.postures[60]
-    const { svg } = drawPosture(
+    const svg = drawn(
       {
         design: inventedDesign,
         travel: inventedTravel,
@@ -50,8 +52,8 @@ describe('a drawn posture', () => {
 
   it('gives the same text for the same posture, and has no script, style or event in it', () => {
     const picture = { design: inventedDesign, travel: inventedTravel, posture: inventedTravel.postures[30] }
-    const { svg } = drawPosture(picture, options)
-    expect(drawPosture(picture, options).svg).toBe(svg)
+    const svg = drawn(picture, options)
+    expect(drawn(picture, options)).toBe(svg)
     expect(svg).not.toMatch(/<script|<style| style=| on\w+=|NaN|Infinity|undefined/)
   })
 
@@ -60,7 +62,7 @@ describe('a drawn posture', () => {
       ...inventedDesign,
       pins: inventedDesign.pins.map((pin, index) => (index === 0 ? { ...pin, id: '<b>&"' } : pin)),
     }
-    const { svg } = drawPosture({ design, travel: inventedTravel, posture: inventedTravel.postures[60] }, options)
+    const svg = drawn({ design, travel: inventedTravel, posture: inventedTravel.postures[60] }, options)
     expect(svg).toContain(escaped('<b>&"'))
     expect(svg).not.toContain('<b>')
   })
@@ -68,10 +70,7 @@ describe('a drawn posture', () => {
   it('leaves the detail out for a finger without a toggle', () => {
     const design = { ...inventedDesign, toggles: [] }
     const plain = layoutSheet({ design, travel: inventedTravel, width_px: 900 })
-    const { svg } = drawPosture(
-      { design, travel: inventedTravel, posture: inventedTravel.postures[60] },
-      { ...options, sheet: plain },
-    )
+    const svg = drawn({ design, travel: inventedTravel, posture: inventedTravel.postures[60] }, { ...options, sheet: plain })
     expect(plain.detail).toBeUndefined()
     expect(svg).not.toContain('Detail')
   })

@@ -3,7 +3,7 @@ import type { Design, ForcePicture, Point, Port, Question, UnitSystem, Vector } 
 import { say } from '../tables/value-text.ts'
 import { arcArrow, arrow } from './arrows.ts'
 import { boxesAlong, type Label, type Rectangle } from './labels.ts'
-import { line, type Place } from './svg.ts'
+import { line, type Place, type Shape } from './svg.ts'
 import { inMount, onSheet, type View } from './view.ts'
 
 const LONGEST_PX = 56
@@ -20,7 +20,7 @@ const SMALLEST_N = 1e-3
 
 /** Drawn forces with the labels that belong to them and the places they take. */
 export interface DrawnForces {
-  readonly svg: string
+  readonly shapes: readonly Shape[]
   readonly labels: readonly Label[]
   readonly obstacles: readonly Rectangle[]
 }
@@ -58,7 +58,11 @@ export function drawForces(about: ForcesOnSheet): DrawnForces {
   const arrows = [...loads, ...stops, ...links]
   const effort = drawEffort(about)
   return {
-    svg: linkLines(about) + arrows.map(({ from, to, className }) => arrow(from, to, `force ${className}`)).join('') + effort.svg,
+    shapes: [
+      ...linkLines(about),
+      ...arrows.flatMap(({ from, to, className }) => arrow(from, to, `force ${className}`)),
+      ...effort.shapes,
+    ],
     labels: [...arrows.filter(({ words }) => words !== '').map(labelOf), ...effort.labels],
     obstacles: [...arrows.flatMap(({ from, to }) => boxesAlong(from, to, 4)), ...effort.obstacles],
   }
@@ -94,11 +98,10 @@ function linkArrows(about: ForcesOnSheet, index: number): readonly Arrow[] {
   })
 }
 
-function linkLines(about: ForcesOnSheet): string {
+function linkLines(about: ForcesOnSheet): readonly Shape[] {
   return about.forces.linkLines
     .map((_, index) => linkEnds(about, index))
-    .map((ends) => (ends === undefined ? '' : line(ends[0].at, ends[1].at, 'action')))
-    .join('')
+    .flatMap((ends) => (ends === undefined ? [] : [line(ends[0].at, ends[1].at, 'action')]))
 }
 
 /** Feet of the link's two pins on the line of its force, with the direction outwards from the link; none for a link without force. */
@@ -119,7 +122,7 @@ function linkEnds({ design, forces, view }: ForcesOnSheet, index: number) {
   ] as const
 }
 
-const NOTHING: DrawnForces = { svg: '', labels: [], obstacles: [] }
+const NOTHING: DrawnForces = { shapes: [], labels: [], obstacles: [] }
 
 /** The effort where it acts: an arc about the drive's pin or about the part a couple acts on, an arrow at a pad. */
 function drawEffort(about: ForcesOnSheet): DrawnForces {
@@ -162,8 +165,8 @@ function drawCouple(centre: Place, couple: { readonly value: number; readonly wo
     size_px: LABEL_PX,
     words: couple.words,
   }
-  const svg = arcArrow({ centre, radius: COUPLE_RADIUS_PX, from_rad, to_rad }, 'force effort')
-  return { svg, labels: [label], obstacles: boxesAlong(top, top, 8) }
+  const shapes = arcArrow({ centre, radius: COUPLE_RADIUS_PX, from_rad, to_rad }, 'force effort')
+  return { shapes, labels: [label], obstacles: boxesAlong(top, top, 8) }
 }
 
 function drawKeeper(about: ForcesOnSheet, keeper: { port: Extract<Port, { kind: 'force' }>; value: number }): DrawnForces {
@@ -175,7 +178,7 @@ function drawKeeper(about: ForcesOnSheet, keeper: { port: Extract<Port, { kind: 
   const at = inMount(posture, part, design.parts[part].pads[pad].at)
   const shown = arrowFor(about, { at, force_N, largest: Math.abs(keeper.value), className: 'effort' })
   const label = labelOf({ ...shown, words: `${shown.words} keeper` })
-  return { svg: arrow(shown.from, shown.to, 'force effort'), labels: [label], obstacles: boxesAlong(shown.from, shown.to, 4) }
+  return { shapes: arrow(shown.from, shown.to, 'force effort'), labels: [label], obstacles: boxesAlong(shown.from, shown.to, 4) }
 }
 
 function sizeOf(force: Vector): number {

@@ -2,7 +2,7 @@
  * Places labels so that none covers another: each tries places around its anchor, nearest first, and takes the one that covers
  * least of what stands already. Widths are estimated from the number of characters, a little too wide on purpose.
  */
-import { element, lettering, type Place, px } from './svg.ts'
+import { lettering, line, type Place, px, type Shape } from './svg.ts'
 
 /** Average width of a character as a share of the type size, generous for figures and capitals. */
 const CHARACTER_WIDTH_RATIO = 0.57
@@ -69,15 +69,15 @@ function cheapest(label: Label, about: { readonly taken: readonly Rectangle[]; r
   return best.box
 }
 
-/** A placed label as SVG, with a leader line where it had to stand apart. */
-export function drawLabel(label: PlacedLabel): string {
+/** A placed label, with a leader line where it had to stand apart. */
+export function drawLabel(label: PlacedLabel): readonly Shape[] {
   const { box, anchor, size_px } = label
   const baseline = { x: box.left + box.width / 2, y: box.top + box.height / 2 + 0.35 * size_px }
   const text = lettering(label.words, baseline, { class: label.className, 'text-anchor': 'middle', 'font-size': px(size_px) })
   const near = nearestOf(box, anchor)
   const apart = Math.hypot(near.x - anchor.x, near.y - anchor.y)
-  if (apart < label.clear_px + LEADER_FROM_PX) return text
-  return element('line', { x1: near.x, y1: near.y, x2: anchor.x, y2: anchor.y, class: 'leader' }) + text
+  if (apart < label.clear_px + LEADER_FROM_PX) return [text]
+  return [line(near, anchor, 'leader'), text]
 }
 
 /** Estimated box of a text of that size with its upper left corner at 0, 0. */

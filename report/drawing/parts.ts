@@ -2,10 +2,10 @@
  * The parts as a shop drawing shows them. Parts lie in layers: the mount on top, then the phalanges from the palm outwards, links
  * between the plates underneath. What a higher part covers is drawn dashed (ISO 128: hidden edges, dashed narrow line).
  */
-import type { Design, Posture } from '../../engine/index.ts'
+import type { Design, Part, Posture } from '../../engine/index.ts'
 import { outlineOf } from './outline.ts'
-import { element, pathThrough } from './svg.ts'
-import { inMount, onSheet, type View } from './view.ts'
+import { element, pathThrough, px, type Shape } from './svg.ts'
+import { onSheet, type View } from './view.ts'
 
 const ROLE_LAYER = { mount: 0, proximal: 1, middle: 2, distal: 3, other: 4, roller: 5, link: 6 } as const
 
@@ -17,60 +17,99 @@ export interface PartsPicture {
   readonly idPrefix: string
 }
 
-/** All parts, lowest first, then the hidden edges over them. Each outline is written once and used where it shows or covers. */
-export function drawParts(picture: PartsPicture): string {
+/**
+ * All parts, lowest first, then the hidden edges over them. Each outline is written once, in its part's own frame, and used at the part's
+ * place where it shows or covers: from posture to posture only the places change.
+ */
+export function drawParts(picture: PartsPicture): readonly Shape[] {
   const { design, idPrefix } = picture
   const topFirst = design.parts
     .map((part, index) => ({ index, layer: ROLE_LAYER[part.role] }))
     .sort((one, other) => one.layer - other.layer || one.index - other.index)
     .map(({ index }) => index)
-  const use = (index: number, attributes: Readonly<Record<string, string>> = {}): string =>
-    element('use', { href: `#${idPrefix}part${index}`, ...attributes })
-  const outlines = design.parts.map((_, index) => element('path', { id: `${idPrefix}part${index}`, d: partPath(picture, index) }))
+  const use = outlinesAt(picture)
+  const outlines = design.parts.map((part, index) =>
+    element('path', { id: `${idPrefix}part${index}`, d: ownPath(part, picture.view) }),
+  )
   const solids = [...topFirst].reverse().map((index) => use(index, { class: solidClass(design, index) }))
-  const hidden = topFirst.slice(1).map((index, place) => {
+  const hidden = topFirst.slice(1).flatMap((index, place) => {
     const clip = `${idPrefix}under${index}`
     const covers = topFirst.slice(0, place + 1).map((above) => use(above))
-    return element('clipPath', { id: clip }, ...covers) + use(index, { class: 'hidden', 'clip-path': `url(#${clip})` })
+    return [element('clipPath', { id: clip }, covers), within(clip, use(index, { class: 'hidden' }))]
   })
   const hatch = use(0, { fill: `url(#${idPrefix}hatch)` })
-  return [element('defs', {}, hatchPattern(idPrefix), ...outlines), ...solids, hatch, ...hidden].join('')
+  return [element('defs', {}, hatchPattern(idPrefix), outlines), ...solids, hatch, ...hidden]
 }
 
 /**
  * Where two parts lie in the same place: both outlines inside each other, hatched closely. It is drawn over `drawParts`, whose outlines it
  * uses; at a posture where the two are apart nothing shows.
  */
-export function drawOverlaps(idPrefix: string, pairs: readonly (readonly [number, number])[]): string {
-  const use = (part: number, attributes: Readonly<Record<string, string>>): string =>
-    element('use', { href: `#${idPrefix}part${part}`, ...attributes })
-  const overlaps = pairs.map(([one, other]) => {
+export function drawOverlaps(picture: PartsPicture, pairs: readonly (readonly [number, number])[]): readonly Shape[] {
+  const { idPrefix } = picture
+  const use = outlinesAt(picture)
+  const overlaps = pairs.flatMap(([one, other]) => {
     const inside = (part: number): string => `${idPrefix}inside${one}-${other}-${part}`
-    const clips = [one, other].map((part) => element('clipPath', { id: inside(part) }, use(part, {})))
-    const hatched = use(other, { fill: `url(#${idPrefix}clash)`, 'clip-path': `url(#${inside(one)})` })
-    const edges = [use(other, { 'clip-path': `url(#${inside(one)})` }), use(one, { 'clip-path': `url(#${inside(other)})` })]
-    return [...clips, hatched, element('g', { class: 'overlap' }, ...edges)].join('')
+    const clips = [one, other].map((part) => element('clipPath', { id: inside(part) }, use(part)))
+    const hatched = within(inside(one), use(other, { fill: `url(#${idPrefix}clash)` }))
+    const edges = [within(inside(one), use(other)), within(inside(other), use(one))]
+    return [...clips, hatched, element('g', { class: 'overlap' }, edges)]
   })
-  return overlaps.length === 0 ? '' : element('defs', {}, clashPattern(idPrefix)) + overlaps.join('')
+  return overlaps.length === 0 ? [] : [element('defs', {}, clashPattern(idPrefix)), ...overlaps]
+}
+
+/** Uses outlines of `drawParts` where their parts stand. */
+function outlinesAt({ design, posture, view, idPrefix }: PartsPicture) {
+  const places = design.parts.map((_, index) => placeOf(posture, view, index))
+  return (index: number, attributes: Readonly<Record<string, string>> = {}): Shape =>
+    element('use', { href: `#${idPrefix}part${index}`, transform: places[index], ...attributes })
+}
+
+/** The clip is in the sheet's frame and must not be turned with the part. */
+function within(clip: string, shape: Shape): Shape {
+  return element('g', { 'clip-path': `url(#${clip})` }, shape)
+}
+
+/** A part's own frame on the sheet. A thousandth of a degree is less than a hundredth of a px at the end of a finger. */
+function placeOf(posture: Posture, view: View, index: number): string {
+  const [x_mm, y_mm, turn_rad] = posture.poses.subarray(3 * index, 3 * index + 3)
+  const { x, y } = onSheet(view, { x_mm, y_mm })
+  const clockwise_deg = Math.round((-turn_rad * 180_000) / Math.PI) / 1000
+  return `translate(${px(x)} ${px(y)}) rotate(${clockwise_deg})`
+}
+
+/** The outline in the part's own frame, at the scale of the sheet. */
+function ownPath(part: Part, { scale_px_mm }: View): string {
+  const own = { scale_px_mm, origin: { x: 0, y: 0 } }
+  return pathThrough(
+    outlineOf(part).map((point) => onSheet(own, point)),
+    true,
+  )
 }
 
 /** Only the outlines, in the line type for extreme positions (ISO 128: long-dashed double-dotted narrow line). */
-export function drawPhantom(picture: PartsPicture): string {
+export function drawPhantom(picture: PartsPicture): readonly Shape[] {
   const shown = picture.design.parts
     .map((part, index) => ({ part, index }))
     .filter(({ part }) => part.role !== 'mount' && part.role !== 'link')
-  return shown.map(({ index }) => element('path', { d: partPath(picture, index), class: 'phantom' })).join('')
+  return shown.map(({ part, index }) =>
+    element('path', {
+      d: ownPath(part, picture.view),
+      transform: placeOf(picture.posture, picture.view, index),
+      class: 'phantom',
+    }),
+  )
 }
 
 /** The hatching of the fixed part. */
-function hatchPattern(idPrefix: string): string {
+function hatchPattern(idPrefix: string): Shape {
   const stroke = element('line', { x1: 0, y1: 0, x2: 0, y2: 6, class: 'hatch-line' })
   const turned = { id: `${idPrefix}hatch`, width: 6, height: 6, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' }
   return element('pattern', turned, stroke)
 }
 
 /** Closer than the hatching of the fixed part, and the other way. */
-function clashPattern(idPrefix: string): string {
+function clashPattern(idPrefix: string): Shape {
   const stroke = element('line', { x1: 0, y1: 0, x2: 0, y2: 3, class: 'clash-line' })
   const turned = { id: `${idPrefix}clash`, width: 3, height: 3, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(-45)' }
   return element('pattern', turned, stroke)
@@ -78,11 +117,4 @@ function clashPattern(idPrefix: string): string {
 
 function solidClass(design: Design, index: number): string {
   return design.parts[index].role === 'link' ? 'part part-link' : 'part'
-}
-
-function partPath({ design, posture, view }: PartsPicture, index: number): string {
-  return pathThrough(
-    outlineOf(design.parts[index]).map((point) => onSheet(view, inMount(posture, index, point))),
-    true,
-  )
 }

@@ -11,7 +11,7 @@ import { leverOf, seenToggle } from './force-line.ts'
 import { boxAt, boxesAlong, drawLabel, type Label, placeLabels } from './labels.ts'
 import { drawParts } from './parts.ts'
 import { drawPin } from './pins.ts'
-import { element, lettering, line, type Place } from './svg.ts'
+import { element, lettering, line, type Place, type Shape } from './svg.ts'
 import { onSheet, type View } from './view.ts'
 
 /** Metal shown around the two pins of the toggle. */
@@ -40,13 +40,13 @@ export function detailArea({ design, posture, toggle }: Pick<Detail, 'design' | 
 }
 
 /** The detail with its ring, dimensions, labels and caption. */
-export function drawDetail(detail: Detail): string {
+export function drawDetail(detail: Detail): readonly Shape[] {
   const { ratio, view } = detailView(detail)
   const { centre, radius, idPrefix } = detail
   const clip = `${idPrefix}detail`
   const circle = { cx: centre.x, cy: centre.y, r: radius }
   const clipPath = element('clipPath', { id: clip }, element('circle', circle))
-  const inside = element('g', { 'clip-path': `url(#${clip})` }, ...insideOf(detail, view))
+  const inside = element('g', { 'clip-path': `url(#${clip})` }, insideOf(detail, view))
   const title = `Detail Z  ${ratio} : 1`
   const caption = captionOf(detail).map((words, index) =>
     lettering(
@@ -66,7 +66,7 @@ export function drawDetail(detail: Detail): string {
       { class: 'detail-title', 'text-anchor': 'middle', 'font-size': 13 },
     ),
     ...caption,
-  ].join('')
+  ]
 }
 
 function detailView(detail: Detail): { readonly ratio: number; readonly view: View } {
@@ -77,11 +77,11 @@ function detailView(detail: Detail): { readonly ratio: number; readonly view: Vi
   return { ratio, view: { scale_px_mm, origin } }
 }
 
-function insideOf(detail: Detail, view: View): readonly string[] {
+function insideOf(detail: Detail, view: View): readonly Shape[] {
   const { design, posture, toggle, centre, radius } = detail
   const { far: a, bend: b, arm: c } = seenToggle(design, toggle)
   const [atA, atB, atC] = [a, b, c].map((pin) => onSheet(view, posture.pinsAt[pin]))
-  const pins = [b, c].map((pin) => drawPin(view, posture.pinsAt[pin], design.pins[pin].diameter_mm))
+  const pins = [b, c].flatMap((pin) => drawPin(view, posture.pinsAt[pin], design.pins[pin].diameter_mm))
   const named = (pin: number) => ({ id: design.pins[pin].id, radius: (design.pins[pin].diameter_mm / 2) * view.scale_px_mm })
   const margin = drawMargin({ atA, atB, atC, margin_rad: posture.margins_rad[toggle] })
   const action = drawForceLine(detail, view)
@@ -104,12 +104,12 @@ function insideOf(detail: Detail, view: View): readonly string[] {
     },
   )
   return [
-    drawParts({ design, posture, view, idPrefix: `${detail.idPrefix}d` }),
+    ...drawParts({ design, posture, view, idPrefix: `${detail.idPrefix}d` }),
     ...pins,
-    frictionCircles(detail, view),
-    margin.svg,
-    action?.svg ?? '',
-    ...labels.map(drawLabel),
+    ...frictionCircles(detail, view),
+    ...margin.shapes,
+    ...(action?.shapes ?? []),
+    ...labels.flatMap(drawLabel),
   ]
 }
 
@@ -137,7 +137,7 @@ function drawMargin(toggle: { atA: Place; atB: Place; atC: Place; margin_rad: nu
     size_px: 14,
   }
   return {
-    svg: line(atA, beyond, 'extension') + line(atB, farC, 'extension') + marginArc(arc),
+    shapes: [line(atA, beyond, 'extension'), line(atB, farC, 'extension'), ...marginArc(arc)],
     label,
     obstacles: [...boxesAlong(atB, beyond, 3), ...boxesAlong(atB, farC, 3)],
   }
@@ -147,26 +147,24 @@ function marginWords(margin_rad: number): string {
   return margin_rad < 0 ? `${say(-margin_rad, 'rad')} past` : say(margin_rad, 'rad')
 }
 
-function marginArc(arc: { centre: Place; radius: number; from_rad: number; to_rad: number }): string {
+function marginArc(arc: { centre: Place; radius: number; from_rad: number; to_rad: number }): readonly Shape[] {
   const sense = Math.sign(arc.to_rad - arc.from_rad)
   if (Math.abs(arc.to_rad - arc.from_rad) * arc.radius > ARC_ROOM_PX) {
     const backHead = arrowHead(onArc(arc, arc.from_rad), arc.from_rad - (sense * Math.PI) / 2, 'measure head')
-    return arcArrow(arc, 'measure') + backHead
+    return [...arcArrow(arc, 'measure'), backHead]
   }
   const tail = (sense * 24) / arc.radius
   const before = { ...arc, from_rad: arc.from_rad - tail, to_rad: arc.from_rad }
   const after = { ...arc, from_rad: arc.to_rad + tail, to_rad: arc.to_rad }
-  return arcArrow(before, 'measure') + arcArrow(after, 'measure') + arcLine(arc, 'measure shaft')
+  return [...arcArrow(before, 'measure'), ...arcArrow(after, 'measure'), arcLine(arc, 'measure shaft')]
 }
 
-function frictionCircles({ design, forces, toggle, posture }: Detail, view: View): string {
+function frictionCircles({ design, forces, toggle, posture }: Detail, view: View): readonly Shape[] {
   const { bend: b, arm: c } = seenToggle(design, toggle)
-  return [b, c]
-    .flatMap((pin) => {
-      const lever_mm = leverOf(forces, pin)
-      if (lever_mm === undefined) return []
-      const at = onSheet(view, posture.pinsAt[pin])
-      return [element('circle', { cx: at.x, cy: at.y, r: lever_mm * view.scale_px_mm, class: 'friction' })]
-    })
-    .join('')
+  return [b, c].flatMap((pin) => {
+    const lever_mm = leverOf(forces, pin)
+    if (lever_mm === undefined) return []
+    const at = onSheet(view, posture.pinsAt[pin])
+    return [element('circle', { cx: at.x, cy: at.y, r: lever_mm * view.scale_px_mm, class: 'friction' })]
+  })
 }

@@ -6,7 +6,7 @@ import { scaleLinear } from 'd3-scale'
 import { line as curveThrough } from 'd3-shape'
 import { axisUnit, type Series } from '../../engine/index.ts'
 import { textSize } from '../drawing/labels.ts'
-import { element, lettering, line, px } from '../drawing/svg.ts'
+import { element, lettering, line, px, type Shape } from '../drawing/svg.ts'
 import type { ToldTravel } from '../tables/told.ts'
 import { say } from '../tables/value-text.ts'
 import type { PlotGroup } from './plot-groups.ts'
@@ -28,7 +28,7 @@ export interface PlotOptions {
 
 /** A plot with what a page needs to move a pointer over it. */
 export interface Plot {
-  readonly svg: string
+  readonly svg: Shape
   readonly width: number
   readonly height: number
   /** px on the sheet of a share of the travel. */
@@ -118,39 +118,37 @@ function titleOf(group: PlotGroup): string {
   return unit === '' ? group.title : `${group.title}, ${unit}`
 }
 
-function axisOf({ group }: { group: PlotGroup }, frame: Frame): string {
+function axisOf({ group }: { group: PlotGroup }, frame: Frame): readonly Shape[] {
   const { right } = frame
   const back = 1 / axisUnit(group.unit, group.units).factor
-  return frame.ticks
-    .map((tick) => {
-      const y = frame.y(tick * back)
-      const number = lettering(
-        tickText(tick),
-        { x: MARGIN.left - 8, y: y + 4 },
-        { class: 'axis', 'text-anchor': 'end', 'font-size': LABEL_PX },
-      )
-      return line({ x: MARGIN.left, y }, { x: right, y }, tick === 0 ? 'zero' : 'grid') + number
-    })
-    .join('')
+  return frame.ticks.flatMap((tick) => {
+    const y = frame.y(tick * back)
+    const number = lettering(
+      tickText(tick),
+      { x: MARGIN.left - 8, y: y + 4 },
+      { class: 'axis', 'text-anchor': 'end', 'font-size': LABEL_PX },
+    )
+    return [line({ x: MARGIN.left, y }, { x: right, y }, tick === 0 ? 'zero' : 'grid'), number]
+  })
 }
 
 function tickText(tick: number): string {
   return String(tick).replace('-', '−')
 }
 
-function travelAxisOf(travel: ToldTravel, frame: Frame): string {
+function travelAxisOf(travel: ToldTravel, frame: Frame): readonly Shape[] {
   const bottom = frame.options.height_px - MARGIN.bottom
   const { right } = frame
   const step = driveStep(travel, { width_px: right - MARGIN.left, apart_px: 56 })
-  const marks = driveMarks(travel, step).map((mark) => {
+  const marks = driveMarks(travel, step).flatMap((mark) => {
     const x = frame.x(mark.arc_ratio)
     const words = `${tickText(Math.round(mark.drive * 100) / 100)}${driveSign(travel)}`
-    return (
-      line({ x, y: bottom }, { x, y: bottom + 5 }, 'tick') +
-      lettering(words, { x, y: bottom + 20 }, { class: 'axis', 'text-anchor': 'middle', 'font-size': LABEL_PX })
-    )
+    return [
+      line({ x, y: bottom }, { x, y: bottom + 5 }, 'tick'),
+      lettering(words, { x, y: bottom + 20 }, { class: 'axis', 'text-anchor': 'middle', 'font-size': LABEL_PX }),
+    ]
   })
-  return line({ x: MARGIN.left, y: bottom }, { x: right, y: bottom }, 'axis-line') + marks.join('')
+  return [line({ x: MARGIN.left, y: bottom }, { x: right, y: bottom }, 'axis-line'), ...marks]
 }
 
 function curveOf(series: Series, travel: ToldTravel, frame: Frame): string {
@@ -163,7 +161,7 @@ function curveOf(series: Series, travel: ToldTravel, frame: Frame): string {
 }
 
 /** Names at the right ends of the curves and limits, moved apart where they would touch. */
-function endLabels({ group }: { group: PlotGroup; travel: ToldTravel }, frame: Frame): string {
+function endLabels({ group }: { group: PlotGroup; travel: ToldTravel }, frame: Frame): readonly Shape[] {
   const { right } = frame
   const curves = group.series.flatMap((series) => {
     const last = series.values.findLast((value) => value !== undefined)
@@ -177,12 +175,10 @@ function endLabels({ group }: { group: PlotGroup; travel: ToldTravel }, frame: F
     wanted.map((label) => ({ at: label.y, length: 15 })),
     { least: MARGIN.top - 8, most: frame.options.height_px - MARGIN.bottom + 8 },
   )
-  return wanted
-    .map(({ words, y, className }, index) => {
-      const joint = line({ x: right, y }, { x: right + 8, y: placed[index] }, 'leader')
-      return joint + lettering(words, { x: right + 11, y: placed[index] + 4 }, { class: className, 'font-size': LABEL_PX })
-    })
-    .join('')
+  return wanted.flatMap(({ words, y, className }, index) => {
+    const joint = line({ x: right, y }, { x: right + 8, y: placed[index] }, 'leader')
+    return [joint, lettering(words, { x: right + 11, y: placed[index] + 4 }, { class: className, 'font-size': LABEL_PX })]
+  })
 }
 
 /** Within a plot of efforts to close a series need not say `close:` again. */
@@ -191,35 +187,33 @@ function nameOf(series: Series): string {
 }
 
 /** Stretches where no series has a value. */
-function gapsOf({ group, travel }: { group: PlotGroup; travel: ToldTravel }, frame: Frame): string {
+function gapsOf({ group, travel }: { group: PlotGroup; travel: ToldTravel }, frame: Frame): readonly Shape[] {
   const missing = travel.postures.map((_, index) => group.series.some((series) => series.values[index] === undefined))
   const starts = missing.flatMap((gone, index) => (gone && !missing[index - 1] ? [index] : []))
-  return starts
-    .map((start) => {
-      const after = missing.indexOf(false, start)
-      const end = after === -1 ? missing.length - 1 : after
-      const from = frame.x(travel.postures[Math.max(0, start - 1)].arc_ratio)
-      const to = frame.x(travel.postures[end].arc_ratio)
-      const box = {
-        x: from,
-        y: MARGIN.top,
-        width: Math.max(2, to - from),
-        height: frame.options.height_px - MARGIN.top - MARGIN.bottom,
-      }
-      const words = to - from > 96 ? 'does not exist here' : to - from > 30 ? 'none' : ''
-      const word = lettering(
-        words,
-        { x: (from + to) / 2, y: MARGIN.top + 14 },
-        { class: 'axis', 'text-anchor': 'middle', 'font-size': 12 },
-      )
-      return element('rect', { ...box, class: 'gap' }) + word
-    })
-    .join('')
+  return starts.flatMap((start) => {
+    const after = missing.indexOf(false, start)
+    const end = after === -1 ? missing.length - 1 : after
+    const from = frame.x(travel.postures[Math.max(0, start - 1)].arc_ratio)
+    const to = frame.x(travel.postures[end].arc_ratio)
+    const box = {
+      x: from,
+      y: MARGIN.top,
+      width: Math.max(2, to - from),
+      height: frame.options.height_px - MARGIN.top - MARGIN.bottom,
+    }
+    const words = to - from > 96 ? 'does not exist here' : to - from > 30 ? 'none' : ''
+    const word = lettering(
+      words,
+      { x: (from + to) / 2, y: MARGIN.top + 14 },
+      { class: 'axis', 'text-anchor': 'middle', 'font-size': 12 },
+    )
+    return [element('rect', { ...box, class: 'gap' }), word]
+  })
 }
 
-function pointerOf(frame: Frame): string {
+function pointerOf(frame: Frame): readonly Shape[] {
   const { pointer_ratio, height_px } = frame.options
-  if (pointer_ratio === undefined) return ''
+  if (pointer_ratio === undefined) return []
   const x = frame.x(pointer_ratio)
-  return line({ x, y: MARGIN.top }, { x, y: height_px - MARGIN.bottom }, 'pointer')
+  return [line({ x, y: MARGIN.top }, { x, y: height_px - MARGIN.bottom }, 'pointer')]
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { drawPlot, drawTravelScale, driveAt, driveMarks, plotGroups, readTravel } from '../index.ts'
+import { drawPlot, drawTravelScale, driveAt, driveMarks, plotGroups, readTravel, svgText } from '../index.ts'
 import { inventedEvaluation, inventedFigure, inventedFigures, inventedTravel } from '../test-support/invented-finger.ts'
 
 const RAD = Math.PI / 180
@@ -13,7 +13,7 @@ describe('plots', () => {
     const margin = groups[1]
     // SOURCE hand (5.1° and 13.9° of the invented figures)
     expect(margin.limits.map((limit) => limit.value / RAD)).toEqual([expect.closeTo(5.1, 9), expect.closeTo(13.9, 9)])
-    const { svg } = drawPlot({ group: margin, travel: inventedTravel }, size)
+    const svg = svgText(drawPlot({ group: margin, travel: inventedTravel }, size).svg)
     expect(svg).toContain('jams at rest 5.1°')
     expect(svg).toContain('slips 13.9°')
   })
@@ -27,7 +27,7 @@ describe('plots', () => {
     const travel = { ...inventedTravel, series }
     const group = plotGroups(inventedEvaluation({ travel })).find((one) => one.id === 'return')
     if (group === undefined) throw new Error('no plot of the return')
-    const { svg } = drawPlot({ group, travel }, size)
+    const svg = svgText(drawPlot({ group, travel }, size).svg)
     expect(svg).toContain('does not exist here')
     expect(svg).not.toMatch(/NaN|undefined/)
   })
@@ -65,7 +65,7 @@ describe('the scale of the travel', () => {
   })
 
   it('engraves its events', () => {
-    const { svg } = drawTravelScale(inventedTravel, { width_px: 800 })
+    const svg = svgText(drawTravelScale(inventedTravel, { width_px: 800 }).svg)
     expect(svg).toContain('>open<')
     expect(svg).toContain('>stop<')
   })

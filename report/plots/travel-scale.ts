@@ -4,7 +4,7 @@
  */
 import type { TravelEvent } from '../../engine/index.ts'
 import { textSize } from '../drawing/labels.ts'
-import { element, lettering, line, type Place, px } from '../drawing/svg.ts'
+import { element, lettering, line, type Place, px, type Shape } from '../drawing/svg.ts'
 import type { ToldTravel } from '../tables/told.ts'
 import { spread } from './spread-labels.ts'
 import { axisRange, driveAt, driveMarks, driveSign, driveStep, readDrive, travelEnd } from './travel-axis.ts'
@@ -19,7 +19,7 @@ const STROKE_ROOM_PX = 4
 
 /** A scale with what a page needs to lay a pointer over it. */
 export interface TravelScale {
-  readonly svg: string
+  readonly svg: Shape
   readonly width: number
   readonly height: number
   readonly left: number
@@ -41,7 +41,7 @@ export function drawTravelScale(
     line({ x: x(travelEnd(travel)), y: BEAM_PX }, { x: right, y: BEAM_PX }, 'beyond'),
     strokes(travel, x, right - left),
     eventMarks(travel, x, { left, right }),
-    options.pointer_ratio === undefined ? '' : pointer({ x: x(options.pointer_ratio), y: BEAM_PX }),
+    options.pointer_ratio === undefined ? [] : pointer({ x: x(options.pointer_ratio), y: BEAM_PX }),
   ]
   const attributes = {
     class: 'drawing travel-scale',
@@ -66,23 +66,24 @@ function decimals(travel: ToldTravel): number {
   return travel.driveUnit === 'mm' && travel.units === 'inch' ? 3 : 1
 }
 
-function strokes(travel: ToldTravel, x: (ratio: number) => number, room_px: number): string {
+function strokes(travel: ToldTravel, x: (ratio: number) => number, room_px: number): readonly Shape[] {
   const numbered = driveStep(travel, { width_px: room_px, apart_px: 44 })
   const fine = numbered / 10
   const drives = travel.postures.map((posture) => readDrive(travel, posture.drive))
   const span = Math.max(...drives) - Math.min(...drives)
   const step = (room_px / span) * fine >= STROKE_ROOM_PX ? fine : numbered / 5
-  return driveMarks(travel, step)
-    .map((mark) => {
-      const place = x(mark.arc_ratio)
-      const isLong = isMultiple(mark.drive, numbered)
-      const length = isLong ? STROKES_PX.long : isMultiple(mark.drive, numbered / 2) ? STROKES_PX.middle : STROKES_PX.fine
-      const stroke = line({ x: place, y: BEAM_PX }, { x: place, y: BEAM_PX + length }, 'tick')
-      const words = `${Math.round(mark.drive * 100) / 100}`.replace('-', '−')
+  const marks = driveMarks(travel, step).map(({ arc_ratio, drive }) => ({ place: x(arc_ratio), drive }))
+  const lengthAt = (drive: number): number =>
+    isMultiple(drive, numbered) ? STROKES_PX.long : isMultiple(drive, numbered / 2) ? STROKES_PX.middle : STROKES_PX.fine
+  const d = marks.map(({ place, drive }) => `M${px(place)} ${BEAM_PX}v${lengthAt(drive)}`).join('')
+  const numbers = marks
+    .filter(({ drive }) => isMultiple(drive, numbered))
+    .map(({ place, drive }) => {
+      const words = `${Math.round(drive * 100) / 100}`.replace('-', '−')
       const at = { x: place, y: BEAM_PX + STROKES_PX.long + 14 }
-      return isLong ? stroke + lettering(words, at, { class: 'axis', 'text-anchor': 'middle', 'font-size': LABEL_PX }) : stroke
+      return lettering(words, at, { class: 'axis', 'text-anchor': 'middle', 'font-size': LABEL_PX })
     })
-    .join('')
+  return [element('path', { d, class: 'tick' }), ...numbers]
 }
 
 function isMultiple(value: number, step: number): boolean {
@@ -90,30 +91,28 @@ function isMultiple(value: number, step: number): boolean {
 }
 
 /** Events above the beam; events at one place share a mark. */
-function eventMarks(travel: ToldTravel, x: (ratio: number) => number, room: { left: number; right: number }): string {
+function eventMarks(travel: ToldTravel, x: (ratio: number) => number, room: { left: number; right: number }): readonly Shape[] {
   const events = gathered(travel.events)
   const places = spread(
     events.map((event) => ({ at: x(event.arc_ratio), length: textSize(event.words, LABEL_PX).width + 10 })),
     { least: room.left - SIDE_PX, most: room.right + SIDE_PX },
   )
-  return events
-    .map((event, index) => {
-      const mark = x(event.arc_ratio)
-      const middle = places[index]
-      const peak = { x: mark, y: BEAM_PX - 2 }
-      const triangle = element('path', { d: `M${px(peak.x)} ${peak.y}l-4.5 -9h9z`, class: 'event' })
-      const joint = line({ x: mark, y: BEAM_PX - 11 }, { x: middle, y: BEAM_PX - 20 }, 'leader')
-      return (
-        triangle +
-        joint +
-        lettering(
-          event.words,
-          { x: middle, y: BEAM_PX - 25 },
-          { class: 'event-words', 'text-anchor': 'middle', 'font-size': LABEL_PX },
-        )
-      )
-    })
-    .join('')
+  return events.flatMap((event, index) => {
+    const mark = x(event.arc_ratio)
+    const middle = places[index]
+    const peak = { x: mark, y: BEAM_PX - 2 }
+    const triangle = element('path', { d: `M${px(peak.x)} ${peak.y}l-4.5 -9h9z`, class: 'event' })
+    const joint = line({ x: mark, y: BEAM_PX - 11 }, { x: middle, y: BEAM_PX - 20 }, 'leader')
+    return [
+      triangle,
+      joint,
+      lettering(
+        event.words,
+        { x: middle, y: BEAM_PX - 25 },
+        { class: 'event-words', 'text-anchor': 'middle', 'font-size': LABEL_PX },
+      ),
+    ]
+  })
 }
 
 const EVENT_WORDS: Record<TravelEvent['kind'], string> = {
@@ -142,7 +141,7 @@ function gathered(events: readonly TravelEvent[]): readonly { readonly arc_ratio
   return places.map(({ arc_ratio, words }) => ({ arc_ratio, words: words.join(', ') }))
 }
 
-function pointer(at: Place): string {
+function pointer(at: Place): readonly Shape[] {
   const d = `M${px(at.x)} ${px(at.y)}l-7 14h14z`
-  return line({ x: at.x, y: 4 }, { x: at.x, y: at.y }, 'pointer') + element('path', { d, class: 'pointer-dot' })
+  return [line({ x: at.x, y: 4 }, { x: at.x, y: at.y }, 'pointer'), element('path', { d, class: 'pointer-dot' })]
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { drawMark, figureRows, findingRows, governingFinding, marks, overallVerdict } from '../index.ts'
+import { drawMark, figureRows, findingRows, governingFinding, marks, overallVerdict, svgText } from '../index.ts'
 import { inventedEvaluation, inventedFigure, inventedFigures, inventedFinding } from '../test-support/invented-finger.ts'
 
 const RAD = Math.PI / 180
@@ -35,7 +35,7 @@ it('lets short outweigh undecided, and undecided outweigh met', () => {
 
 it('gives each mark a shape, a word and a character of its own', () => {
   const answers = ['met', 'short', 'undecided', 'notAsked'] as const
-  expect(new Set(answers.map((answer) => drawMark(answer))).size).toBe(answers.length)
+  expect(new Set(answers.map((answer) => svgText(drawMark(answer)))).size).toBe(answers.length)
   expect(new Set(answers.map((answer) => marks[answer].word)).size).toBe(answers.length)
   expect(new Set(answers.map((answer) => marks[answer].character)).size).toBe(answers.length)
 })

@@ -23,7 +23,7 @@ it('leaves angles as they are, in sentences and plots', () => {
   const [plain] = plotGroups(evaluation)
   const [group] = plotGroups(told)
   const size = { width_px: 600, height_px: 236 }
-  expect(drawPlot({ group, travel: told.travel! }, size).svg).toBe(
+  expect(drawPlot({ group, travel: told.travel! }, size).svg).toEqual(
     drawPlot({ group: plain, travel: evaluation.travel! }, size).svg,
   )
 })
