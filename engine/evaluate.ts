@@ -1,6 +1,7 @@
 /** The whole way from a design to what is said of it, on one screen. */
 import type { Design } from './design/design.ts'
 import type { Problem } from './design/problem.ts'
+import { keepWay } from './figures/at-posture.ts'
 import { addCaseFigures, addOutOfPlaneFigures, type CaseFound } from './figures/case-figures.ts'
 import { addCollisionFigures } from './figures/collision-figures.ts'
 import { doubtsOf } from './figures/doubts.ts'
@@ -78,6 +79,7 @@ export function workOut(design: Design, sheet: FigureSheet): WorkedOut {
   const path = travelPath(makePathBench(mechanism), assembled.posture)
   if (!path) return stuck(cannotClose.atDrawn(design))
   const survey = surveyTravel(path, assembled.posture)
+  keepWay(design, survey)
   addMotionFigures(sheet, survey)
   const overlaps = addCollisionFigures(sheet, survey)
   const returns = addReturnFigures(sheet, survey)

@@ -14,6 +14,11 @@ import { postureOf } from './travel-report.ts'
 /** The path of a design is worked out once and kept as long as the design is: a memory, not a state. */
 const known = new WeakMap<Design, Ready | 'cannot move'>()
 
+/** Keeps a path that was followed for an evaluation, so that its postures are not worked out by following it again. */
+export function keepWay(design: Design, way: Ready): void {
+  known.set(design, way)
+}
+
 function readyFor(design: Design): Ready | undefined {
   const found = known.get(design) ?? prepareDesign(design)
   known.set(design, found)

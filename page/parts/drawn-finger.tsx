@@ -1,26 +1,28 @@
 import { useMemo, useState } from 'react'
-import { forcesAt, type Question } from '../../engine/index.ts'
+import type { Question } from '../../engine/index.ts'
 import type { Told } from '../../report/index.ts'
 import { mark } from '../state/attention.ts'
 import type { Grasp, Touched } from '../state/grasp.ts'
 import type { OpenedQuestion } from '../state/opened-question.ts'
 import { saidOf } from '../state/said.ts'
+import { usePicture } from '../state/use-picture.ts'
 import { FingerView } from './finger-view.tsx'
 import { ForceChooser } from './force-chooser.tsx'
 import { ForcesTable } from './forces-table.tsx'
 import { TouchedLine } from './touched-line.tsx'
 
 /** The finger at the posture of the pointer, with the forces that are asked for and what was touched in the drawing. */
-export function DrawnFinger(about: OpenedQuestion & { readonly drawn: Told; readonly arc_ratio: number }) {
-  const { store, open, question, drawn, arc_ratio } = about
+export function DrawnFinger(about: OpenedQuestion & { readonly drawn: Told; readonly pointed_ratio: number }) {
+  const { store, state, open, question, drawn, pointed_ratio } = about
   const [asked, setAsked] = useState<Question>({ kind: 'return' })
   const [touched, setTouched] = useState<Touched>()
   const known = asked.kind === 'return' || drawn.design.loadCases.some((loadCase) => loadCase.id === asked.loadCase)
   const chosen = useMemo<Question>(() => (known ? asked : { kind: 'return' }), [known, asked])
-  const forces = useMemo(
-    () => (question === 'hold' ? forcesAt(drawn, arc_ratio, chosen) : undefined),
-    [question, drawn, arc_ratio, chosen],
+  const wanted = useMemo(
+    () => (question === 'hold' ? { pointed_ratio, question: chosen } : { pointed_ratio }),
+    [question, pointed_ratio, chosen],
   )
+  const picture = usePicture({ drawn, came: state.drawn, asked: wanted })
   const grasp = useMemo<Grasp>(
     () => ({
       touch: (thing) => {
@@ -37,15 +39,11 @@ export function DrawnFinger(about: OpenedQuestion & { readonly drawn: Told; read
         The finger
       </h2>
       {question === 'hold' ? <ForceChooser design={drawn.design} chosen={chosen} choose={setAsked} /> : null}
-      <FingerView
-        evaluation={drawn}
-        text={open.history.text}
-        sheetKey={String(open.opening)}
-        {...{ arc_ratio, grasp }}
-        {...(forces === undefined ? {} : { forces, asked: chosen })}
-      />
+      {picture === undefined ? null : (
+        <FingerView evaluation={drawn} text={open.history.text} sheetKey={String(open.opening)} {...{ picture, grasp }} />
+      )}
       <TouchedLine touched={touched} />
-      {forces === undefined ? null : <ForcesTable design={drawn.design} forces={forces} />}
+      {picture?.forces === undefined ? null : <ForcesTable design={drawn.design} forces={picture.forces} />}
     </section>
   )
 }

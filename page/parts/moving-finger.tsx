@@ -1,4 +1,4 @@
-import { useCallback, useDeferredValue, useState } from 'react'
+import { useCallback, useState } from 'react'
 import { caution, readTravel, type Told, travelEnd } from '../../report/index.ts'
 import type { OpenedQuestion } from '../state/opened-question.ts'
 import { useSettled } from '../state/use-settled.ts'
@@ -20,7 +20,7 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
   const { travel } = drawn
   const arc_ratio = Math.min(pointed, travel === undefined ? 1 : travelEnd(travel))
   const point = useCallback((ratio: number) => setPointed(ratio), [])
-  const calm = useDeferredValue(told)
+  const calm = useSettled(told)
   const text = useSettled(open.history.text)
   return (
     <>
@@ -30,7 +30,7 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
           Drawn at {driveName(drawn.design)} {readTravel(travel, arc_ratio)}.
         </p>
       )}
-      <DrawnFinger {...about} arc_ratio={arc_ratio} />
+      <DrawnFinger {...about} pointed_ratio={pointed} />
       {question === 'motion' ? <OverlapList evaluation={calm} point={point} /> : null}
       <DesignTables store={store} text={text} />
       {question === 'hold' ? (

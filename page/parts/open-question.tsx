@@ -18,7 +18,7 @@ export function OpenQuestion(about: OpenedQuestion) {
   const { asks, sentence: answer } = questionNamed(question)
   const sentence = useTallest<HTMLParagraphElement>(`${question} ${shown.opening} ${units}`)
   const drawn = useMemo(
-    () => (told.travel === undefined ? state.drawn && toldIn(units, state.drawn) : told),
+    () => (told.travel === undefined ? state.drawn && toldIn(units, state.drawn.evaluation) : told),
     [told, state.drawn, units],
   )
   return (

@@ -5,6 +5,7 @@ import { begun, type Deed, type History, standing, taken } from './history.ts'
 import { fetchNames, fetchText, fetchWork, type Keeping, type Work, WorkKeeper } from './kept-work.ts'
 import type { Answer, Request } from './messages.ts'
 import type { DesignState, Edit, OpenDesign } from './open-design.ts'
+import { picturedNow } from './picture.ts'
 import { wordsOf } from './server-words.ts'
 import { sharedState } from './shared-state.ts'
 
@@ -135,7 +136,7 @@ export class DesignStore {
   #begin(opening: Opening): void {
     this.#opening = opening
     const { name, opening: number, history } = opening.open
-    this.#evaluator.ask({ name, opening: number, text: history.text })
+    this.#ask({ name, opening: number, history })
   }
 
   #keepFrom(name: string, work: Work | undefined): void {
@@ -158,9 +159,16 @@ export class DesignStore {
     const { open: left, shown } = this.shared.now()
     if (open.history === left?.history) return
     if (!goesOn) this.#before = shown?.evaluation
-    this.shared.set({ ...this.shared.now(), open })
+    const next = { ...this.shared.now(), open }
+    // While a gesture goes on its answer is near, and the page is shown once with both.
+    if (goesOn) this.shared.hold(next)
+    else this.shared.set(next)
     this.#keeper?.keep(open.history)
-    this.#evaluator.ask({ name: open.name, opening: open.opening, text: open.history.text })
+    this.#ask(open)
+  }
+
+  #ask({ name, opening, history }: Pick<OpenDesign, 'name' | 'opening' | 'history'>): void {
+    this.#evaluator.ask({ name, opening, text: history.text, pictured: picturedNow.now() })
   }
 
   #take(answer: Answer, request: Request): void {
@@ -174,8 +182,8 @@ export class DesignStore {
       return
     }
     const { refused: _, ...rest } = this.shared.now()
-    const { evaluation } = answer
-    const drawn = evaluation.travel === undefined ? before : evaluation
+    const { evaluation, picture } = answer
+    const drawn = evaluation.travel === undefined ? before : { evaluation, ...(picture && { picture }) }
     const { name, opening, text } = request
     const shown = { name, opening, text, evaluation, ...(this.#before === undefined ? {} : { before: this.#before }) }
     this.shared.set({ ...rest, ...(drawn === undefined ? {} : { drawn }), shown })

@@ -2,10 +2,16 @@
 /** Reads and evaluates designs apart from the page, so that the page never waits. */
 import { evaluate, readDesign } from '../../engine/index.ts'
 import type { Answer, Request } from './messages.ts'
+import { pictureOf } from './picture.ts'
 
 addEventListener('message', ({ data }: MessageEvent<Request>) => {
-  const read = readDesign(data.text, data.name)
-  const answer: Answer =
-    read.value === undefined ? { id: data.id, problems: read.problems } : { id: data.id, evaluation: evaluate(read.value) }
-  postMessage(answer)
+  postMessage(answerTo(data))
 })
+
+function answerTo({ id, text, name, pictured }: Request): Answer {
+  const read = readDesign(text, name)
+  if (read.value === undefined) return { id, problems: read.problems }
+  const evaluation = evaluate(read.value)
+  const picture = pictured && pictureOf(evaluation, pictured)
+  return { id, evaluation, ...(picture === undefined ? {} : { picture }) }
+}

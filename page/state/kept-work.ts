@@ -83,8 +83,9 @@ export class WorkKeeper {
   keep(history: History): void {
     if (history === this.#wanted) return
     this.#wanted = history
+    if (this.#timer !== undefined) return
     this.#tell({ kind: 'waiting' })
-    this.#timer ??= setTimeout(() => this.#save(), GATHER_MS)
+    this.#timer = setTimeout(() => this.#save(), GATHER_MS)
   }
 
   /** Saves what waits and saves nothing more. */

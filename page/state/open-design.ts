@@ -2,6 +2,7 @@
 import type { Change, Evaluation, Problem } from '../../engine/index.ts'
 import type { History } from './history.ts'
 import type { Keeping } from './kept-work.ts'
+import type { Picture } from './picture.ts'
 
 /** A text that could not be shown; the design before it stays. */
 export interface Refused {
@@ -37,6 +38,12 @@ export interface Shown {
   readonly before?: Evaluation
 }
 
+/** A finger that can be moved, and what was asked to be drawn of it. */
+export interface Drawn {
+  readonly evaluation: Evaluation
+  readonly picture?: Picture
+}
+
 /** Everything that is known at one time. */
 export interface DesignState {
   /** Designs that the server has. */
@@ -44,7 +51,7 @@ export interface DesignState {
   readonly open?: OpenDesign
   readonly shown?: Shown
   /** The last evaluation that could be moved: it is drawn while an edit cannot close. */
-  readonly drawn?: Evaluation
+  readonly drawn?: Drawn
   readonly refused?: Refused
   readonly unreachable?: string
 }

@@ -4,6 +4,8 @@ import { useSyncExternalStore } from 'react'
 export interface SharedState<T> {
   readonly now: () => T
   readonly set: (next: T) => void
+  /** Takes the next value and tells nobody yet: somebody will soon set another one upon it. */
+  readonly hold: (next: T) => void
   readonly subscribe: (listener: () => void) => () => void
 }
 
@@ -16,6 +18,9 @@ export function sharedState<T>(first: T): SharedState<T> {
     set: (next) => {
       state = next
       for (const listener of listeners) listener()
+    },
+    hold: (next) => {
+      state = next
     },
     subscribe: (listener) => {
       listeners.add(listener)
