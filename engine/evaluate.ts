@@ -1,7 +1,6 @@
 /** The whole way from a design to what is said of it, on one screen. */
 import type { Design } from './design/design.ts'
 import type { Problem } from './design/problem.ts'
-import { keepWay } from './figures/at-posture.ts'
 import { addCaseFigures, addOutOfPlaneFigures, type CaseFound } from './figures/case-figures.ts'
 import { addCollisionFigures } from './figures/collision-figures.ts'
 import { doubtsOf } from './figures/doubts.ts'
@@ -18,6 +17,7 @@ import {
   passedWhenOpen,
   stopsTogether,
 } from './figures/motion-problems.ts'
+import { keepWay } from './figures/ready-finger.ts'
 import { addReturnFigures, type ReturnFound } from './figures/return-figures.ts'
 import { addStrengthFigures } from './figures/strength-figures.ts'
 import { type Survey, surveyTravel } from './figures/survey.ts'

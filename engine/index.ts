@@ -53,3 +53,6 @@ export type { Law, Source, SourceUnit, Variation } from './variation/sources/sou
 export { type FittingSprings, fittingSprings } from './variation/springs/fitting-springs.ts'
 export type { Trial } from './variation/trials/trial.ts'
 export { trials } from './variation/trials/trials.ts'
+export type * from './variation/wear/wear.ts'
+export { wearOf } from './variation/wear/wear-of.ts'
+export type { WearLevel } from './variation/wear/wear-rates.ts'

@@ -7,8 +7,8 @@ import { type ForceBench, forceBench } from '../forces/force-bench.ts'
 import { type FramePair, framesAt } from '../forces/force-frame.ts'
 import { type ReserveAmplitudes, reserveAmplitudes } from '../forces/return-reserve.ts'
 import { type ClosedFinger, closedFinger } from '../forces/states.ts'
+import { evenNodes } from '../motion/even-nodes.ts'
 import type { PathNode } from '../motion/path.ts'
-import { nodeAt } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
 import { once } from '../numbers/once.ts'
 
@@ -44,7 +44,7 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
   const { mechanism, drive } = path
   const { design } = mechanism
   const bench = forceBench(mechanism, drawn, drive)
-  const nodes = evenNodes(path)
+  const nodes = evenNodes(path, TRAVEL_POSTURES)
   const alongWay = <Found>(find: (frames: FramePair, node: PathNode) => Found): (() => readonly (Found | undefined)[]) =>
     once(() =>
       nodes.map((node) => {
@@ -76,18 +76,4 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
       return unloaded()
     },
   }
-}
-
-/** Nodes equally spaced along the arc. A place that cannot be reached exactly is left out; the ends never are. */
-function evenNodes({ bench, nodes }: TravelPath): PathNode[] {
-  const length = nodes[nodes.length - 1].arc_mm
-  const found: PathNode[] = []
-  for (let index = 0; index < TRAVEL_POSTURES; index++) {
-    if (index === TRAVEL_POSTURES - 1) found.push(nodes[nodes.length - 1])
-    else {
-      const node = nodeAt(bench, nodes, (length * index) / (TRAVEL_POSTURES - 1))
-      if (node) found.push(node)
-    }
-  }
-  return found
 }

@@ -5,10 +5,11 @@
  *   at let-go    the springs alone, about to open, worst rest: the jam is judged here
  *   play         how far the margins can be pushed about by hand within the clearances, whatever the forces
  */
-import type { LoadCase, Port } from '../design/design.ts'
+import type { LoadCase, PartPoint, Port } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
-import { addCouple } from '../motion/closure.ts'
+import { addCouple, addForce } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
+import { placed } from '../motion/mechanism.ts'
 import type { PathNode } from '../motion/path.ts'
 import { stopGap } from '../motion/stop-contact.ts'
 import { toggleCouples, toggleMargin } from '../motion/toggle-margin.ts'
@@ -125,17 +126,44 @@ export interface PlayBand {
  */
 export function playBand(closed: ClosedFinger, toggle: number): PlayBand | undefined {
   const extremes = [-1, 1].map((sense) => {
-    const state = settleState(closed, { clearance: true, stiffnessOf: () => undefined }, (frames) => {
-      const load = emptyRow(frames.opening)
+    const posture = pushedAbout(closed, (load) => {
       for (const { part, couple } of toggleCouples(closed.path.toggles[toggle])) addCouple(load, { part, couple: sense * couple })
-      const port = emptyRow(frames.opening)
-      closed.held.addDerivative(port)
-      const prepared = prepare(frames.opening, { port: port.out, load: load.out })
-      const balance = prepared && balanceIn(prepared, withoutFriction)
-      return balance && { balance }
     })
-    return state && toggleMargin(closed.path.toggles[toggle], state.posture)
+    return posture && toggleMargin(closed.path.toggles[toggle], posture)
   })
   const [least, most] = extremes
   return least === undefined || most === undefined ? undefined : { least_rad: least, most_rad: most }
+}
+
+/** The closed finger with its clearances where a push leaves them, without friction. */
+function pushedAbout(closed: ClosedFinger, addPush: (row: ForceRow) => void): Float64Array | undefined {
+  return settleState(closed, { clearance: true, stiffnessOf: () => undefined }, (frames) => {
+    const load = emptyRow(frames.opening)
+    addPush(load)
+    const port = emptyRow(frames.opening)
+    closed.held.addDerivative(port)
+    const prepared = prepare(frames.opening, { port: port.out, load: load.out })
+    const balance = prepared && balanceIn(prepared, withoutFriction)
+    return balance && { balance }
+  })?.posture
+}
+
+/**
+ * How far the tip of the closed finger can be moved to and fro by hand within the clearances, mm: across its part, along its y axis.
+ *
+ * @returns undefined where a push does not settle
+ */
+export function tipPlay(closed: ClosedFinger, { part, at }: PartPoint): number | undefined {
+  const turn = closed.node.posture[3 * part + 2]
+  const across = { x: -Math.sin(turn), y: Math.cos(turn) }
+  const ends = [-1, 1].map((sense) => {
+    const posture = pushedAbout(closed, (load) => {
+      const force = { x: sense * across.x, y: sense * across.y }
+      addForce(load, { part, at: placed(load.posture, part, at), force })
+    })
+    const tip = posture && placed(posture, part, at)
+    return tip && tip.x_mm * across.x + tip.y_mm * across.y
+  })
+  const [least, most] = ends
+  return least === undefined || most === undefined ? undefined : most - least
 }

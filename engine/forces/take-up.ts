@@ -14,11 +14,12 @@
  */
 
 import type { Condition } from '../motion/condition.ts'
-import type { Mechanism } from '../motion/mechanism.ts'
+import type { Joint, Mechanism } from '../motion/mechanism.ts'
 import type { PathBench } from '../motion/path.ts'
 import { settle } from '../motion/settle.ts'
 import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
 import { limits } from '../numbers/limits.ts'
+import type { Vector } from '../numbers/vector.ts'
 import type { Balance } from './balance.ts'
 
 export interface TakeUpAsked<State extends Forced = Forced> {
@@ -91,14 +92,25 @@ function addClearance(mechanism: Mechanism, balance: Balance, offsets: Float64Ar
       offsets[joint.row] -= half * Math.sign(balance.forces[joint.row])
       return
     }
-    // R = N n − σ μ N t with t a quarter turn on from n, so n is R turned on by σ φ; sin φ = κ / r carries σ.
-    const sine = joint.radius_mm > 0 ? balance.levers[index] / joint.radius_mm : 0
-    const cosine = Math.sqrt(1 - sine * sine)
-    const x = balance.forces[joint.row] / magnitude
-    const y = balance.forces[joint.row + 1] / magnitude
-    offsets[joint.row] -= half * (cosine * x - sine * y)
-    offsets[joint.row + 1] -= half * (cosine * y + sine * x)
+    const side = pressedSide(joint, balance, index)
+    offsets[joint.row] -= half * side.x
+    offsets[joint.row + 1] -= half * side.y
   })
+}
+
+/**
+ * Direction in which a pin presses on its hole, unit, mount frame: that of the normal force on the hole's part.
+ *
+ * R = N n − σ μ N t with t a quarter turn on from n, so n is R turned on by σ φ; sin φ = κ / r carries σ.
+ *
+ * @param joint of a pin that carries force
+ */
+export function pressedSide({ radius_mm, row }: Joint, { levers, forces, magnitudes }: Balance, index: number): Vector {
+  const sine = radius_mm > 0 ? levers[index] / radius_mm : 0
+  const cosine = Math.sqrt(1 - sine * sine)
+  const x = forces[row] / magnitudes[index]
+  const y = forces[row + 1] / magnitudes[index]
+  return { x: cosine * x - sine * y, y: cosine * y + sine * x }
 }
 
 /** Half of a link's stretch goes to each of its ends, along the line of its pins. */

@@ -190,6 +190,16 @@ export const limits = {
   drive_reached: 1e-7,
   /** Stops nearer than this touch both: a thousandth of what any shop can hold. */
   touching_mm: 1e-6,
+  /** Steps of wear from new to the end that is looked at: the margins of 300 steps of 0.02° have moved by 6°. */
+  wearSteps: 600,
+  /** Largest change of a dead-centre margin in one step of wear, rad (0.02°): what a step leaves out is a hundredth of that. */
+  wearStep_rad: (0.02 * Math.PI) / 180,
+  /** Trials for the length of one step of wear: each comes down to a fifth at most. */
+  wearTrials: 12,
+  /** Halvings of the step in which a requirement falls short: 1/256 of 0.02° is far below what anything is known to. */
+  wearHalvings: 8,
+  /** Part of the stated life that one step may take, so that a curve has points where nothing moves. */
+  wearStep_ratio: 1 / 16,
   /** A pointer this near to the closed end, as a share of the travel's arc, stands at it. */
   atClosed_ratio: 1e-6,
   /** Terms of the series and continued fractions of distributions: the slowest, of shapes in the ten thousands, takes some hundreds. */

@@ -18,15 +18,13 @@ export interface PressedStop {
 /** Margin against a lasting dent under the surface. */
 export function stopStrength({ mechanism, factors }: StrengthBench, { stop, force_N }: PressedStop): Strength {
   const { design } = mechanism
-  const edge = design.parts[stop.against.part].edges[stop.against.edge]
   const pin = pinOf(design, stop)
   const bodies = [pin?.material ?? design.parts[stop.round.part].material, design.parts[stop.against.part].material]
   const length_mm = lengthOf(design, stop, pin !== undefined)
   const missing = missingOf(design, stop, bodies)
   if (missing !== undefined) return { why: missing }
   if (length_mm === undefined) return { why: 'how much of their widths meets is not stated (across, or thickness)' }
-  const curvature_1_mm =
-    1 / stop.round.radius_mm + (edge.kind === 'arc' ? (edge.solid === 'inside' ? 1 : -1) / edge.radius_mm : 0)
+  const curvature_1_mm = contactCurvature(design, stop)
   if (!(curvature_1_mm > 0)) return { why: 'the round fills its socket: the contact is no line' }
   const [round, against] = bodies.map((body) => ({ modulus_MPa: body?.modulus_MPa ?? 0, poisson: body?.poisson ?? 0 }))
   const contact = lineContact({ force_N, length_mm, curvature_1_mm, bodies: [round, against] })
@@ -78,6 +76,17 @@ function pinOf({ pins, parts }: Design, { round }: Stop): Design['pins'][number]
 
 /** Nearer than a shop can tell. */
 const SAME_mm = 1e-3
+
+/** Length of a stop's line of contact, mm; undefined where no widths are stated. */
+export function contactLength(design: Design, stop: Stop): number | undefined {
+  return lengthOf(design, stop, pinOf(design, stop) !== undefined)
+}
+
+/** Curvature of a stop's round against its edge, 1/mm; not above zero where the round fills its socket. */
+export function contactCurvature({ parts }: Design, { round, against }: Stop): number {
+  const edge = parts[against.part].edges[against.edge]
+  return 1 / round.radius_mm + (edge.kind === 'arc' ? (edge.solid === 'inside' ? 1 : -1) / edge.radius_mm : 0)
+}
 
 /** A pin reaches over the whole of what it meets; two parts meet where their slices overlap. mm. */
 function lengthOf({ parts }: Design, { round, against }: Stop, isPin: boolean): number | undefined {
