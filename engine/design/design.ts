@@ -208,6 +208,8 @@ export interface Stop {
   readonly id: string
   readonly round: { readonly part: number; readonly at: Point; readonly radius_mm: number }
   readonly against: { readonly part: number; readonly edge: number }
+  /** Width of the zone about the round end, half of it on either side. */
+  readonly profileZone_mm?: number
   /** On the round end; absent for that of its part. */
   readonly coating?: Coating
   readonly friction: FrictionPair

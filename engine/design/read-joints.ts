@@ -28,6 +28,9 @@ function readStop(id: string, typed: TypedStop, bench: Workbench): Stop {
     round: { ...round, radius_mm: reading.size(`${place}.round.radius`, typed.round.radius) },
     against,
     ...stopCoating(place, typed, bench),
+    ...(typed.profile !== undefined && {
+      profileZone_mm: reading.atLeast(`${place}.profile`, typed.profile, { kind: 'length', least: 0 }),
+    }),
     friction: frictionNamed(`${place}.friction`, typed.friction, bench),
     gap_mm: typed.gap === undefined ? reading.shift(`${place}.gap`) : reading.quantity(`${place}.gap`, typed.gap, 'length'),
   }

@@ -21,6 +21,7 @@ import {
   quantity,
 } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
+import { profile } from './schema-tolerance.ts'
 
 const round = z.union(
   [
@@ -38,6 +39,7 @@ export const stop = object({
   coating: coatingName
     .optional()
     .describe('On the round end: a row of the table of coatings, or of coatings of this document. Default: that of its part.'),
+  profile: profile.optional(),
   friction: frictionName.describe('A pair of this document’s friction.'),
   gap: length.optional().describe('Material removed (positive) or added (negative) between the two. Default: 0.'),
 })

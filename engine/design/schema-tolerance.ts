@@ -84,5 +84,7 @@ export const generalTolerance = z
   })
   .describe('Class of ISO 2768-1 for lengths that have no tolerance of their own. Left out: they are held at their nominal.')
 
-/** Tolerance of an edge. */
-export const profile = length.describe('Width of the zone about the edge in which the true edge lies, half of it on either side.')
+/** Tolerance of an edge, or of the round end of a stop. */
+export const profile = length.describe(
+  'Width of the zone about the edge or round end in which the true one lies, half of it on either side.',
+)

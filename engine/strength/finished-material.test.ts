@@ -82,7 +82,7 @@ describe('a finished design', () => {
     const finished = finishedDesign(heron)
     expect(finishedDesign(heron)).toBe(finished)
     expect(finished.parts.map(({ id }) => id)).toEqual(heron.parts.map(({ id }) => id))
-    expect(finished.parts.find(({ id }) => id === 'middle')?.material?.name).toBe('7075-T6 under hard anodise')
+    expect(finished.parts.find(({ id }) => id === 'middle')?.material?.name).toBe('7075-T6 under thin hard anodise')
     expect(finished.parts.find(({ id }) => id === 'topLink')).toBe(heron.parts.find(({ id }) => id === 'topLink'))
   })
 

@@ -189,7 +189,12 @@ const fullDocument = {
       friction: 'pin on shelf',
       gap: '0 mm',
     },
-    padStop: { round: { part: 'distal', pad: 'back', radius: '1 mm' }, against: 'middle.boss', friction: 'pin on shelf' },
+    padStop: {
+      round: { part: 'distal', pad: 'back', radius: '1 mm' },
+      against: 'middle.boss',
+      profile: '0.05 mm',
+      friction: 'pin on shelf',
+    },
   },
   springs: {
     return: {

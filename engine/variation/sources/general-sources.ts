@@ -96,9 +96,14 @@ function plainSizes({ parts, pins, stops }: Design, document: Document, follows:
   const ofPins = pins.flatMap((pin) =>
     pin.tolerance ? [] : size(['pins', pin.id], ['diameter', pin.diameter_mm, document.pins?.[pin.id]?.diameter]),
   )
-  const ofStops = stops.flatMap((stop) =>
-    size(['stops', stop.id, 'round'], ['radius', stop.round.radius_mm, document.stops?.[stop.id]?.round.radius]),
-  )
+  const ofStops = stops.flatMap((stop) => {
+    const typed = document.stops?.[stop.id]?.round
+    if (stop.profileZone_mm !== undefined || !typed) return []
+    const { radius_mm, at } = stop.round
+    const ofRound = (key: string, value_mm: number, text: string) => size(['stops', stop.id, 'round'], [key, value_mm, text])
+    const ofPlace = 'x' in typed ? [...ofRound('x', at.x_mm, typed.x), ...ofRound('y', at.y_mm, typed.y)] : []
+    return [...ofRound('radius', radius_mm, typed.radius), ...ofPlace]
+  })
   return [...ofHoles, ...ofPins, ...ofStops]
 }
 

@@ -4,9 +4,9 @@ import type { Document } from '../../design/document.ts'
 import { placeWords } from '../../design/edit/field-words.ts'
 import { variationUnstated } from '../../design/read-variation-rules.ts'
 import { edgeShift } from './edge-shift.ts'
-import { lawOfRange } from './law-of.ts'
+import { lawWithin } from './law-of.ts'
 import type { Law, Source } from './source.ts'
-import type { Varying } from './varying.ts'
+import { addShift, type Varying } from './varying.ts'
 
 /** At a capability of 1 the radius of the zone is three standard deviations. */
 const deviationsOfRadius = 3
@@ -65,32 +65,39 @@ function leastSize(
   return hole.diameter_mm + (tolerance?.lower ?? 0)
 }
 
-/** One source for every edge with a profile: it lies that far outside of where it is drawn, along its normal. */
+/** One source for every edge and round end with a profile: it lies that far outside of where it is drawn, along its normal. */
 export function profileSources(design: Design): readonly Varying[] {
-  return design.parts.flatMap((part) =>
+  const ofStops = design.stops.flatMap((stop) => {
+    const half_mm = (stop.profileZone_mm ?? 0) / 2
+    const place = `stops.${stop.id}`
+    const put: Varying['put'] = ([outwards_mm], sizes) => addShift(sizes, `${place}.gap`, -outwards_mm)
+    return half_mm > 0 ? [{ sources: [outwardsSource(['stops', stop.id], half_mm, design)], put }] : []
+  })
+  const ofEdges = design.parts.flatMap((part) =>
     part.edges.flatMap((edge) => {
       const half_mm = (edge.profileZone_mm ?? 0) / 2
       return half_mm > 0 ? [edgeVarying({ part: part.id, edge, half_mm }, design)] : []
     }),
   )
+  return [...ofEdges, ...ofStops]
 }
 
 /** An edge that may lie `half_mm` off, either way. */
 export function edgeVarying(
   { part, edge, half_mm }: { readonly part: string; readonly edge: Edge; readonly half_mm: number },
-  { variation = variationUnstated }: Design,
+  design: Design,
 ): Varying {
   const steps = ['parts', part, 'edges', edge.id]
-  const range = { least: -half_mm, most: half_mm }
-  const rule = variation.sizes.kind === 'uniform' ? 'uniform' : 'normal'
-  const source: Source = {
-    id: `${steps.join('.')}.profile`,
-    words: `${placeWords(steps)}: outwards`,
-    unit: 'mm',
-    nominal: 0,
-    law: lawOfRange(range, rule),
-    ...range,
-    of: 'sets',
+  return {
+    sources: [outwardsSource(steps, half_mm, design)],
+    put: ([outwards_mm], sizes) => edgeShift(sizes, { place: steps.join('.'), edge, outwards_mm }),
   }
-  return { sources: [source], put: ([outwards_mm], sizes) => edgeShift(sizes, { place: steps.join('.'), edge, outwards_mm }) }
+}
+
+function outwardsSource(steps: readonly string[], half_mm: number, { variation = variationUnstated }: Design): Source {
+  const range = { least: -half_mm, most: half_mm }
+  const { sizes } = variation
+  const law = lawWithin(range, sizes)
+  const id = `${steps.join('.')}.profile`
+  return { id, words: `${placeWords(steps)}: outwards`, unit: 'mm', nominal: 0, law, ...range, of: 'sets' }
 }

@@ -116,8 +116,8 @@ describe('a true position', () => {
   })
 
   it('needs a datum, and a part that has one does not', () => {
-    const found = variationOf(heronText).sources.find(({ id }) => id.includes('position'))
-    expect(found?.needsDatum).toBeDefined()
+    const without = crane({ 'parts.proximal.holes.pip.datum': undefined })
+    expect(source(without, `${place}.position.x`)?.needsDatum).toBe(true)
     expect(source(crane(), `${place}.position.x`)).toMatchObject({
       unit: '1',
       least: -1,
@@ -171,6 +171,8 @@ describe('sizes without a tolerance', () => {
 
   it('are told where nothing gives them one', () => {
     expect(crane().untolerated).toEqual([])
+    expect(source(crane(), 'stops.closedStop.round.radius')?.words).toBe('stop closedStop round: radius, by ISO 2768-m')
+    expect(source(crane(), 'stops.padStop.round.radius')).toBeUndefined()
     expect(crane({ generalTolerance: undefined }).untolerated).toContain('parts.middle.holes.dip.x')
     // SOURCE standard ISO 2768-1:1989: no value below 0.5 mm
     expect(crane({ 'parts.middle.holes.guide.y': '0.4 mm' }).untolerated).toEqual(['parts.middle.holes.guide.y'])
@@ -181,6 +183,10 @@ describe('sizes without a tolerance', () => {
     expect(source(crane(), id)).toMatchObject({ least: -0.2, most: 0.2 })
     const made = set(crane(), { [id]: 0.1, 'parts.middle.edges.shelf.profile': 0.01 })
     const [shelf, boss] = part(made, 'middle').edges
+    const back = 'stops.padStop.profile'
+    expect(source(crane(), back)).toMatchObject({ least: -0.025, most: 0.025 })
+    // SOURCE hand (a round end that lies 0.02 mm outside of where it is drawn leaves so much less of a gap)
+    expect(set(crane(), { [back]: 0.02 }).stops[1].gap_mm).toBe(-0.02)
     // SOURCE hand (the boss is solid inside: outwards is a larger radius; the shelf runs along +x with its solid on the right, below: outwards is up)
     expect(boss).toMatchObject({ radius_mm: 4.1 })
     expect(shelf).toMatchObject({
