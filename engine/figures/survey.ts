@@ -45,24 +45,30 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
   const { design } = mechanism
   const bench = forceBench(mechanism, drawn, drive)
   const nodes = evenNodes(path, TRAVEL_POSTURES)
-  const alongWay = <Found>(find: (frames: FramePair, node: PathNode) => Found): (() => readonly (Found | undefined)[]) =>
-    once(() =>
-      nodes.map((node) => {
-        const frames = framesAt(bench.room, node)
-        return frames && find(frames, node)
-      }),
-    )
-  const reserves = alongWay((frames) => reserveAmplitudes(bench, frames.opening))
-  const unloaded = alongWay((frames) => caseEfforts(bench, frames, undefined))
-  const cases = design.loadCases.filter(actsInPlane).map((loadCase): CaseSurvey => {
-    const efforts = alongWay((frames, node) => {
-      const acts = loadCase.acts === 'travel' || node === nodes[nodes.length - 1]
-      return acts ? caseEfforts(bench, frames, loadCase) : undefined
+  const along = <Found>(find: (frames: FramePair, node: PathNode) => Found): (Found | undefined)[] =>
+    nodes.map((node) => {
+      const frames = framesAt(bench.room, node)
+      return frames && find(frames, node)
     })
+  const reserves = once(() => along((frames) => reserveAmplitudes(bench, frames.opening)))
+  const loadCases = design.loadCases.filter(actsInPlane)
+  // All in one go: springs, weight and drag at a posture are worked out once, whatever the load case.
+  const efforts = once(() => {
+    const closed = nodes[nodes.length - 1]
+    return along((frames, node) => ({
+      unloaded: caseEfforts(bench, frames, undefined),
+      loaded: loadCases.map((loadCase) =>
+        loadCase.acts === 'travel' || node === closed ? caseEfforts(bench, frames, loadCase) : undefined,
+      ),
+    }))
+  })
+  const unloaded = once(() => efforts().map((found) => found?.unloaded))
+  const cases = loadCases.map((loadCase, index): CaseSurvey => {
+    const ofCase = once(() => efforts().map((found) => found?.loaded[index]))
     return {
       loadCase,
       get efforts() {
-        return efforts()
+        return ofCase()
       },
     }
   })
