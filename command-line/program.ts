@@ -11,6 +11,7 @@ import { type ServeOptions, serve } from './serve.ts'
 import { addSprings } from './springs.ts'
 import { addStoreCommands } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
+import { addWear } from './wear.ts'
 import { writeNewDesign } from './write-new-design.ts'
 
 const INTRODUCTION = `Does a body-powered mechanical finger hold its load, and does it let go again?
@@ -73,6 +74,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   }
   addMake(program, { terminal, end })
   addSprings(program, { terminal, end })
+  addWear(program, { terminal, end })
   addOthers(program, terminal)
   addStoreCommands(program, { terminal, end })
   return program

@@ -1,4 +1,5 @@
 /** The engine's only door. Pure: no files, clock, screen, database or dice. */
+export { yearsOf } from './design/closings.ts'
 export type * from './design/design.ts'
 export { designSchema } from './design/document.ts'
 export type { Change, JsonValue } from './design/edit/change.ts'
@@ -53,6 +54,7 @@ export type { Law, Source, SourceUnit, Variation } from './variation/sources/sou
 export { type FittingSprings, fittingSprings } from './variation/springs/fitting-springs.ts'
 export type { Trial } from './variation/trials/trial.ts'
 export { trials } from './variation/trials/trials.ts'
+export { type Life, type LifeFinding, type Lived, lifeOf } from './variation/wear/life-of.ts'
 export type * from './variation/wear/wear.ts'
 export { wearOf } from './variation/wear/wear-of.ts'
 export type { WearLevel } from './variation/wear/wear-rates.ts'

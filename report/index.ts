@@ -57,3 +57,16 @@ export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords }
 export { type SensitivityCell, type SensitivityRow, sensitivityRows } from './tables/sensitivity-rows.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { sayReading, setValue, type ValueText } from './tables/value-text.ts'
+export { drawWear } from './wear/draw-wear.ts'
+export { wearDocument } from './wear/wear-document.ts'
+export {
+  type CurveRow,
+  curveRows,
+  type LifeRow,
+  lifeHeads,
+  lifeRows,
+  type PlaceRow,
+  placeHeads,
+  placeRows,
+} from './wear/wear-rows.ts'
+export { wearGround, wearSentence } from './wear/wear-sentence.ts'

@@ -7,3 +7,8 @@ const DAYS_A_YEAR = 365
 export function closingsOver({ closingsPerDay, years }: Use): number {
   return closingsPerDay * DAYS_A_YEAR * years
 }
+
+/** Years in which that many closings are made. */
+export function yearsOf({ closingsPerDay }: Use, closings: number): number {
+  return closings / (closingsPerDay * DAYS_A_YEAR)
+}

@@ -1,4 +1,5 @@
 /** A worn finger, judged as any other. */
+import { yearsOf } from '../../design/closings.ts'
 import type { Design } from '../../design/design.ts'
 import { figureNames } from '../../design/figure-names.ts'
 import { type AskedEvaluation, askedFigures, evaluateAsked } from '../../evaluate-asked.ts'
@@ -67,6 +68,7 @@ export function pointOf({ state, design, evaluation }: Inspected): WearPoint {
   const tipPlay_mm = playOfTip(design)
   return {
     closings: state.closings,
+    years: design.use ? yearsOf(design.use, state.closings) : Number.NaN,
     margins_rad: design.toggles.map(({ id }) => value(`closed.toggle.${id}.deadCentreMargin`)),
     ...(returnMargin !== undefined && { returnMargin }),
     ...(returnReserve_Nmm !== undefined && { returnReserve_Nmm }),

@@ -6,6 +6,8 @@ import type { WornThrough } from './wear-state.ts'
 /** The finger after a number of closings. */
 export interface WearPoint {
   readonly closings: number
+  /** At the closings of a day that the document states, 365 days a year. */
+  readonly years: number
   /** Of each toggle, closed, rad; undefined where the finger no longer closes. */
   readonly margins_rad: readonly (number | undefined)[]
   /** Absent where it does not exist: no drag is declared, or the finger no longer moves. */

@@ -1,0 +1,16 @@
+import type { Life, Wear, WearPoint } from '../../engine/index.ts'
+import { documentValue } from '../tables/value-text.ts'
+
+/** The life of a finger for machines: closings are whole lives of numbers, angles in degrees. */
+export function wearDocument({ findings, most, likely }: Life): object {
+  return { life: most.life_closings, findings, most: runOf(most), likely: runOf(likely) }
+}
+
+function runOf({ end_closings, endedBy, loads, films, places, points }: Wear): object {
+  return { end: end_closings, ...(endedBy !== undefined && { endedBy }), loads, films, places, points: points.map(pointOf) }
+}
+
+function pointOf({ margins_rad, ...point }: WearPoint): object {
+  const margins_deg = margins_rad.map((margin) => (margin === undefined ? null : documentValue(margin, 'rad').value))
+  return { ...point, margins_deg }
+}
