@@ -17,6 +17,7 @@ import { readWearRates } from './read-wear-rates.ts'
 import type { Reading } from './reading.ts'
 import { References } from './references.ts'
 import { reportCoatedSizes } from './report-coated-sizes.ts'
+import { readScrews } from './screws/read-screws.ts'
 import { readSprings } from './springs/read-springs.ts'
 
 /**
@@ -90,6 +91,7 @@ function statedOnly(bench: Workbench): Partial<Design> {
   const weight = readWeight(bench)
   const generalTolerance = readGeneralTolerance(bench.reading)
   const variation = readVariationRules(bench.reading)
+  const screws = readScrews(bench)
   const use = readUse(bench)
   const givesWay = readGivesWay(bench)
   const making = readMaking(bench.reading)
@@ -100,6 +102,7 @@ function statedOnly(bench: Workbench): Partial<Design> {
     ...(variation && { variation }),
     ...(release && { release }),
     ...(weight && { weight }),
+    ...(screws && { screws }),
     ...(use && { use }),
     ...(givesWay && { givesWay }),
     ...(tip && { tip }),

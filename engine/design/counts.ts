@@ -12,6 +12,7 @@ const bounds: readonly (readonly [place: string, most: number])[] = [
   ['pins', limits.pins],
   ['stops', limits.stops],
   ['springs', limits.springs],
+  ['screws', limits.screws],
   ['loadCases', limits.loadCases],
   ['toggles', limits.toggles],
   ['requirements', limits.requirements],

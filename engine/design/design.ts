@@ -6,6 +6,7 @@
  * so that nothing has to be looked up by name again.
  */
 
+import type { Screw } from './screws/screw.ts'
 import type { CompressionWire, TensionWire, TorsionWire } from './springs/spring-wire.ts'
 
 export interface Point {
@@ -414,6 +415,8 @@ export interface Design {
   readonly weight?: { readonly from_rad: number; readonly to_rad: number }
   /** Absent when not stated. */
   readonly use?: Use
+  /** Absent when none are stated. */
+  readonly screws?: readonly Screw[]
   /** What is to give way under too much load, the first first; absent when not stated. */
   readonly givesWay?: readonly Member[]
   /** Place that is watched as the tip of the finger. */

@@ -6,6 +6,7 @@ import { boughtItem, making, order } from './schema-making.ts'
 import { dimension, frictionPair, material, part, pin, wearRate } from './schema-parts.ts'
 import { generalTolerance, variation } from './schema-tolerance.ts'
 import { givesWay, use } from './schema-use.ts'
+import { screw } from './screws/schema-screws.ts'
 import { spring } from './springs/schema-springs.ts'
 
 /** Version of the document; a later one gets another name and a reader of its own. */
@@ -65,6 +66,10 @@ export const documentSchema = z.strictObject(
       description: 'Chains of three pins whose dead-centre margin is watched.',
     }).optional(),
     weight: weight.optional(),
+    screws: byId(screw, {
+      what: 'screws',
+      description: 'Screws in threads of parts, such as those that hold the mount.',
+    }).optional(),
     use: use.optional(),
     givesWay: givesWay.optional(),
     tip: partThing('pad').optional().describe('The pad that is watched as the tip of the finger.'),

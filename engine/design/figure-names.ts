@@ -14,7 +14,10 @@ export type { FigureUnit } from './figure-rows/figure-row.ts'
 const rows: readonly FigureRow[] = [...motionRows, ...returnRows, ...loadCaseRows, ...strengthRows]
 
 /** Kinds of things that figures are of; a link is a part, and `pin` are those that bend a joint. */
-export type ThingKind = 'pin' | 'everyPin' | 'link' | 'stop' | 'toggle' | 'loadCase'
+export type ThingKind = 'pin' | 'everyPin' | 'link' | 'stop' | SpringKind | 'screw' | 'mountScrew' | 'toggle' | 'loadCase'
+
+/** Springs that state their wire: all, those with a room of their own, those that are pressed, those that are pulled. */
+type SpringKind = 'woundSpring' | 'roomySpring' | 'pressedSpring' | 'pulledSpring'
 
 /** What stands before and behind the thing in a name or a title. */
 interface Parted {
@@ -62,6 +65,8 @@ export interface FigureScope {
   readonly pins: readonly (Named & { readonly joins?: readonly { readonly part: number }[] })[]
   readonly toggles: readonly Named[]
   readonly stops: readonly Named[]
+  readonly springs?: readonly (Named & { readonly kind: string; readonly wire?: object | undefined })[]
+  readonly screws?: readonly (Named & { readonly holdsMount?: object | undefined })[]
   readonly parts: readonly (Named & { readonly role: string })[]
   readonly loadCases: readonly (Named & { readonly keeper?: { readonly port: PortKind } | undefined })[]
   readonly tip?: object | undefined
@@ -91,8 +96,18 @@ function thingsOf(scope: FigureScope): Things {
     link: scope.parts.filter((part) => part.role === 'link'),
     stop: scope.stops,
     toggle: scope.toggles,
+    woundSpring: springs(scope, ['torsion', 'compression', 'tension']),
+    roomySpring: springs(scope, ['torsion', 'compression']),
+    pressedSpring: springs(scope, ['compression']),
+    pulledSpring: springs(scope, ['tension']),
+    screw: scope.screws ?? [],
+    mountScrew: (scope.screws ?? []).filter(({ holdsMount }) => holdsMount),
     loadCase: scope.loadCases,
   }
+}
+
+function springs({ springs: all = [] }: FigureScope, kinds: readonly string[]): readonly Named[] {
+  return all.filter(({ kind, wire }) => wire && kinds.includes(kind))
 }
 
 const PHALANGES = ['mount', 'proximal', 'middle', 'distal']

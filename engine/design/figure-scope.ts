@@ -12,6 +12,8 @@ export function figureScope(document: Document, pins: readonly { readonly id: st
     pins: pins.map(({ id }) => ({ id })),
     toggles: named(document.toggles),
     stops: named(document.stops).map(({ id }) => ({ id })),
+    springs: named(document.springs).map(({ id, kind, wire }) => ({ id, kind, wire })),
+    screws: named(document.screws).map(({ id, holdsMount }) => ({ id, holdsMount })),
     parts: named(document.parts).map(({ id, role }) => ({ id, role })),
     loadCases: named(document.loadCases).map(({ id, keeper }) => ({ id, keeper })),
   }

@@ -109,6 +109,7 @@ export const namedSections: ReadonlySet<PropertyKey> = new Set([
   'pins',
   'stops',
   'springs',
+  'screws',
   'loadCases',
   'toggles',
   'requirements',

@@ -162,6 +162,8 @@ export interface RankedStrength {
   readonly pin?: string
   readonly part?: string
   readonly stop?: string
+  readonly spring?: string
+  readonly screw?: string
 }
 
 /** Every check of strength. */

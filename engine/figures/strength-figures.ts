@@ -7,6 +7,8 @@ import type { RankedStrength, StrengthList, WorkingValue } from './evaluation.ts
 import { type FigureEntry, type FigureSheet, line } from './figure-sheet.ts'
 import { driveUnit } from './motion-figures.ts'
 import { pressedStates } from './pressed-states.ts'
+import { screwChecks } from './screw-checks.ts'
+import { springChecks } from './spring-checks.ts'
 import { stopForces } from './stop-forces.ts'
 import type { Survey } from './survey.ts'
 
@@ -17,18 +19,19 @@ const NEXT = 5
 export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: readonly CaseFound[]): StrengthList {
   const { states, missing } = pressedStates(survey, cases)
   const bench = { mechanism: survey.path.mechanism, states, factors: USUAL_FACTORS }
-  const checks = strengthOf(bench, stopForces(survey, cases))
+  const checks = [...strengthOf(bench, stopForces(survey, cases)), ...springChecks(survey), ...screwChecks(survey, bench.factors)]
   const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
   const list = listOf(survey, checks, unknown)
   addLeast(sheet, survey, list)
-  for (const check of checks) sheet.add(`strength.${check.name}`, entryOf(survey, check, unknown))
+  for (const check of checks) sheet.add(`strength.${check.name}`, entryOf(survey, check, check.standsAlone ? undefined : unknown))
   return list
 }
 
-function entryOf(survey: Survey, { strength }: NamedStrength, unknown: string | undefined): FigureEntry {
+function entryOf(survey: Survey, { strength, loadCase }: NamedStrength, unknown: string | undefined): FigureEntry {
   if (strength.margin === undefined) return withoutMargin(strength, unknown)
   const { value } = strength.margin
-  const working = { inputs: inputsOf(survey, strength), steps: stepsOf(strength) }
+  const under = loadCase === undefined ? [] : [line('load case', loadCase, 'words', `loadCases.${loadCase}`)]
+  const working = { inputs: [...under, ...inputsOf(survey, strength)], steps: stepsOf(strength) }
   if (unknown === undefined || value < 0) return { value, ...working }
   return { noMoreThan: value, why: unknown, ...working }
 }
@@ -60,7 +63,7 @@ function stepsOf({ margin, steps }: Found): readonly WorkingValue[] {
 function listOf({ design }: Survey, checks: readonly NamedStrength[], unknown: string | undefined): StrengthList {
   const ranked: RankedStrength[] = []
   const open: StrengthList['open'][number][] = []
-  for (const { name, words, of, strength } of checks) {
+  for (const { name, words, of, strength, loadCase } of checks) {
     const figure = `strength.${name}`
     if (strength.margin === undefined) {
       if (!strength.spared) open.push({ figure, words, why: strength.why })
@@ -74,6 +77,9 @@ function listOf({ design }: Survey, checks: readonly NamedStrength[], unknown: s
       says: margin.limit.says,
       factor: margin.limit.factor,
       ...(state && { loadCase: state.loadCase, doing: state.doing, at: { drive: state.drive, arc_ratio: state.arc_ratio } }),
+      ...(loadCase !== undefined && { loadCase }),
+      ...(of.kind === 'spring' && { spring: design.springs[of.index].id }),
+      ...(of.kind === 'screw' && design.screws && { screw: design.screws[of.index].id }),
       ...(of.kind === 'pin' && { pin: design.pins[of.index].id }),
       ...(of.kind === 'stop' && { stop: design.stops[of.index].id }),
       ...(of.kind === 'part' ? { part: design.parts[of.index].id } : part !== undefined && { part }),

@@ -1,5 +1,7 @@
 /** How the margins of strength come about. */
 import type { Method } from './working-method.ts'
+import { workingsOfScrews } from './workings-of-screws.ts'
+import { workingsOfSprings } from './workings-of-springs.ts'
 
 const MARGIN = 'm = \\frac{S}{n\\,\\sigma} - 1'
 const DERIVED = 'derived for this project in docs/theory/strength.md'
@@ -81,4 +83,6 @@ export const workingsOfStrength: readonly Method[] = [
     formulas: ['p_0 = \\sqrt{\\frac{F E^*}{\\pi\\,l\\,r}},\\; \\tau = 0.300\\,p_0', 'm = \\frac{S_y/2}{n\\,\\tau} - 1'],
     source: 'line contact after Hertz, e.g. Johnson, Contact Mechanics, section 4.2, from memory; yield in shear after Tresca',
   },
+  ...workingsOfSprings,
+  ...workingsOfScrews,
 ]

@@ -17,6 +17,7 @@ export const limits = {
   pins: 300,
   stops: 50,
   springs: 50,
+  screws: 50,
   toggles: 50,
   /** Holes that one pin goes through. */
   holesOfPin: 12,

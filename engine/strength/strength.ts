@@ -5,7 +5,7 @@ import type { Pressed } from './pressed.ts'
 export interface StrengthStep {
   readonly name: string
   readonly value: number
-  readonly unit: 'N' | 'N·mm' | 'mm' | 'MPa'
+  readonly unit: 'N' | 'N·mm' | 'mm' | 'MPa' | '1'
 }
 
 /** What one check found: its least margin with where it stands. */

@@ -41,6 +41,7 @@ const idle: ReadonlySet<string | number> = new Set([
   'position',
   'requirements',
   'room',
+  'screws',
   'thickness',
   'tolerance',
   'use',

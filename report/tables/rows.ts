@@ -119,6 +119,8 @@ const HEADINGS: Readonly<Record<string, string>> = {
   'strength.pin': 'Pins and the parts about them',
   'strength.link': 'Links',
   'strength.stop': 'Stops',
+  'strength.spring': 'Springs',
+  'strength.screw': 'Screws',
 }
 
 /** Under the heading of its load case a figure need not name it again. */

@@ -12,6 +12,7 @@ const singles: ReadonlyMap<string, string> = new Map([
   ['parts', 'part'],
   ['stops', 'stop'],
   ['springs', 'spring'],
+  ['screws', 'screw'],
   ['loadCases', 'load'],
   ['toggles', 'toggle'],
   ['requirements', 'requirement'],

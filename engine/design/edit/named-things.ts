@@ -12,6 +12,12 @@ const sectionOfFigure: Readonly<Record<ThingKind, string>> = {
   everyPin: 'pins',
   link: 'parts',
   stop: 'stops',
+  woundSpring: 'springs',
+  roomySpring: 'springs',
+  pressedSpring: 'springs',
+  pulledSpring: 'springs',
+  screw: 'screws',
+  mountScrew: 'screws',
   toggle: 'toggles',
   loadCase: 'loadCases',
 }

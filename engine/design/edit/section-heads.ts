@@ -32,6 +32,7 @@ export const sectionHeads: readonly SectionHead[] = [
   { id: 'drive', title: 'Drive' },
   { id: 'release', title: 'Release' },
   { id: 'loadCases', title: 'Loads', adds: ['load case'] },
+  { id: 'screws', title: 'Screws' },
   { id: 'use', title: 'Use', keys: ['use', 'givesWay'] },
   { id: 'toggles', title: 'Toggles', adds: ['toggle'] },
   { id: 'requirements', title: 'Requirements', adds: ['requirement'] },

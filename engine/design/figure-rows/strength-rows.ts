@@ -12,4 +12,12 @@ export const strengthRows: readonly FigureRow[] = [
   ['strength.link.<link>.tension', '1', 'Margin of <link> in tension'],
   ['strength.link.<link>.buckling', '1', 'Margin of <link> against buckling'],
   ['strength.stop.<stop>.contact', '1', 'Margin of stop <stop> against a dent'],
+  ['strength.spring.<woundSpring>.set', '1', 'Margin of spring <woundSpring> against a set'],
+  ['strength.spring.<woundSpring>.fatigue', '1', 'Margin of spring <woundSpring> against breaking in use'],
+  ['strength.spring.<roomySpring>.room', '1', 'Margin of the room of spring <roomySpring>'],
+  ['strength.spring.<pressedSpring>.buckling', '1', 'Margin of spring <pressedSpring> against buckling'],
+  ['strength.spring.<pulledSpring>.hook', '1', 'Margin of the hooks of spring <pulledSpring>'],
+  ['strength.screw.<screw>.proof', '1', 'Margin of screw <screw> against stretching'],
+  ['strength.screw.<screw>.stripping', '1', 'Margin of screw <screw> against stripping'],
+  ['strength.screw.<mountScrew>.separation', '1', 'Margin of the joint of screw <mountScrew> against opening'],
 ]

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest'
+import { readDesign } from '../read-design.ts'
+import { type Changes, documentText } from '../test-support/full-document.ts'
+
+const screw = {
+  thread: 'M3',
+  class: '8.8',
+  in: 'mount',
+  engagement: '6 mm',
+  torque: '0.6 N*m',
+  coefficient: 0.2,
+  holdsMount: { x: '1 mm', y: '-7 mm', pulls: '-90 deg' },
+}
+const read = (changes: object, other: object = {}) =>
+  readDesign(documentText({ screws: { front: { ...screw, ...changes }, ...other } } as Changes))
+const problems = (changes: object, other?: object) =>
+  (read(changes, other).problems ?? []).map(({ place, code }) => `${place}: ${code}`)
+
+it('reads a screw in inside units', () => {
+  // SOURCE hand (0.6 N·m = 600 N·mm; the row of the thread as the table has it)
+  expect(read({}).value?.screws).toMatchObject([
+    {
+      id: 'front',
+      thread: { diameter_mm: 3, pitch_mm: 0.5 },
+      part: 0,
+      engagement_mm: 6,
+      torque_Nmm: 600,
+      scatter_ratio: 0.25,
+      screws_count: 1,
+    },
+  ])
+})
+
+describe('a screw is refused', () => {
+  it.each<readonly [string, object, readonly string[]]>([
+    ['with a thread that is not in the table', { thread: 'M3.5' }, ['screws.front.thread: wrong value']],
+    ['in a part that there is not', { in: 'plate' }, ['screws.front.in: unknown name']],
+    ['without engagement', { engagement: undefined }, ['screws.front.engagement: missing']],
+    ['with an engagement below 0', { engagement: '-1 mm' }, ['screws.front.engagement: too small']],
+    ['without torque', { torque: '0 N*m' }, ['screws.front.torque: too small']],
+    ['when nothing tells its preload', { coefficient: undefined }, ['screws.front: missing']],
+    ['when two things tell its preload', { friction: { thread: 0.15, head: 0.15 } }, ['screws.front: too many']],
+    ['when it scatters by all of its preload', { scatter: '100 %' }, ['screws.front.scatter: too large']],
+    ['as half of one', { screws: 1.5 }, ['screws.front.screws: wrong value']],
+  ])('%s', (_, changes, expected) => {
+    expect(problems(changes)).toEqual(expected)
+  })
+
+  it('when it pulls the mount another way than its neighbour', () => {
+    const rear = (pulls: string) => ({ rear: { ...screw, holdsMount: { x: '9 mm', y: '-7 mm', pulls } } })
+    expect(problems({}, rear('270 deg'))).toEqual([])
+    expect(problems({}, rear('-80 deg'))).toEqual(['screws.rear.holdsMount.pulls: wrong value'])
+    expect(problems({}, rear('90 deg'))).toEqual(['screws.rear.holdsMount.pulls: wrong value'])
+  })
+})

@@ -1,0 +1,22 @@
+import { angle, choice, couple, length, object, partId, plain } from '../schema-leaves.ts'
+import { screwClasses, threads } from './thread-rows.ts'
+
+const names = (rows: readonly { readonly name: string }[]) => rows.map(({ name }) => name) as [string, ...string[]]
+
+/** One entry of `screws`. */
+export const screw = object({
+  thread: choice(names(threads), 'A row of the table of threads.'),
+  class: choice(names(screwClasses), 'A row of the table of classes of screws.'),
+  in: partId.describe('The part that has the thread.'),
+  engagement: length.describe('Length of full thread in grip.'),
+  torque: couple.describe('With which each of them is turned in.'),
+  coefficient: plain('0.2').optional().describe('Torque over preload and diameter. One of coefficient and friction is stated.'),
+  friction: object({ thread: plain('0.15'), head: plain('0.15') })
+    .optional()
+    .describe('Coefficients of friction in the thread and under the head.'),
+  scatter: plain('25 %').optional().describe('Share by which the preload may be off either way. Default: 25 %.'),
+  screws: plain('2').optional().describe('Screws of this kind side by side across the finger. Default: 1.'),
+  holdsMount: object({ x: length, y: length, pulls: angle.describe('The way in which the screw pulls the mount.') })
+    .optional()
+    .describe('Where in the mount’s frame it holds the mount down. Left out: it holds something else.'),
+})
