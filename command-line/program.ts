@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from 'commander'
 import { designSchema } from '../engine/index.ts'
 import { questions } from '../report/index.ts'
 import { version } from '../server/index.ts'
+import { addCheck } from './check.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
 import { addMake } from './make.ts'
@@ -73,6 +74,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
     addQuestion(program, { scope: name, asks: `${asks.charAt(0).toLowerCase()}${asks.slice(1)}`, run })
   }
   addMake(program, { terminal, end })
+  addCheck(program, { terminal, end })
   addSprings(program, { terminal, end })
   addWear(program, { terminal, end })
   addOthers(program, terminal)

@@ -1,4 +1,7 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
+export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sentence.ts'
+export { conformityText, foundText, type PlanRow, planRows } from './checking/plan-rows.ts'
+export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
 

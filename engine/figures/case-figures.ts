@@ -196,7 +196,7 @@ function addSlip(at: Add, survey: Survey, loadCase: LoadCase, { jam }: ReturnFou
     at('holdWindow', { why })
     return undefined
   }
-  const from = jam.kind === 'at' ? jam.node : path.beyond[path.beyond.length - 1]
+  const from = jam.kind === 'never' ? path.beyond[path.beyond.length - 1] : jam.node
   const slip = findSlip(survey.bench, path, loadCase, from)
   const margin = slip.kind === 'at' ? toggleMargin(path.toggles[0], slip.node.posture) : undefined
   const why = slip.kind === 'at' ? '' : SLIP_WORDS[slip.kind]

@@ -164,6 +164,7 @@ function addMarginAndEfficiency(sheet: FigureSheet, { reserves, design }: Survey
 }
 
 const JAM_WORDS: Record<Exclude<Jam['kind'], 'at'>, string> = {
+  turnsBack: 'the toggle turns back before it comes near enough to dead centre to jam',
   never: 'the springs open it as far as the path was followed past dead centre: it does not jam there',
   everywhere: 'the springs do not open it at any posture',
   unknown: 'no equilibrium was found on the way to dead centre',
@@ -182,7 +183,11 @@ function addJamAngles(sheet: FigureSheet, survey: Survey, { found, figure }: Jam
     const jam = figure === 'jamAngle' ? found.jam : found.runJam
     const inputs = [...frictionLines(survey, figure === 'jamAngle' ? 'rest' : 'moving'), ...springLines(survey)]
     if (jam.kind !== 'at') {
-      sheet.add(id, { why: JAM_WORDS[jam.kind], ...(jam.kind === 'never' && { beyond: 'below any' as const }), inputs })
+      sheet.add(id, {
+        why: JAM_WORDS[jam.kind],
+        ...((jam.kind === 'never' || jam.kind === 'turnsBack') && { beyond: 'below any' as const }),
+        inputs,
+      })
       return
     }
     const { posture } = jam.node

@@ -51,6 +51,21 @@ describe('the jam on the way', () => {
     expect(moving.node.arc_mm).toBeGreaterThan(rest.node.arc_mm)
   })
 
+  it('is none where the toggle turns back before it comes that near to dead centre', () => {
+    const plain = shelfFinger({ friction: 0.02 })
+    const longer = plain.parts.map((part, index) => {
+      const [near, far] = part.holes
+      return index === 5 ? { ...part, holes: [near, { ...far, at: { ...far.at, x_mm: far.at.x_mm + 0.113 } }] } : part
+    })
+    const { here: odd, path: way } = ready({ ...plain, parts: longer, springs: [returnSpring(300)] })
+    const jam = jamOf(odd, way, 'fromRest')
+    // SOURCE other-method (followed node by node): the margin falls to about 4.07° and grows again; a reserve of nothing far behind is no such jam
+    if (jam.kind !== 'turnsBack') throw new Error(jam.kind)
+    expect(toggleMargin(way.toggles[0], jam.node.posture) / DEG).toBeGreaterThan(3.5)
+    expect(toggleMargin(way.toggles[0], jam.node.posture) / DEG).toBeLessThan(4.5)
+    expect(reserveAt(odd.bench, way.beyond[way.beyond.length - 1], 'fromRest')).toBeLessThan(0)
+  })
+
   it('does not depend on the size of the spring', () => {
     // SOURCE property: the equations are homogeneous in the spring
     const margins = [1, 40, 5000].map((preload) => {

@@ -1,7 +1,7 @@
 /**
  * Friction: one source a pair, because a set is greased, coated and worn as a whole. Its value runs from −1 (least) over 0 (likely) to 1
  * (most), the same for rest and motion, so that half of all sets stay below what is likely. In a set friction is known: least, likely and most
- * are one value, and the set is held and let go with the same coefficient.
+ * are one value, and the set is held and let go with the same coefficient. Where nobody knows it (NaN) the range stays that was typed.
  */
 import type { Design, FrictionPair } from '../../design/design.ts'
 import { variationUnstated } from '../../design/read-variation-rules.ts'
@@ -36,6 +36,7 @@ function frictionVarying(pair: FrictionPair, word: 'uniform' | 'normal'): Varyin
   return {
     sources: [source],
     put: ([value], sizes) => {
+      if (Number.isNaN(value)) return
       for (const state of states) {
         const coefficient = coefficientAt(pair[state], value)
         for (const end of ends) sizes.values.set(`friction.${pair.name}.${state}.${end}`, coefficient)

@@ -62,7 +62,8 @@ export interface Variation {
   /**
    * The design of one set.
    *
-   * @param values one a source, in its unit and in the order of `sources`; those at `nominal` give `design` itself
+   * @param values one a source, in its unit and in the order of `sources`; those at `nominal` give `design` itself, but for friction, of which
+   *               `nominal` is the likely one and NaN the range that was typed
    * @returns problems where no set can be built of such sizes, such as a pin that is thicker than its hole
    */
   readonly setOf: (values: ArrayLike<number>) => Checked<Design>

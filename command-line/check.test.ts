@@ -1,0 +1,54 @@
+// SOURCE hand (exit statuses as `fingerwright --help` states them; sizes of the example design)
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { caution } from '../report/index.ts'
+import { examplePath, testFolder } from './test-support/example.ts'
+import { tryCommand } from './test-support/tried-terminal.ts'
+
+const folder = testFolder()
+
+function readings(text: string): string {
+  const path = join(folder, 'readings.csv')
+  writeFileSync(path, text)
+  return path
+}
+
+describe('check', () => {
+  it('prints the plan', async () => {
+    const { status, output } = await tryCommand(['check', examplePath])
+    expect(status).toBe(0)
+    expect(output).toContain('dimensions.topLinkLength')
+    expect(output.replaceAll('\n', ' ')).toContain(caution)
+    const { plan } = JSON.parse((await tryCommand(['check', examplePath, '--json'])).output)
+    expect(plan.length).toBeGreaterThan(10)
+  })
+
+  it('judges each set as it was measured: one that is out of tolerance may do, one that is within may not', async () => {
+    // The top link of A is 3 µm too long and does no harm; that of B is 0.1 mm too long, and the play may run it through dead centre.
+    const path = readings('\ufeffserial;characteristic;found;note\r\nA;4;24.520;x\r\nB;4;24.62;"a; b"\r\n')
+    const { status, output, errors } = await tryCommand(['check', examplePath, '--readings', path])
+    const [a, b] = output.split(/^(?=Set )/m)
+    expect(a.replaceAll('\n', ' ')).toMatch(/Set A: 1 reading is outside of them.*it lets go/)
+    expect(b.replaceAll('\n', ' ')).toMatch(/Set B: .*do not settle under this load/)
+    expect(errors).toContain('note is passed over')
+    expect(status).not.toBe(0)
+  })
+
+  it('says that nothing can be built of a pin that does not go in', async () => {
+    const path = readings('serial,characteristic,found\nC,1,3.02\nC,2,3.008\n')
+    const { status, output } = await tryCommand(['check', examplePath, '--readings', path, '--json'])
+    expect(status).toBe(1)
+    expect(JSON.parse(output)[0].why).toContain('a pin of 3.02 mm in a hole of 3.008 mm')
+  })
+
+  it('refuses what it cannot read, and judges nothing then', async () => {
+    const bad = await tryCommand(['check', examplePath, '--readings', readings('serial,characteristic,found\nA,1,3\nA,99,3\n')])
+    expect(bad).toMatchObject({ status: 3, output: '' })
+    expect(bad.errors).toContain('row 3, characteristic')
+    const quoted = await tryCommand(['check', examplePath, '--readings', readings('serial,characteristic,found\nA,1,"3\n')])
+    expect(quoted.status).toBe(64)
+    expect((await tryCommand(['check', examplePath, '--readings', join(folder, 'none.csv')])).status).toBe(64)
+    expect((await tryCommand(['check', '-'], { input: '{}' })).status).toBe(3)
+  })
+})

@@ -1,0 +1,138 @@
+import { readFile } from 'node:fs/promises'
+import type { Command } from 'commander'
+import { CsvError, parse } from 'csv-parse/sync'
+import {
+  type Characteristic,
+  evaluate,
+  inspectionPlan,
+  measuredDesign,
+  measuredSet,
+  type Problem,
+  readingConformity,
+  readVariation,
+  sentence,
+  type Variation,
+} from '../engine/index.ts'
+import { checkAsks, type ReadSet, readReadings } from '../report/index.ts'
+import { documentText, engineName } from '../server/index.ts'
+import { type JudgedSet, planText, setDocument, setText } from './check-text.ts'
+import { asWrongUse } from './design-file.ts'
+import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
+import { type DesignNamed, findDesign } from './find-design.ts'
+import { DESIGN, REVISION, STORE } from './option-words.ts'
+import { refusalText } from './refusal-text.ts'
+import type { Ends } from './store-commands.ts'
+import { type Terminal, WrongUse } from './terminal.ts'
+
+interface CheckOptions extends Omit<DesignNamed, 'path'> {
+  readonly readings?: string
+  readonly json?: boolean
+}
+
+const HELP = `
+Without --readings the inspection plan is printed: every size and place that the drawing limits, numbered. A file of readings is a table
+of comma-separated values, its first row the heading:
+
+  serial,characteristic,found,x,y,uncertainty
+  A-001,1,2.997,,,0.001              a size, with the uncertainty of the gauge
+  A-001,2,3.004 to 3.006,,,          a pin gauge that goes and one that does not
+  A-001,5,,0.004,-0.002,0.002        a position, measured in the frame of its part
+
+A characteristic is named by its number in the plan or by its place in the design.
+
+Example
+  fingerwright check designs/heron.json --readings lot-7.csv`
+
+/** Adds the question Check: the inspection plan, and what measured sets will do. */
+export function addCheck(program: Command, { terminal, end }: Ends): void {
+  program
+    .command('check')
+    .description(checkAsks.charAt(0).toLowerCase() + checkAsks.slice(1))
+    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
+    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
+    .option('--store <FOLDER>', STORE)
+    .option('--readings <FILE.csv>', 'what was measured: every set is judged as it was measured')
+    .option('--json', 'print one JSON document instead of text')
+    .addHelpText('after', HELP)
+    .action(async (path: string, options: CheckOptions) => end(await check({ path, ...options }, terminal)))
+}
+
+/**
+ * Prints the plan of a design, or judges every set of a file of readings as it was measured.
+ *
+ * @returns the worst status of all sets; that of a plan is 0
+ * @throws WrongUse when a file cannot be opened
+ */
+async function check({ readings, json, ...named }: CheckOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
+  const file = await findDesign(named, terminal)
+  const text = documentText(file.bytes)
+  const read = text.problems === undefined ? readVariation(text.value, file.name) : text
+  if (read.problems !== undefined) return refused(file.shown, read.problems, terminal)
+  const variation = read.value
+  const plan = inspectionPlan(variation)
+  if (readings === undefined) {
+    terminal.write(
+      json === true
+        ? `${JSON.stringify({ design: variation.design.name, engine: engineName, plan }, null, 2)}\n`
+        : planText(variation, plan, terminal),
+    )
+    return exitStatus.met
+  }
+  const sets = readReadings(await rowsOf(readings), plan)
+  if (sets.sets === undefined) return refused(readings, sets.problems, terminal)
+  for (const name of sets.passedOver) terminal.writeError(`${readings}: the column ${name} is passed over\n`)
+  const judged = sets.sets.map((set) => judgeSet(variation, plan, set))
+  terminal.write(
+    json === true
+      ? `${JSON.stringify(judged.map(setDocument), null, 2)}\n`
+      : judged.map((set) => setText(set, terminal)).join('\n'),
+  )
+  return worstOf(judged)
+}
+
+function refused(shown: string, problems: readonly Problem[], terminal: Terminal): ExitStatus {
+  terminal.writeError(refusalText(shown, problems))
+  return exitStatus.refused
+}
+
+/** Bytes of a file of readings: 5,000 readings are 200 kB. */
+const READINGS_most_bytes = 50_000_000
+
+async function rowsOf(path: string): Promise<readonly (readonly string[])[]> {
+  let bytes: Buffer
+  try {
+    bytes = await readFile(path)
+  } catch (error) {
+    throw asWrongUse(error, path)
+  }
+  if (bytes.length > READINGS_most_bytes)
+    throw new WrongUse(`${path}: ${bytes.length} bytes; a file of readings has at most ${READINGS_most_bytes}`)
+  try {
+    return parse(bytes, { bom: true, delimiter: [',', ';', '\t'], relax_column_count: true, skip_empty_lines: false })
+  } catch (error) {
+    if (error instanceof CsvError) throw new WrongUse(`${path}: ${error.message}`)
+    throw error
+  }
+}
+
+function judgeSet(variation: Variation, plan: readonly Characteristic[], { serial, readings }: ReadSet): JudgedSet {
+  const built = measuredDesign(variation, measuredSet(variation, readings))
+  const found = {
+    serial,
+    readings,
+    conformities: readings.map(readingConformity),
+    unmeasured_count: plan.length - readings.length,
+  }
+  if (built.value !== undefined) return { ...found, evaluation: evaluate(built.value) }
+  const [first, ...more] = built.problems.map((problem) => sentence('', problem))
+  return { ...found, why: more.length === 0 ? first : `${first} And ${more.length} more of the kind.` }
+}
+
+function worstOf(judged: readonly JudgedSet[]): ExitStatus {
+  const statuses = judged.map(({ evaluation }) => (evaluation === undefined ? exitStatus.short : statusOf(evaluation, 'verdict')))
+  return (
+    statuses.find((status) => status === exitStatus.short) ??
+    statuses.find((status) => status !== exitStatus.met) ??
+    exitStatus.met
+  )
+}

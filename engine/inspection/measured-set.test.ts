@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest'
+import { exampleText } from '../design/edit/test-support/example-texts.ts'
+import { readDesign } from '../design/read-design.ts'
+import { evaluate } from '../evaluate.ts'
+import { readVariation } from '../variation/sources/read-variation.ts'
+import { inspectionPlan } from './inspection-plan.ts'
+import { foundOf, measuredDesign, measuredSet, type Reading, readingConformity } from './measured-set.ts'
+
+const text = exampleText('heron')
+const variation = readVariation(text, 'heron').value!
+const plan = inspectionPlan(variation)
+const named = (id: string) => plan.find((one) => one.id === id)!
+const exactly = (id: string, value: number): Reading => ({ characteristic: named(id), size: { least: value, most: value } })
+
+describe('the inspection plan', () => {
+  it('numbers every limited size and place once, and nothing that is measured otherwise', () => {
+    // SOURCE hand (read off the file): four dimensions with a tolerance, ten holes with a zone of 0.02 mm
+    expect(plan.map(({ number }) => number)).toEqual(plan.map((_, index) => index + 1))
+    expect(named('dimensions.topLinkLength')).toMatchObject({ kind: 'size', nominal: 24.507, sources: [expect.any(Number)] })
+    expect(named('parts.middle.holes.dip.position')).toMatchObject({ kind: 'position', most: 0.01, place: { x_mm: 26, y_mm: 0 } })
+    expect(plan.filter(({ kind }) => kind === 'position')).toHaveLength(10)
+    expect(plan.some(({ id }) => /friction|coatings|springs/.test(id))).toBe(false)
+  })
+})
+
+describe('a set as it was measured', () => {
+  it('is the design as typed where nothing was measured, friction with its whole range', () => {
+    const design = measuredDesign(variation, measuredSet(variation, [])).value!
+    // SOURCE property
+    expect(design.frictionPairs).toEqual(variation.design.frictionPairs)
+    expect(design.parts.map(({ holes }) => holes)).toEqual(variation.design.parts.map(({ holes }) => holes))
+  })
+
+  it('gives the figures of a design in which the measured sizes were typed', () => {
+    const typed = readDesign(
+      text.replace('"value": "24.507 mm"', '"value": "24.513 mm"').replace('"x": "4.00 mm"', '"x": "4.006 mm"'),
+    )
+    const readings: Reading[] = [
+      exactly('dimensions.topLinkLength', 24.513),
+      { characteristic: named('parts.middle.holes.base.position'), at: { x_mm: 4.006, y_mm: -5.2 }, uncertainty_mm: 0 },
+    ]
+    const set = measuredSet(variation, readings)
+    const design = measuredDesign(variation, set).value!
+    const marginOf = (of: typeof design) =>
+      evaluate(of).figures.find(({ id }) => id === 'closed.toggle.distal.deadCentreMargin')?.value
+    // SOURCE other-method (the reader of documents)
+    expect(marginOf(design)).toBeCloseTo(Number(marginOf(typed.value!)), 9)
+    expect(set.unmeasured.length).toBe(variation.sources.filter((one) => one.of === 'sets').length - 3)
+  })
+
+  it('says where it cannot be built', () => {
+    const set = measuredSet(variation, [exactly('dimensions.pinDiameter', 3.05)])
+    // SOURCE hand: 3.05 does not go into 3.012
+    expect(measuredDesign(variation, set).problems?.[0].found).toContain('a pin of 3.05 mm in a hole of 3.012 mm')
+  })
+})
+
+describe('a reading', () => {
+  const place = named('parts.middle.holes.dip.position')
+
+  it('of a place is its distance from the true one', () => {
+    const reading: Reading = { characteristic: place, at: { x_mm: 26.006, y_mm: 0.008 }, uncertainty_mm: 0 }
+    // SOURCE hand: 3-4-5
+    expect(foundOf(reading).most).toBeCloseTo(0.01, 12)
+    expect(readingConformity({ ...reading, at: { x_mm: 26.006, y_mm: 0.0081 } })).toBe('outside')
+    expect(readingConformity({ ...reading, at: { x_mm: 26, y_mm: 0 } })).toBe('within')
+    expect(readingConformity({ ...reading, uncertainty_mm: 0.002 })).toBe('undecided')
+  })
+
+  it('of a gauge that goes and one that does not counts with its middle', () => {
+    const hole: Reading = { characteristic: named('dimensions.holeDiameter'), size: { least: 3.01, most: 3.012 } }
+    const { values } = measuredSet(variation, [hole])
+    // SOURCE hand
+    expect(values[hole.characteristic.sources[0]]).toBeCloseTo(3.011, 12)
+    expect(readingConformity(hole)).toBe('within')
+  })
+})

@@ -1,0 +1,69 @@
+import {
+  type Characteristic,
+  type Conformity,
+  type FigureUnit,
+  type Reading,
+  shownFigure,
+  type UnitSystem,
+} from '../../engine/index.ts'
+import { marks } from '../tables/marks.ts'
+import type { ValueText } from '../tables/value-text.ts'
+
+/** One characteristic of the plan as it is printed. */
+export interface PlanRow {
+  readonly number: number
+  readonly id: string
+  readonly words: string
+  /** As drawn: the size, or of a position `x 44, y 0`. */
+  readonly drawn: string
+  /** `2.994 to 3.000 mm`, or `⌀ 0.02 mm about it`. */
+  readonly allowed: string
+}
+
+/** Digits of a size that is measured in micrometres. */
+const DIGITS = 6
+const UNITS: Partial<Record<Characteristic['unit'], FigureUnit>> = { mm: 'mm', rad: 'rad', N: 'N', N·mm: 'N·mm' }
+
+/** Rows of the inspection plan. */
+export function planRows(plan: readonly Characteristic[], system: UnitSystem = 'metric'): readonly PlanRow[] {
+  return plan.map((characteristic) => {
+    const { number, id, words, kind, place, nominal, least, most } = characteristic
+    const text = (value: number): ValueText => sizeText(value, characteristic.unit, system)
+    if (place) {
+      const [x, y, zone] = [place.x_mm, place.y_mm, place.zone_mm].map(text)
+      return {
+        number,
+        id,
+        words,
+        drawn: `x ${x.number}, y ${y.number} ${y.unit}`,
+        allowed: `⌀ ${zone.number} ${zone.unit} about it`,
+      }
+    }
+    const [low, high] = [text(least), text(most)]
+    const drawn = kind === 'profile' ? 'as drawn' : `${text(nominal).number} ${text(nominal).unit}`
+    return { number, id, words, drawn, allowed: `${low.number} to ${high.number} ${high.unit}` }
+  })
+}
+
+/** A measured size without zeros at its end that nobody read. */
+export function sizeText(value: number, unit: Characteristic['unit'], system: UnitSystem): ValueText {
+  const shown = shownFigure(value, UNITS[unit] ?? '1', { system, digits: DIGITS })
+  const number = /^−?\d+\.\d+$/.test(shown.number) ? shown.number.replace(/0+$/, '').replace(/\.$/, '') : shown.number
+  return { number, unit: shown.unit }
+}
+
+/** What was read: `2.997 mm`, `3.004 to 3.006 mm`, `x 0.004, y −0.002 mm`. */
+export function foundText(reading: Reading, system: UnitSystem = 'metric'): string {
+  const { unit } = reading.characteristic
+  const text = (value: number): ValueText => sizeText(value, unit, system)
+  if ('at' in reading) return `x ${text(reading.at.x_mm).number}, y ${text(reading.at.y_mm).number} ${text(reading.at.y_mm).unit}`
+  const [least, most] = [text(reading.size.least), text(reading.size.most)]
+  return least.number === most.number ? `${least.number} ${least.unit}` : `${least.number} to ${most.number} ${most.unit}`
+}
+
+const CONFORMITY = { within: 'met', outside: 'short', undecided: 'undecided' } as const
+
+/** Mark and word of a reading against its limits. */
+export function conformityText(conformity: Conformity): string {
+  return `${marks[CONFORMITY[conformity]].character} ${conformity}`
+}
