@@ -32,6 +32,13 @@ describe('a compression spring', () => {
     expect(force / helicalRate({ ...coil, shearModulus_MPa: 80_700, activeTurns: 11.5 })).toBeCloseTo(30.457, 1)
   })
 
+  it('bears the load of another example in hard-drawn wire', () => {
+    // SOURCE book (Jindal, Machine Design, ex. 8-8, p. 229, by a notebook that quotes it: 2 mm, 20 mm outside, 0.45 S_ut over 1.5: 77.53 N; its rate is
+    // misprinted and not used)
+    const coil = { wire_mm: 2, mean_mm: 18 }
+    expect(coilForce(coil, (0.45 * (1783 / 2 ** 0.19)) / 1.5, directShear(9))).toBeCloseTo(77.53, 2)
+  })
+
   it('is sized by Wahl’s correction as in a third', () => {
     // SOURCE book (Sadhu Singh, ex. 8.1, p. 227, by a notebook that quotes it: K_W 1.184, d 4.15 mm, 14 active turns)
     expect(wahl(8)).toBeCloseTo(1.18402, 5)
@@ -74,5 +81,23 @@ describe('a torsion spring', () => {
     expect(all - bodyTurnsUnder(coil, moment_Nmm)).toBeCloseTo(0.0225, 3)
     expect(arbourClearance(coil, { moment_Nmm: 0, arbour_mm: 11.5 })).toBeCloseTo(0.75, 9)
     expect(arbourClearance(coil, { moment_Nmm, arbour_mm: 11.5 })).toBeCloseTo(0.2322, 3)
+  })
+
+  it('is bent at its inner side as a curved bar is', () => {
+    // SOURCE other-method (stress of a curved round bar after Winkler, within 1 %: neutral radius r²/(2 (R − √(R² − r²))), σ = M (r_n − r_i)/(A (R − r_n) r_i))
+    for (const index of [4, 6, 8, 12]) {
+      const [mean, r] = [index, 1].map((value) => value / 2)
+      const neutral = r ** 2 / (2 * (mean - Math.sqrt(mean ** 2 - r ** 2)))
+      const inner = mean - r
+      const exact = (neutral - inner) / (Math.PI * r ** 2 * (mean - neutral) * inner)
+      expect(innerBending(index) / (exact / (32 / Math.PI))).toBeCloseTo(1, 1)
+    }
+  })
+
+  it('is as stiff as its wire bent piece by piece, less what the trade takes off for friction', () => {
+    // SOURCE hand (a wire of length π D N with E π d⁴/64: E d⁴/(64 D N) a radian; 10.8 stands for 64/(2π) = 10.186)
+    const coil = { wire_mm: 0.8, mean_mm: 6, modulus_MPa: 200_000, bodyTurns: 7, legs_mm: 0 }
+    const bent = (200_000 * ((Math.PI * 0.8 ** 4) / 64)) / (Math.PI * 6 * 7)
+    expect(torsionRate(coil) / bent).toBeCloseTo(64 / (2 * Math.PI) / 10.8, 12)
   })
 })
