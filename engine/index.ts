@@ -60,7 +60,7 @@ export { type FigureChange, type Sensitivity, type SensitivityProgress, sensitiv
 export type { SensitivityInput } from './variation/sensitivity-inputs.ts'
 export { momentsOf, quantile, valuesAt } from './variation/sources/law.ts'
 export { readVariation } from './variation/sources/read-variation.ts'
-export type { Law, Source, SourceUnit, Variation } from './variation/sources/source.ts'
+export type { Law, SizeBeforeCoating, Source, SourceUnit, Variation } from './variation/sources/source.ts'
 export { type FittingSprings, fittingSprings } from './variation/springs/fitting-springs.ts'
 export type { Trial } from './variation/trials/trial.ts'
 export { trials } from './variation/trials/trials.ts'

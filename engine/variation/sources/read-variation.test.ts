@@ -154,6 +154,27 @@ describe('a coating', () => {
   })
 })
 
+describe('sizes before coating', () => {
+  it('are what the shop works to', () => {
+    const sizes = crane().beforeCoating
+    const pin = sizes.find(({ place }) => place === 'pins.mcp')
+    // SOURCE hand (film of 1.5 to 2.5 µm: the pin gains 3 to 5 µm; h6 on 3 mm: 2.994 − 0.003 and 3 − 0.005)
+    expect(pin).toMatchObject({ words: 'pin mcp: diameter', coating: 'thin film', finished: { least: 2.994, most: 3 } })
+    expect([pin?.before.least, pin?.before.most]).toEqual([expect.closeTo(2.991, 9), expect.closeTo(2.995, 9)])
+    const bore = sizes.find(({ place }) => place === 'parts.middle.holes.pip')
+    // SOURCE hand (anodise of 8 to 12 µm, a third of it outwards: the bore loses 5.333 to 8 µm; ± 6 µm about 3.012)
+    expect([bore?.before.least, bore?.before.most]).toEqual([
+      expect.closeTo(3.006 + 0.008, 9),
+      expect.closeTo(3.018 + 0.016 / 3, 9),
+    ])
+  })
+
+  it('are those of coated surfaces with a tolerance only', () => {
+    const places = crane().beforeCoating.map(({ place }) => place)
+    expect(places).toEqual(['pip', 'base', 'dip'].map((hole) => `parts.middle.holes.${hole}`).concat('pins.mcp'))
+  })
+})
+
 describe('sizes without a tolerance', () => {
   it('have that of their class, but for what follows a dimension, a zone, a datum or is 0', () => {
     const variation = crane()

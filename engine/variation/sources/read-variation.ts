@@ -7,6 +7,7 @@ import { frictionSources } from './friction-sources.ts'
 import { generalSources } from './general-sources.ts'
 import { positionSources, profileSources } from './place-sources.ts'
 import { sizeSources } from './size-sources.ts'
+import { sizesBeforeCoating } from './sizes-before-coating.ts'
 import type { Variation } from './source.ts'
 import { springSources, wearerSources } from './spring-sources.ts'
 import type { SetSizes, Varying } from './varying.ts'
@@ -37,6 +38,7 @@ export function readVariation(text: string, name = 'design'): Checked<Variation>
       design,
       sources: varying.flatMap(({ sources }) => sources),
       untolerated: general.untolerated,
+      beforeCoating: sizesBeforeCoating(coated, design),
       setOf: (values) => setOf(recipe, varying, values),
     },
   }

@@ -5,35 +5,35 @@ import { type CoatedFeature, spreadOfChange_mm } from '../../design/fits/coated-
 import { variationUnstated } from '../../design/read-variation-rules.ts'
 import { lawWithin, limitsOfSize, type Range } from './law-of.ts'
 import type { SourceUnit } from './source.ts'
-import { addShift, type Varying } from './varying.ts'
+import { addShift, type SetSizes, type Varying } from './varying.ts'
 
 interface Sized {
   readonly id: string
-  /** Where the quantity stands that is shifted. */
-  readonly place: string
   readonly words: string
   readonly unit: SourceUnit
   readonly nominal: number
   readonly tolerance: Tolerance
   /** What the coating takes of the tolerance, either way. */
   readonly film_mm: number
+  readonly put: (sizes: SetSizes, value: number) => void
 }
 
 /**
  * Sources of all toleranced sizes.
  *
+ * A diameter with a tolerance of its own keeps to it, also where a dimension with another tolerance stands as its value.
  * A coated size is told at the middle of its coating's range, and its limits are those before coating: the finished size then meets its own
  * limits with every batch.
  */
 export function sizeSources(design: Design, coated: readonly CoatedFeature[]): readonly Varying[] {
   const rules = design.variation ?? variationUnstated
   return toleranced(design, coated).flatMap((sized) => {
-    const { id, place, words, unit, nominal, tolerance, film_mm } = sized
+    const { id, words, unit, nominal, tolerance, film_mm, put } = sized
     const range = narrowed(limitsOfSize(nominal, tolerance), film_mm)
     if (range.most <= range.least && tolerance.law?.kind !== 'sample') return []
     const law = lawWithin(range, tolerance.law ?? rules.sizes)
     const source = { id, words, unit, nominal, law, ...range, of: 'sets' } as const
-    return [{ sources: [source], put: ([value], sizes) => addShift(sizes, place, value - nominal) }]
+    return [{ sources: [source], put: ([value], sizes) => put(sizes, value) }]
   })
 }
 
@@ -48,14 +48,16 @@ function toleranced({ dimensions, parts, pins }: Design, coated: readonly Coated
     const id = `dimensions.${name}`
     const film_mm = filmOf(({ dimension }) => dimension === name)
     const words = placeWords(['dimensions', name])
-    return tolerance ? [{ id, place: id, words, unit: unit as SourceUnit, nominal: value, tolerance, film_mm }] : []
+    const put: Sized['put'] = (sizes, other) => addShift(sizes, id, other - value)
+    return tolerance ? [{ id, words, unit: unit as SourceUnit, nominal: value, tolerance, film_mm, put }] : []
   })
   const diameter = (steps: readonly string[], nominal: number, tolerance: Tolerance | undefined) => {
     const place = steps.join('.')
     const id = `${place}.diameter`
     const words = `${placeWords(steps)}: diameter`
     const film_mm = filmOf((feature) => feature.place === place && feature.dimension === undefined)
-    return tolerance ? [{ id, place: id, words, unit: 'mm' as const, nominal, tolerance, film_mm }] : []
+    const put: Sized['put'] = ({ values }, value) => values.set(id, value)
+    return tolerance ? [{ id, words, unit: 'mm' as const, nominal, tolerance, film_mm, put }] : []
   }
   return [
     ...ofDimensions,

@@ -52,6 +52,18 @@ export interface Source {
   readonly needsDatum?: true
 }
 
+/** A diameter that the shop makes and the coater finishes, mm. */
+export interface SizeBeforeCoating {
+  /** Of the pin or hole in the document. */
+  readonly place: string
+  readonly words: string
+  readonly coating: string
+  /** Limits of the coated size. */
+  readonly finished: { readonly least: number; readonly most: number }
+  /** Limits before coating, with which every batch within its range comes out within `finished`. */
+  readonly before: { readonly least: number; readonly most: number }
+}
+
 /** A design with all that varies in it. */
 export interface Variation {
   /** As typed. */
@@ -59,6 +71,7 @@ export interface Variation {
   readonly sources: readonly Source[]
   /** Places of sizes that have no tolerance, neither their own nor a general one; they are held at their nominal. */
   readonly untolerated: readonly string[]
+  readonly beforeCoating: readonly SizeBeforeCoating[]
   /**
    * The design of one set.
    *
