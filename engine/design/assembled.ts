@@ -3,6 +3,7 @@ import { figureScope } from './figure-scope.ts'
 import { readCoatings } from './read-coatings.ts'
 import { readDimensions } from './read-dimensions.ts'
 import { readDrive, readRelease } from './read-drive.ts'
+import { readFactors } from './read-factors.ts'
 import { readStops, type Workbench } from './read-joints.ts'
 import { readLoadCases, readToggles, readWeight } from './read-loads.ts'
 import { readBought, readMaking, readOrders } from './read-making.ts'
@@ -94,6 +95,7 @@ function statedOnly(bench: Workbench): Partial<Design> {
   const screws = readScrews(bench)
   const use = readUse(bench)
   const givesWay = readGivesWay(bench)
+  const factors = readFactors(bench.reading)
   const making = readMaking(bench.reading)
   const typedTip = bench.reading.document.tip
   const tip = typedTip === undefined ? undefined : bench.find.pad('tip', typedTip)
@@ -105,6 +107,7 @@ function statedOnly(bench: Workbench): Partial<Design> {
     ...(screws && { screws }),
     ...(use && { use }),
     ...(givesWay && { givesWay }),
+    ...(factors && { factors }),
     ...(tip && { tip }),
     ...(making && { making }),
   }

@@ -419,6 +419,8 @@ export interface Design {
   readonly screws?: readonly Screw[]
   /** What is to give way under too much load, the first first; absent when not stated. */
   readonly givesWay?: readonly Member[]
+  /** By how much a strength must exceed its stress, yielding and breaking; absent when not stated. */
+  readonly factors?: { readonly yield: number; readonly ultimate: number; readonly reason: string }
   /** Place that is watched as the tip of the finger. */
   readonly tip?: { readonly part: number; readonly pad: number }
   readonly requirements: readonly Requirement[]

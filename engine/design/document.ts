@@ -5,7 +5,7 @@ import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName
 import { boughtItem, making, order } from './schema-making.ts'
 import { dimension, frictionPair, material, part, pin, wearRate } from './schema-parts.ts'
 import { generalTolerance, variation } from './schema-tolerance.ts'
-import { givesWay, use } from './schema-use.ts'
+import { factors, givesWay, use } from './schema-use.ts'
 import { screw } from './screws/schema-screws.ts'
 import { spring } from './springs/schema-springs.ts'
 
@@ -72,6 +72,7 @@ export const documentSchema = z.strictObject(
     }).optional(),
     use: use.optional(),
     givesWay: givesWay.optional(),
+    factors: factors.optional(),
     tip: partThing('pad').optional().describe('The pad that is watched as the tip of the finger.'),
     requirements: byId(requirement, {
       what: 'requirements',

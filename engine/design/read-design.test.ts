@@ -83,6 +83,7 @@ describe('a document that uses every key', () => {
         { loadCase: 0, share_ratio: 0.2 },
       ],
     })
+    expect(design.factors).toEqual({ yield: 1.6, ultimate: 2.5, reason: 'A finger that breaks sheds loose pieces.' })
     expect(design.givesWay?.map(({ kind, index }) => `${kind} ${index}`)).toEqual(['spring 1', 'pin 5', 'part 5'])
   })
 
@@ -378,4 +379,5 @@ it('reads the smallest finger: two parts, one pin, a drive', () => {
   expect(design).not.toHaveProperty('tip')
   expect(design).not.toHaveProperty('use')
   expect(design).not.toHaveProperty('givesWay')
+  expect(design).not.toHaveProperty('factors')
 })

@@ -386,7 +386,7 @@ describe('wear', () => {
   ])
 })
 
-describe('use and what gives way', () => {
+describe('use, what gives way and by what factors', () => {
   refuses([
     ['no closing a day', { 'use.closingsPerDay': 0 }, ['use.closingsPerDay: too small']],
     ['a life of no years', { 'use.years': '-1' }, ['use.years: too small']],
@@ -402,6 +402,16 @@ describe('use and what gives way', () => {
       ['givesWay.2.pin: missing', 'givesWay.2.stop: unknown key'],
     ],
   ])
+
+  refuses([
+    ['a factor that calls too little enough', { 'factors.yield': 0.99 }, ['factors.yield: too small']],
+    ['a factor with a unit', { 'factors.ultimate': '2 MPa' }, ['factors.ultimate: wrong unit']],
+    ['factors without a reason', { 'factors.reason': undefined }, ['factors.reason: missing']],
+  ])
+
+  it('takes a factor of just one', () => {
+    expect(refused({ 'factors.yield': 1, 'factors.ultimate': '1' })).toEqual([])
+  })
 
   it('takes shares that are the whole', () => {
     expect(refused({ 'use.shares.0.share': '80 %' })).toEqual([]) // SOURCE hand (80 % + 20 % = 1)

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
-import { loadCaseId, object, partId, pinId, plain, springId } from './schema-leaves.ts'
+import { loadCaseId, note, object, partId, pinId, plain, springId } from './schema-leaves.ts'
 
 const share = object({
   loadCase: loadCaseId.describe('Id of a load case.'),
@@ -17,6 +17,15 @@ export const use = object({
     .optional()
     .describe('What is left of the closings carries no load. Left out: every closing is under the worst load.'),
 }).describe('How often the finger is closed, for how long. Left out: nothing is said of wear and fatigue.')
+
+/** `factors`: by how much a strength must exceed its stress. */
+export const factors = object({
+  yield: plain('1.5').describe('On yielding, at least 1.'),
+  ultimate: plain('2').describe('On breaking, at least 1.'),
+  reason: note('the reason').describe('Why these: how well the loads are known, and what happens when it gives.'),
+}).describe(
+  'By how much a strength must exceed its stress. Left out: 1.5 on yielding and 2 on breaking, common practice for loads that are known roughly.',
+)
 
 const member = z
   .union(

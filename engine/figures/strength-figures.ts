@@ -12,13 +12,16 @@ import { springChecks } from './spring-checks.ts'
 import { stopForces } from './stop-forces.ts'
 import type { Survey } from './survey.ts'
 
+/** Why a factor is what it is where the design states none. */
+const NOT_STATED = 'common practice, as the design states none'
+
 /** Margins named in the working of the least one. */
 const NEXT = 5
 
 /** Margins of every check, the least of all and what gives first; the checks that could not be worked out are listed with what is missing. */
 export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: readonly CaseFound[]): StrengthList {
   const { states, missing } = pressedStates(survey, cases)
-  const bench = { mechanism: survey.path.mechanism, states, factors: USUAL_FACTORS }
+  const bench = { mechanism: survey.path.mechanism, states, factors: survey.design.factors ?? USUAL_FACTORS }
   const checks = [...strengthOf(bench, stopForces(survey, cases)), ...springChecks(survey), ...screwChecks(survey, bench.factors)]
   const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
   const list = listOf(survey, checks, unknown)
@@ -50,7 +53,7 @@ function inputsOf(survey: Survey, { margin, state, part }: Found): readonly Work
     ...(part === undefined ? [] : [line('part', part, 'words', `parts.${part}`)]),
     line('how it gives way', says, 'words'),
     ...(allowable === undefined ? [] : [line('allowable', allowable, unit ?? 'MPa')]),
-    line('factor', factor, '1'),
+    survey.design.factors ? line('factor', factor, '1', 'factors') : line(`factor, ${NOT_STATED}`, factor, '1'),
   ]
 }
 

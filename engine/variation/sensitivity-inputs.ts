@@ -33,6 +33,7 @@ const idle: ReadonlySet<string | number> = new Set([
   'coatings',
   'drawn',
   'effortMost',
+  'factors',
   'givesWay',
   'mass',
   'materials',

@@ -262,6 +262,7 @@ const fullDocument = {
     ],
   },
   givesWay: [{ spring: 'pull' }, { pin: 'linkTip' }, { part: 'topLink' }],
+  factors: { yield: 1.6, ultimate: '2.5', reason: 'A finger that breaks sheds loose pieces.' },
   tip: 'distal.tip',
   requirements: {
     letsGo: { figure: 'return.letsGo', is: true, reason: 'A finger that stays shut is of no use.', source: 'the workshop' },
