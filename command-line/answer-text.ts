@@ -14,6 +14,7 @@ import {
 } from '../report/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import type { Scope } from './exit-status.ts'
+import { strengthBlocks } from './strength-text.ts'
 import { workingLines } from './working-text.ts'
 
 /** What is printed: an evaluation under one question, with or without the working of its figures. */
@@ -24,7 +25,8 @@ export interface AnswerShown {
   readonly colour: boolean
 }
 
-type Paint = ReturnType<typeof pc.createColors>
+/** Colours of the terminal, or none. */
+export type Paint = ReturnType<typeof pc.createColors>
 
 /** Room for a title and for a reason, so that a row stays within a line of readable length. */
 const TITLE_columns = 42
@@ -43,6 +45,7 @@ export function answerText({ evaluation, scope, working, colour }: AnswerShown):
     paint.dim(evaluation.design.title),
     paint.bold(wrapped(sentence)),
     requirementsBlock(findingRows(evaluation, scope === 'verdict' ? undefined : scope), paint),
+    ...(scope === 'strength' ? strengthBlocks(evaluation, paint) : []),
     ...(scope === 'verdict' && !working ? [] : figureBlocks({ rows, working }, paint)),
     wrapped(caution),
   ]

@@ -1,4 +1,5 @@
-import { questionOf, type ResultDocument } from '../report/index.ts'
+import type { Evaluation } from '../engine/index.ts'
+import { questionOf, type ResultDocument, strengthDocument } from '../report/index.ts'
 import { answerDesign } from '../server/index.ts'
 import { answerText } from './answer-text.ts'
 import { writeDrawing } from './drawing-file.ts'
@@ -33,16 +34,22 @@ export async function judge({ path, scope, options }: Asked, terminal: Terminal)
   const answer = answerDesign(file.bytes, file.name)
   const evaluation = answer.evaluation
   if (evaluation !== undefined && options.drawing !== undefined) {
-    await writeDrawing({ file: options.drawing, at: options.at ?? '1' }, evaluation)
+    await writeDrawing({ file: options.drawing, at: options.at, scope }, evaluation)
   }
   const problems = evaluation === undefined ? answer.problems : evaluation.problems
-  if (options.json === true) terminal.write(`${JSON.stringify(scoped(answer.document, scope), null, 2)}\n`)
+  if (options.json === true)
+    terminal.write(`${JSON.stringify({ ...scoped(answer.document, scope), ...strengthOf(evaluation, scope) }, null, 2)}\n`)
   else {
     if (evaluation !== undefined)
       terminal.write(answerText({ evaluation, scope, working: options.working === true, colour: terminal.colour }))
     if (problems.length > 0) terminal.writeError(refusalText(file.shown, problems))
   }
   return evaluation === undefined ? exitStatus.refused : statusOf(evaluation, scope)
+}
+
+/** What gives first, of an answer to Strength. */
+function strengthOf(evaluation: Evaluation | undefined, scope: Scope): object {
+  return evaluation !== undefined && scope === 'strength' ? { strength: strengthDocument(evaluation) } : {}
 }
 
 /** The part of the result that belongs to the question. */

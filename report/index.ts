@@ -58,6 +58,7 @@ export {
 } from './tables/result-document.ts'
 export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords } from './tables/rows.ts'
 export { type SensitivityCell, type SensitivityRow, sensitivityRows } from './tables/sensitivity-rows.ts'
+export { firstToGive, type StrengthRow, strengthDocument, strengthRows } from './tables/strength-rows.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { sayReading, setValue, type ValueText } from './tables/value-text.ts'
 export { drawWear } from './wear/draw-wear.ts'

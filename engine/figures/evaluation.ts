@@ -153,7 +153,7 @@ export interface RankedStrength {
   /** How it gives way, e.g. `breaks`, and the factor that was asked for. */
   readonly says: string
   readonly factor: number
-  /** Where the margin is least; absent where the force is no pin's, such as a stop's. */
+  /** Where the margin is least; absent where it is no load case's, such as of a stop when open. */
   readonly loadCase?: string
   readonly doing?: 'closing' | 'holding' | 'held closed'
   /** Drive coordinate (rad or mm) and share of the arc of the travel. */

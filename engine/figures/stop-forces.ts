@@ -22,13 +22,22 @@ export function stopForces(survey: Survey, cases: readonly CaseFound[]): readonl
 }
 
 function forceWhenClosed(cases: readonly CaseFound[]): number | Strength {
-  let most_N = 0
-  for (const { loadCase, stopForceMost } of cases) {
-    const { value, why = 'no equilibrium was found when closed' } = stopForceMost ?? {}
-    if (typeof value !== 'number') return { why: `${loadCase.name}: ${why}` }
-    most_N = Math.max(most_N, value)
-  }
-  return most_N
+  const open = cases.find(({ stopForceMost }) => typeof stopForceMost?.value !== 'number')
+  if (open) return { why: `${open.loadCase.name}: ${open.stopForceMost?.why ?? 'no equilibrium was found when closed'}` }
+  const hardest = hardestOnStop(cases)
+  return hardest ? pressOf(hardest) : 0
+}
+
+/** The load case that presses hardest on the stop that ends the travel; undefined where none is known to press. */
+export function hardestOnStop(cases: readonly CaseFound[]): CaseFound | undefined {
+  return cases.reduce<CaseFound | undefined>(
+    (most, one) => (pressOf(one) > (most === undefined ? 0 : pressOf(most)) ? one : most),
+    undefined,
+  )
+}
+
+function pressOf({ stopForceMost }: CaseFound): number {
+  return typeof stopForceMost?.value === 'number' ? stopForceMost.value : 0
 }
 
 function forceWhenOpen({ bench, nodes, design }: Survey, stop: number): number | Strength {

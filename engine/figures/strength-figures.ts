@@ -1,15 +1,17 @@
 /** What gives first: every check of strength as a figure, and all of them in one list, the least margin first. */
 import { USUAL_FACTORS } from '../strength/factors.ts'
+import type { Pressed } from '../strength/pressed.ts'
 import type { Found, NotFound } from '../strength/strength.ts'
 import { type NamedStrength, strengthOf } from '../strength/strength-of.ts'
 import type { CaseFound } from './case-figures.ts'
-import type { RankedStrength, StrengthList, WorkingValue } from './evaluation.ts'
+import type { StrengthList, WorkingValue } from './evaluation.ts'
 import { type FigureEntry, type FigureSheet, line } from './figure-sheet.ts'
 import { driveUnit } from './motion-figures.ts'
 import { pressedStates } from './pressed-states.ts'
 import { screwChecks } from './screw-checks.ts'
 import { springChecks } from './spring-checks.ts'
-import { stopForces } from './stop-forces.ts'
+import { hardestOnStop, stopForces } from './stop-forces.ts'
+import { strengthList } from './strength-list.ts'
 import type { Survey } from './survey.ts'
 
 /** Why a factor is what it is where the design states none. */
@@ -22,12 +24,26 @@ const NEXT = 5
 export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: readonly CaseFound[]): StrengthList {
   const { states, missing } = pressedStates(survey, cases)
   const bench = { mechanism: survey.path.mechanism, states, factors: survey.design.factors ?? USUAL_FACTORS }
-  const checks = [...strengthOf(bench, stopForces(survey, cases)), ...springChecks(survey), ...screwChecks(survey, bench.factors)]
+  const ofParts = strengthOf(bench, stopForces(survey, cases)).map((check) => withHardest(check, { survey, states, cases }))
+  const checks = [...ofParts, ...springChecks(survey), ...screwChecks(survey, bench.factors)]
   const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
-  const list = listOf(survey, checks, unknown)
+  const list = strengthList(survey.design, checks, unknown)
   addLeast(sheet, survey, list)
   for (const check of checks) sheet.add(`strength.${check.name}`, entryOf(survey, check, check.standsAlone ? undefined : unknown))
   return list
+}
+
+/** The stop that ends the travel is pressed in the state of the load case that presses hardest on it. */
+function withHardest(
+  check: NamedStrength,
+  { survey, states, cases }: { survey: Survey; states: readonly Pressed[]; cases: readonly CaseFound[] },
+): NamedStrength {
+  const { end } = survey.path
+  const { of, strength } = check
+  if (of.kind !== 'stop' || strength.margin === undefined || end.by !== 'stop' || end.stop !== of.index) return check
+  const hardest = hardestOnStop(cases)?.loadCase.id
+  const state = states.find(({ loadCase, doing }) => loadCase === hardest && doing === 'held closed')
+  return state ? { ...check, strength: { ...strength, state } } : check
 }
 
 function entryOf(survey: Survey, { strength, loadCase }: NamedStrength, unknown: string | undefined): FigureEntry {
@@ -61,35 +77,6 @@ function stepsOf({ margin, steps }: Found): readonly WorkingValue[] {
   const { stress, unit } = margin.limit
   const own = steps.map(({ name, value, unit: stepUnit }) => line(name, value, stepUnit))
   return Number.isFinite(stress) ? [...own, line(unit === undefined ? 'stress' : 'found', stress, unit ?? 'MPa')] : own
-}
-
-function listOf({ design }: Survey, checks: readonly NamedStrength[], unknown: string | undefined): StrengthList {
-  const ranked: RankedStrength[] = []
-  const open: StrengthList['open'][number][] = []
-  for (const { name, words, of, strength, loadCase } of checks) {
-    const figure = `strength.${name}`
-    if (strength.margin === undefined) {
-      if (!strength.spared) open.push({ figure, words, why: strength.why })
-      continue
-    }
-    const { margin, state, part } = strength
-    ranked.push({
-      figure,
-      words,
-      margin: margin.value,
-      says: margin.limit.says,
-      factor: margin.limit.factor,
-      ...(state && { loadCase: state.loadCase, doing: state.doing, at: { drive: state.drive, arc_ratio: state.arc_ratio } }),
-      ...(loadCase !== undefined && { loadCase }),
-      ...(of.kind === 'spring' && { spring: design.springs[of.index].id }),
-      ...(of.kind === 'screw' && design.screws && { screw: design.screws[of.index].id }),
-      ...(of.kind === 'pin' && { pin: design.pins[of.index].id }),
-      ...(of.kind === 'stop' && { stop: design.stops[of.index].id }),
-      ...(of.kind === 'part' ? { part: design.parts[of.index].id } : part !== undefined && { part }),
-    })
-  }
-  ranked.sort((one, other) => one.margin - other.margin)
-  return { ranked, open, ...(unknown !== undefined && { unknown }) }
 }
 
 /** A check that is open leaves the least margin open too, unless another one falls short by itself. */

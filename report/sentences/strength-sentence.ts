@@ -1,6 +1,7 @@
 /** The answer to Strength in one plain sentence: what gives first, how, under which load, and what cannot be told. */
 import type { RankedStrength, StrengthList } from '../../engine/index.ts'
 import { findingsOf } from '../tables/overall-verdict.ts'
+import { DOING } from '../tables/strength-rows.ts'
 import type { Told } from '../tables/told.ts'
 import { say } from '../tables/value-text.ts'
 import { cannotCloseClause } from './closed-clause.ts'
@@ -36,12 +37,6 @@ function bearsClause({ open, unknown }: StrengthList, { margin }: RankedStrength
   return unknown === undefined && open.length === 0
     ? 'it bears its loads with the factors asked for'
     : 'what could be worked out bears its loads'
-}
-
-const DOING: Readonly<Record<NonNullable<RankedStrength['doing']>, string>> = {
-  closing: 'just closing',
-  holding: 'just held by the drive',
-  'held closed': 'held closed',
 }
 
 function underWords({ design }: Told, { loadCase, doing }: RankedStrength): string {

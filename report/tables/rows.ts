@@ -115,7 +115,7 @@ const HEADINGS: Readonly<Record<string, string>> = {
   return: 'The way back',
   drive: 'What the wearer gives',
   release: 'Release past dead centre',
-  strength: 'What gives first',
+  strength: 'Of all checks',
   'strength.pin': 'Pins and the parts about them',
   'strength.link': 'Links',
   'strength.stop': 'Stops',
