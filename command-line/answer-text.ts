@@ -14,6 +14,7 @@ import {
 } from '../report/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import type { Scope } from './exit-status.ts'
+import type { Paint } from './paint.ts'
 import { strengthBlocks } from './strength-text.ts'
 import { workingLines } from './working-text.ts'
 
@@ -24,9 +25,6 @@ export interface AnswerShown {
   readonly working: boolean
   readonly colour: boolean
 }
-
-/** Colours of the terminal, or none. */
-export type Paint = ReturnType<typeof pc.createColors>
 
 /** Room for a title and for a reason, so that a row stays within a line of readable length. */
 const TITLE_columns = 42

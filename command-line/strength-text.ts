@@ -1,7 +1,7 @@
 import type { Evaluation } from '../engine/index.ts'
 import { strengthRows } from '../report/index.ts'
-import type { Paint } from './answer-text.ts'
 import { aligned, joined } from './columns.ts'
+import type { Paint } from './paint.ts'
 
 /** Checks that are listed; all of them stand among the figures below. */
 const FIRST = 10

@@ -1,4 +1,6 @@
 /** The states in which parts are pressed, gathered from what was worked out along the travel: nothing is solved twice. */
+import type { LoadCase } from '../design/design.ts'
+import type { CaseEfforts } from '../forces/case-way.ts'
 import { framesAt } from '../forces/force-frame.ts'
 import { holding } from '../forces/holding.ts'
 import { addLoadCase } from '../forces/loads.ts'
@@ -15,7 +17,10 @@ export interface PressedStates {
   readonly missing: readonly string[]
 }
 
-/** Every load case at every posture that it acts in, just closing and just held, and as it stands when closed. */
+/**
+ * Every load case at every posture that it acts in, just closing and just held, and as it stands when closed. A load that pushes the finger
+ * closed is held by nothing on its way; the stop takes it.
+ */
 export function pressedStates(survey: Survey, found: readonly CaseFound[]): PressedStates {
   const states: Pressed[] = []
   const missing: string[] = []
@@ -30,6 +35,9 @@ export function pressedStates(survey: Survey, found: readonly CaseFound[]): Pres
   return { states, missing }
 }
 
+/** Of a posture where the parts are not ruled. */
+const NO_EFFORTS: Partial<CaseEfforts> = {}
+
 /** @returns the number of postures at which a state has no forces */
 function addAlongTravel(states: Pressed[], survey: Survey, { loadCase, efforts }: CaseSurvey): number {
   const { nodes, drive } = survey
@@ -39,24 +47,19 @@ function addAlongTravel(states: Pressed[], survey: Survey, { loadCase, efforts }
   for (let index = acts === 'travel' ? 0 : nodes.length - 1; index < nodes.length; index++) {
     const { posture, arc_mm } = nodes[index]
     const arc_ratio = closed_mm > 0 ? arc_mm / closed_mm : 0
-    const closing = efforts[index]?.closing
-    const held = efforts[index]?.holding ?? heldByFriction(survey, nodes[index], { loadCase, efforts: [efforts[index]] })
+    const { closing, hold = Number.NaN, holding: byDrive } = efforts[index] ?? NO_EFFORTS
+    const held = hold > 0 ? byDrive : hold === 0 ? heldByFriction(survey, nodes[index], loadCase) : undefined
     const add = (doing: Pressed['doing'], forces: Float64Array): unknown =>
       states.push({ loadCase: id, doing, drive: drive[index], arc_ratio, posture, forces: inMount(survey, posture, forces) })
     if (closing) add('closing', closing)
     if (held) add('holding', held)
-    if (!closing || !held) without_count++
+    if (!closing || (!held && !(hold < 0))) without_count++
   }
   return without_count
 }
 
-/** Joint forces where friction holds the load with no effort at all; undefined where it does not, or no state was found. */
-function heldByFriction(
-  { bench }: Survey,
-  node: PathNode,
-  { loadCase, efforts: [effort] }: CaseSurvey,
-): Float64Array | undefined {
-  if (effort?.hold === undefined) return undefined
+/** Joint forces where friction holds the load with no effort at all; undefined where no state was found. */
+function heldByFriction({ bench }: Survey, node: PathNode, loadCase: LoadCase): Float64Array | undefined {
   const frames = framesAt(bench.room, node)
   const asked = {
     addLoads: (row: Parameters<typeof addLoadCase>[0]) => addLoadCase(row, loadCase),

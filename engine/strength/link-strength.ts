@@ -52,15 +52,8 @@ function buckled(bench: StrengthBench, link: TwoPinLink): Strength {
   const { yield_MPa, modulus_MPa } = part.material
   if (yield_MPa === undefined) return { why: `material ${part.material.name} states no yield strength` }
   const { width_mm, thickness_mm } = sectionOf(part, link)
-  const slim = Math.min(width_mm, thickness_mm)
-  const secondMoment_mm4 = (Math.max(width_mm, thickness_mm) * slim ** 3) / 12
-  const critical = column({
-    length_mm: link.length_mm,
-    area_mm2: width_mm * thickness_mm,
-    secondMoment_mm4,
-    modulus_MPa,
-    yield_MPa,
-  })
+  const section = { area_mm2: width_mm * thickness_mm, secondMoment_mm4: secondMomentOf(part, { width_mm, thickness_mm }) }
+  const critical = column({ length_mm: link.length_mm, ...section, modulus_MPa, yield_MPa })
   const steps = [
     { name: 'compression', value: most.force_N, unit: 'N' },
     { name: 'slimmest width between the pins', value: width_mm, unit: 'mm' },
@@ -74,6 +67,13 @@ function buckled(bench: StrengthBench, link: TwoPinLink): Strength {
     factor: bench.factors.ultimate,
   } as const
   return foundAt({ limits: [limit], steps }, { state: most.state }, '')
+}
+
+/** The smaller second moment of a link's section: bars that lie apart across the finger bend each by itself. mm⁴ */
+function secondMomentOf({ across = [] }: Part, { width_mm, thickness_mm }: { width_mm: number; thickness_mm: number }): number {
+  const bars = across.length > 0 ? across.map(({ from_mm, to_mm }) => to_mm - from_mm) : [thickness_mm]
+  const outOfPlane = bars.reduce((sum, bar) => sum + (width_mm * bar ** 3) / 12, 0)
+  return Math.min(outOfPlane, (thickness_mm * width_mm ** 3) / 12)
 }
 
 /** Largest force along a link, pulled (+1) or pressed (−1): the mean of what its two ends carry along the line of its pins. */

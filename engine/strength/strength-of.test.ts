@@ -25,6 +25,12 @@ function bench(forces: Readonly<Record<string, readonly [number, number]>>, desi
   return { mechanism, states: [state], factors: USUAL_FACTORS }
 }
 
+/** Two bars of 1 mm instead of one of 2. */
+const bars = [
+  { from_mm: -6.5, to_mm: -5.5 },
+  { from_mm: 5.5, to_mm: 6.5 },
+]
+
 const checked = (given: StrengthBench, name: string): Strength | undefined =>
   strengthOf(given, [200]).find((check: NamedStrength) => check.name === name)?.strength
 const margin = (given: StrengthBench, name: string): number => checked(given, name)?.margin?.value ?? Number.NaN
@@ -72,6 +78,18 @@ describe('the strength of the example finger', () => {
     // SOURCE hand (200 N over 9 mm, r 1.5; 1/E* = (1 − 0.27²)/196501 + (1 − 0.33²)/71016 = 1.7266e-5; p₀ = √(22.22 / (π 1.7266e-5 × 1.5)) =
     // 522.6 MPa, 0.3003 p₀ = 156.9; 7075-T6 yields at 455.1: 227.5 / (1.5 × 156.9) − 1 = −0.033)
     expect(margin(bench({}), 'stop.shelf.contact')).toBeCloseTo(-0.033, 3)
+  })
+
+  it('buckles two thin bars each by itself', () => {
+    const { parts } = heron
+    const apart = { ...heron, parts: parts.map((one) => (one.id === 'topLink' ? { ...one, across: bars } : one)) }
+    const { posture } = assemble(mechanismOf(heron))
+    const turn = posture?.[3 * parts.findIndex(({ id }) => id === 'topLink') + 2] ?? Number.NaN
+    const [x, y] = [100 * Math.cos(turn), 100 * Math.sin(turn)]
+    // SOURCE hand (5.2 wide, twice 1 thick: I = 2 · 5.2/12 = 0.8667, A = 10.4, k = 0.28868, λ = 24.507/0.28868 = 84.9 above 57.5, so Euler:
+    // π² · 196501 · 10.4 / 84.9² = 2798 N; 2798.4 / (2 · 100) − 1 = 12.99)
+    const pressed = [-1, 1].map((side) => bench({ topNear: [side * x, side * y], topFar: [-side * x, -side * y] }, apart))
+    expect(pressed.map((one) => margin(one, 'link.topLink.buckling')).filter(Number.isFinite)).toEqual([expect.closeTo(12.99, 1)])
   })
 
   it('spares what nothing presses, and does not call it open', () => {
