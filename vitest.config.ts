@@ -41,7 +41,13 @@ export default defineConfig({
       {
         extends: true,
         // One browser at a time: two are no faster on two cores, and its tests look at frames and focus.
-        test: { name: 'browser', include: [browser], exclude: everywhere, fileParallelism: false },
+        test: {
+          name: 'browser',
+          include: [browser],
+          exclude: everywhere,
+          fileParallelism: false,
+          globalSetup: 'page/tests/built-page.ts',
+        },
       },
     ],
   },

@@ -8,7 +8,7 @@ import { sourceStamp } from './stamp.mjs'
  * @param {string} root
  * @returns {Promise<boolean>} whether something had to be built
  */
-async function build(root) {
+export async function build(root) {
   const stampFile = join(root, 'build/stamp.txt')
   const stamp = sourceStamp(root)
   if (existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp) return false

@@ -3,9 +3,9 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core'
-import { build } from 'vite'
 import { openAnyStore } from '../../records/index.ts'
 import { type Given, loadPage, shelve, startServer } from '../../server/index.ts'
+import { builtPage } from './built-page.ts'
 
 const root = join(import.meta.dirname, '../..')
 const EXAMPLE = join(root, 'designs/heron.json')
@@ -28,11 +28,9 @@ export interface Bench {
   readonly end: () => Promise<void>
 }
 
-/** Builds the page into a folder of its own, serves it and starts the browser. */
+/** Serves the built page and starts the browser. */
 export async function startBench(door: Pick<Given, 'names' | 'signIn'> = {}): Promise<Bench> {
-  const folder = mkdtempSync(join(tmpdir(), 'fingerwright-page-'))
-  await build({ root: join(root, 'page'), logLevel: 'error', build: { outDir: folder, emptyOutDir: true } })
-  const given = { shelf: shelve([EXAMPLE]), page: loadPage(folder), ...door }
+  const given = { shelf: shelve([EXAMPLE]), page: loadPage(builtPage), ...door }
   const browser = await startBrowser()
   const complaints: string[] = []
   let served: Promise<Served> | undefined
@@ -54,7 +52,6 @@ export async function startBench(door: Pick<Given, 'names' | 'signIn'> = {}): Pr
     end: async () => {
       await clear()
       await browser.close()
-      rmSync(folder, { recursive: true, force: true })
     },
   }
 }
