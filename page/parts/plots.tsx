@@ -56,7 +56,7 @@ const PlotView = memo(function PlotView(about: {
   return (
     <div
       className={styles.plot}
-      style={{ '--plot-width': `${width}px` } as CSSProperties}
+      style={{ '--plot-width': `${width}px`, '--plot-height': `${HEIGHT_PX}px` } as CSSProperties}
       onPointerDown={set}
       onPointerMove={set}
     >

@@ -30,7 +30,9 @@ export class DesignStore {
   #gesture: { readonly of: object; readonly from: History } | undefined
   #before: Evaluation | undefined
   #keeper: WorkKeeper | undefined
-  readonly #evaluator = startEvaluator((answer, request) => this.#take(answer, request))
+  /** An answer that waits for the next frame: a newer one takes its place. */
+  #late: (() => void) | undefined
+  readonly #evaluator = startEvaluator((answer, request) => this.#hear(answer, request))
 
   /** Asks the server which designs it has and opens the first. */
   async start(): Promise<void> {
@@ -169,6 +171,23 @@ export class DesignStore {
 
   #ask({ name, opening, history }: Pick<OpenDesign, 'name' | 'opening' | 'history'>): void {
     this.#evaluator.ask({ name, opening, text: history.text, pictured: picturedNow.now() })
+  }
+
+  /**
+   * While a gesture goes on an answer is shown with the next frame, after the hand's next move was asked about: the page then draws while
+   * that is worked out.
+   */
+  #hear(answer: Answer, request: Request): void {
+    const isWaitedFor = this.#late !== undefined
+    this.#late = this.#gesture && (() => this.#take(answer, request))
+    if (this.#late === undefined) this.#take(answer, request)
+    else if (!isWaitedFor) requestAnimationFrame(() => this.#showLate())
+  }
+
+  #showLate(): void {
+    const show = this.#late
+    this.#late = undefined
+    show?.()
   }
 
   #take(answer: Answer, request: Request): void {
