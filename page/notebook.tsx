@@ -8,10 +8,12 @@ import { OpenQuestion } from './parts/open-question.tsx'
 import { OtherPage } from './parts/other-page.tsx'
 import { QuestionList } from './parts/question-list.tsx'
 import { Refusal } from './parts/refusal.tsx'
+import { SignedOut } from './parts/signed-out.tsx'
 import { WorkBar } from './parts/work-bar.tsx'
 import { RevisionsLink } from './revisions/revisions-link.tsx'
 import { RevisionsPage } from './revisions/revisions-page.tsx'
 import { isKeptHere } from './state/open-design.ts'
+import { useSignedIn } from './state/signed-in.ts'
 import { useUnits } from './state/units.ts'
 import { useDesigns } from './state/use-designs.ts'
 import { useDroppedFile } from './state/use-dropped-file.ts'
@@ -24,6 +26,7 @@ export function Notebook() {
   const units = useUnits()
   const { open, shown, refused, unreachable } = state
   const told = useMemo(() => shown && toldIn(units, shown.evaluation), [units, shown])
+  const isIn = useSignedIn()
   useDroppedFile(store)
   return (
     <div className={styles.notebook}>
@@ -34,7 +37,8 @@ export function Notebook() {
         <DesignShelf store={store} state={state} />
       </header>
       <main className={styles.main}>
-        {unreachable === undefined ? null : (
+        <SignedOut store={store} />
+        {unreachable === undefined || !isIn ? null : (
           <p role="alert">
             The designs could not be fetched ({unreachable}). Start fingerwright again, or open a design file from disk.
           </p>

@@ -4,6 +4,7 @@ import { startEvaluator } from './evaluator.ts'
 import { begun, type Deed, type History, standing, taken } from './history.ts'
 import { fetchNames, fetchText, fetchWork, type Keeping, type Work, WorkKeeper } from './kept-work.ts'
 import type { Answer, Request } from './messages.ts'
+import { NextFrame } from './next-frame.ts'
 import type { DesignState, Edit, OpenDesign } from './open-design.ts'
 import { picturedNow } from './picture.ts'
 import { wordsOf } from './server-words.ts'
@@ -30,8 +31,7 @@ export class DesignStore {
   #gesture: { readonly of: object; readonly from: History } | undefined
   #before: Evaluation | undefined
   #keeper: WorkKeeper | undefined
-  /** An answer that waits for the next frame: a newer one takes its place. */
-  #late: (() => void) | undefined
+  readonly #nextFrame = new NextFrame()
   readonly #evaluator = startEvaluator((answer, request) => this.#hear(answer, request))
 
   /** Asks the server which designs it has and opens the first. */
@@ -39,6 +39,14 @@ export class DesignStore {
     const names = await this.list()
     const first = names.find((name) => name === FIRST_TO_READ) ?? names[0]
     if (first !== undefined) await this.openNamed(first)
+  }
+
+  /** Goes on after the server was out of reach: begins where nothing is open, else keeps what waits. */
+  async comeBack(): Promise<void> {
+    const { unreachable: _, ...rest } = this.shared.now()
+    this.shared.set(rest)
+    if (rest.open === undefined) await this.start()
+    else this.#keeper?.again()
   }
 
   /** Asks the server which designs it has: at the start, and when something was brought in. */
@@ -178,16 +186,9 @@ export class DesignStore {
    * that is worked out.
    */
   #hear(answer: Answer, request: Request): void {
-    const isWaitedFor = this.#late !== undefined
-    this.#late = this.#gesture && (() => this.#take(answer, request))
-    if (this.#late === undefined) this.#take(answer, request)
-    else if (!isWaitedFor) requestAnimationFrame(() => this.#showLate())
-  }
-
-  #showLate(): void {
-    const show = this.#late
-    this.#late = undefined
-    show?.()
+    this.#nextFrame.forget()
+    if (this.#gesture === undefined) this.#take(answer, request)
+    else this.#nextFrame.do(() => this.#take(answer, request))
   }
 
   #take(answer: Answer, request: Request): void {

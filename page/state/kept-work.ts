@@ -2,8 +2,10 @@
  * Keeps the work on one design at the server: every step, and how many of them stand. What was done is kept within a second; when
  * another page was faster nothing is overwritten, and whoever sits here is asked.
  */
-import type { History, Step } from './history.ts'
+import { type History, type Step, taken } from './history.ts'
+import { leave, takeLeft } from './left-behind.ts'
 import { reasonOf, wordsOf } from './server-words.ts'
+import { noteStatus } from './signed-in.ts'
 
 /** Work as the server has it. Its version grows with each save, so that an older page is noticed. */
 export interface Work {
@@ -26,6 +28,9 @@ export type Keeping =
 const GATHER_MS = 300
 /** A server that does not answer is asked again after this time. */
 const AGAIN_MS = 4000
+/** A save on the way out arrives within a moment or not at all. */
+const ARRIVAL_MS = 50
+const ARRIVALS_ASKED = 12
 
 interface WorkAnswer {
   readonly version: number
@@ -51,8 +56,22 @@ export async function fetchText(name: string): Promise<string> {
   return response.text()
 }
 
-/** The work on a design with all its steps, from its newest revision or the given file where nobody has begun. */
+/**
+ * The work on a design with all its steps, from its newest revision or the given file where nobody has begun. Work that this page was left
+ * with a moment ago is waited for; where it never arrives it is one step more.
+ */
 export async function fetchWork(name: string): Promise<Work> {
+  const left = takeLeft(name)
+  let work = await askForWork(name)
+  for (let asked = 1; left !== undefined && work.version <= left.version && asked < ARRIVALS_ASKED; asked++) {
+    await new Promise((resolve) => setTimeout(resolve, ARRIVAL_MS))
+    work = await askForWork(name)
+  }
+  if (left === undefined || work.version > left.version) return work
+  return { ...work, history: taken(work.history, { text: left.text, said: 'as it stood when the page was left' }) }
+}
+
+async function askForWork(name: string): Promise<Work> {
   const response = await fetch(addressOf(name))
   if (!response.ok) throw new Error(await reasonOf(response))
   const { version, text, steps, position, givenChanged = false } = (await response.json()) as WorkAnswer
@@ -88,6 +107,11 @@ export class WorkKeeper {
     this.#timer = setTimeout(() => this.#save(), GATHER_MS)
   }
 
+  /** Tries what waits at once: what was in the way is gone. */
+  again(): void {
+    if (this.#timer !== undefined) void this.#save()
+  }
+
   /** Saves what waits and saves nothing more. */
   close(): void {
     this.#leave()
@@ -96,7 +120,9 @@ export class WorkKeeper {
   }
 
   readonly #leave = (): void => {
-    if (this.#timer !== undefined) void this.#save({ keepalive: true })
+    if (this.#timer === undefined) return
+    leave({ name: this.#name, version: this.#version, text: this.#wanted.text })
+    void this.#save({ keepalive: true })
   }
 
   async #save(options: RequestInit = {}): Promise<void> {
@@ -127,6 +153,7 @@ export class WorkKeeper {
     if (response.status === 409) return { kind: 'other page', theirs: await fetchWork(this.#name) }
     if (!response.ok) throw new Error(await reasonOf(response))
     const { version } = (await response.json()) as { version: number }
+    noteStatus(response.status)
     this.#version = version
     this.#known = steps
     return { kind: 'kept', at: new Date() }

@@ -190,6 +190,14 @@ describe('what was done', () => {
     await expect.poll(() => undo(page).textContent()).toContain('Pin topNear')
   })
 
+  it('is there after a reload in the very moment that it was done', async () => {
+    const page = await bench.open('motion')
+    await grip(page, 'pad distal.tip').press('ArrowUp')
+    await page.getByRole('button', { name: /^Undo: Pad distal\.tip/ }).waitFor()
+    await reloaded(page)
+    expect(await undo(page).textContent()).toContain('Pad distal.tip')
+  })
+
   it('on two pages at once is not overwritten: one is chosen, the other waits', async () => {
     const page = await bench.open('motion')
     const other = await page.context().newPage()

@@ -32,6 +32,25 @@ describe('the page for signing in', () => {
     expect(page.url()).toContain('/sign-in')
   })
 
+  it('is led to when a session has ended, loses nothing, and the work is kept on the way back', async () => {
+    const page = await bench.knock()
+    await page.getByLabel('Passphrase').fill(PASSPHRASE)
+    await page.keyboard.press('Enter')
+    await page.locator('.finger-drawing').waitFor()
+    // SOURCE hand (a session lasts 12 hours)
+    clock.ms += 13 * 3_600_000
+    await page.locator('[data-grip="pad distal.tip"]').press('ArrowUp')
+    const other = page.context().waitForEvent('page')
+    await page.getByRole('link', { name: 'Sign in on another page' }).click()
+    await (await other).getByLabel('Passphrase').fill(PASSPHRASE)
+    await (await other).keyboard.press('Enter')
+    await (await other).locator('.finger-drawing').waitFor()
+    await page.evaluate(() => dispatchEvent(new Event('focus')))
+    await page.locator('[data-keeping=kept]').waitFor()
+    expect(await page.getByRole('alert').count()).toBe(0)
+    expect(await page.getByRole('button', { name: /^Undo: Pad distal\.tip/ }).count()).toBe(1)
+  })
+
   it('works in a browser without script, and says what was wrong', async () => {
     const page = await bench.knock({ javaScriptEnabled: false })
     await page.getByLabel('Passphrase').fill('another four words')
