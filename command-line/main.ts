@@ -1,8 +1,10 @@
 import { existsSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { isMainThread } from 'node:worker_threads'
 import { askHidden } from './ask-hidden.ts'
 import { runCommandLine } from './program.ts'
+import { serveSamples } from './spread-worker.ts'
 import type { Terminal } from './terminal.ts'
 
 /** The nearest folder above this file that holds the package: the same from the sources and from the bundle. */
@@ -25,6 +27,9 @@ const terminal: Terminal = {
   ...(process.stdin.isTTY === true
     ? { askHidden: (question) => askHidden(question, { input: process.stdin, output: process.stderr }) }
     : {}),
+  // Back to the beginning of the line, and clear to its end.
+  ...(process.stderr.isTTY === true ? { tellProgress: (text: string) => process.stderr.write(`\r\x1b[K${text}`) } : {}),
+  workerFile: new URL(import.meta.url),
   colour: process.stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
   home: homeFolder(),
   environment: process.env,
@@ -35,4 +40,5 @@ const terminal: Terminal = {
     }),
 }
 
-process.exitCode = await runCommandLine(process.argv.slice(2), terminal)
+if (isMainThread) process.exitCode = await runCommandLine(process.argv.slice(2), terminal)
+else serveSamples()

@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from 'commander'
 import { designSchema } from '../engine/index.ts'
 import { questions } from '../report/index.ts'
 import { version } from '../server/index.ts'
+import { addSpread } from './add-spread.ts'
 import { addCheck } from './check.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
@@ -73,6 +74,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
     const run = async (path: string, options: JudgeOptions) => end(await judge({ path, scope: name, options }, terminal))
     addQuestion(program, { scope: name, asks: `${asks.charAt(0).toLowerCase()}${asks.slice(1)}`, run })
   }
+  addSpread(program, { terminal, end })
   addMake(program, { terminal, end })
   addCheck(program, { terminal, end })
   addSprings(program, { terminal, end })

@@ -5,6 +5,10 @@ export interface Terminal {
   readonly input: () => AsyncIterable<Uint8Array>
   /** Asks for a line that is not shown; undefined when the reader ended it. Left out where nobody types. */
   readonly askHidden?: (question: string) => Promise<string | undefined>
+  /** Shows how far long work is, over what was shown before; an empty text takes it away. Left out where nobody looks on. */
+  readonly tellProgress?: (text: string) => void
+  /** The program's own file, which workers run; left out where work stays in one thread. */
+  readonly workerFile?: URL
   /** Whether marks and headings may be coloured. */
   readonly colour: boolean
   /** Folder of the installed program: holds `designs/` and `build/page/`. */

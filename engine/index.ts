@@ -61,6 +61,24 @@ export type { SensitivityInput } from './variation/sensitivity-inputs.ts'
 export { momentsOf, quantile, valuesAt } from './variation/sources/law.ts'
 export { readVariation } from './variation/sources/read-variation.ts'
 export type { Law, SizeBeforeCoating, Source, SourceUnit, Variation } from './variation/sources/source.ts'
+export type { SpreadChange, YieldGain } from './variation/spread/advice.ts'
+export { designProblem } from './variation/spread/design-problem.ts'
+export {
+  type Advice,
+  adviceFor,
+  type DesignSpread,
+  type DesignSpreadAsked,
+  type DesignSpreadProgress,
+  designSpreadFrom,
+  type SurvivedFriction,
+  spreadDesign,
+} from './variation/spread/design-spread.ts'
+export { type FigureSpread, quantileShares } from './variation/spread/figure-spread.ts'
+export { joinSamples, judgeSamples, type Samples } from './variation/spread/samples.ts'
+export type { CountedShare } from './variation/spread/share-interval.ts'
+export { planSpread, type Spread, type SpreadFigure, type SpreadPlan } from './variation/spread/spread.ts'
+export type { SpreadProblem } from './variation/spread/spread-problem.ts'
+export { targetVerdict, type Yield } from './variation/spread/yields.ts'
 export { type FittingSprings, fittingSprings } from './variation/springs/fitting-springs.ts'
 export type { Trial } from './variation/trials/trial.ts'
 export { trials } from './variation/trials/trials.ts'

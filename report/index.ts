@@ -23,6 +23,7 @@ export { makeAsks, makeSentence, setCostWords } from './making/make-sentence.ts'
 export { partsFile } from './making/parts-file.ts'
 export { type ShopFile, type ShopFiles, shopFiles } from './making/shop-files.ts'
 export { drawPlot, type Plot } from './plots/draw-plot.ts'
+export { drawHoldWindow, holdWindowFile } from './plots/hold-window.ts'
 export { type PlotGroup, plotGroups } from './plots/plot-groups.ts'
 export { axisRange, driveAt, driveMarks, travelEnd } from './plots/travel-axis.ts'
 export { drawTravelScale, readTravel, type TravelScale } from './plots/travel-scale.ts'
@@ -31,6 +32,7 @@ export { type Question, questionNamed, questions } from './questions/questions.t
 export { caution } from './sentences/caution.ts'
 export { linesApart } from './sentences/lines-apart.ts'
 export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence.ts'
+export { spreadSentence } from './sentences/spread-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
 export { type SpringRow, springDocument, springHeads, springRows, springSentence } from './springs/spring-rows.ts'
 export {
@@ -58,6 +60,18 @@ export {
 } from './tables/result-document.ts'
 export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords } from './tables/rows.ts'
 export { type SensitivityCell, type SensitivityRow, sensitivityRows } from './tables/sensitivity-rows.ts'
+export { spreadDocument } from './tables/spread-document.ts'
+export {
+  type AdviceRow,
+  adviceRows,
+  failureLines,
+  frictionLines,
+  type SpreadFigureRow,
+  spreadFigureRows,
+  wearersLine,
+  type YieldRow,
+  yieldRows,
+} from './tables/spread-rows.ts'
 export { firstToGive, type StrengthRow, strengthDocument, strengthRows } from './tables/strength-rows.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { sayReading, setValue, type ValueText } from './tables/value-text.ts'

@@ -212,10 +212,14 @@ export const limits = {
   quantileDoublings: 60,
   /** Share of its range that a quantile is closed to. */
   quantileWidth: 1e-15,
-  /** Rounds to the nearest failure: three or four are usual on a smooth margin. */
-  failureRounds: 8,
+  /** Rounds to the nearest failure: three or four are usual on a smooth margin, and a direction that is near is as good. */
+  failureRounds: 5,
   /** The search for it has settled when a round moves it by less than this many deviations: its direction is all that is used. */
   failureMoved: 0.05,
   /** Halvings of one round's way where sets have no margin. */
   failureHalvings: 6,
+  /** Halvings that close in the end of a range that a design survives: a thousandth of a step. */
+  rangeHalvings: 10,
+  /** Samples of one run: at twenty figures each they fill 170 MB, and tell one in ten thousand to a few per cent. */
+  spreadSamples: 1_000_000,
 } as const

@@ -33,6 +33,9 @@ const deviations_most = 6
 /** Requirements whose failures are looked for: each costs some evaluations a source, and a third direction seldom tells. */
 const governing_most = 3
 
+/** Share of the square of a slope that is not taken anew: it turns a direction by a tenth of a radian at most. */
+const idle_ratio = 0.01
+
 /** Step of the normal numbers by which slopes are taken. */
 const slope_step = 0.1
 
@@ -47,34 +50,44 @@ export function governingRequirements({ requirements }: SpreadProblem, steps: St
 }
 
 function straightDistance(requirement: WatchedRequirement, steps: Steps): number {
-  if (!requirement.margin) return Number.NaN
-  const effects = effectsIn(steps, requirement.margin.figure)
-  // A source with a side that has no value says nothing of the slope; the others may.
-  return marginIn(steps.middle, requirement) / lengthOf(effects.map((effect) => (Number.isNaN(effect) ? 0 : effect)))
+  return marginIn(steps.middle, requirement) / lengthOf(slopeOfSteps(requirement, steps))
 }
 
-/** Looks for the nearest failure of one requirement; yields after each round. */
-export function* failurePoint(problem: SpreadProblem, requirement: number): Generator<void, FailurePoint | NoFailurePoint> {
-  const marginAt = (normals: Float64Array): number =>
-    marginIn(problem.judge(problem.valuesAt(normals)), problem.requirements[requirement])
-  const size = problem.sources.length
-  let normals: Float64Array = new Float64Array(size)
-  let margin = marginAt(normals)
-  const middle = margin
+/** Looks for the nearest failure of one requirement; yields after each round. The first slope is that of the steps. */
+export function* failurePoint(
+  problem: SpreadProblem,
+  steps: Steps,
+  requirement: number,
+): Generator<void, FailurePoint | NoFailurePoint> {
+  const watched = problem.requirements[requirement]
+  const marginAt = (normals: Float64Array): number => marginIn(problem.judge(problem.valuesAt(normals)), watched)
+  const middle = marginIn(steps.middle, watched)
+  const first = slopeOfSteps(watched, steps)
+  let place: Place = { normals: new Float64Array(problem.sources.length), margin: middle }
   for (let round = 0; round < limits.failureRounds; round++) {
-    const slope = slopeAt(marginAt, normals, margin)
-    const square = lengthOf(slope) ** 2
-    if (!(square > 0)) return { requirement, why: 'its margin does not change with any source' }
-    const next = footOn({ normals, margin, slope, square })
-    const reached = nearestWithMargin(marginAt, normals, next)
+    const slope = round === 0 ? first : slopeAt(marginAt, place, first)
+    if (!(lengthOf(slope) > 0)) return { requirement, why: 'its margin does not change with any source' }
+    const foot = footOn(place, slope)
+    if (lengthOf(foot) > deviations_most) return { requirement, why: 'it does not fall short within six deviations' }
+    const reached = nearestWithMargin(marginAt, place.normals, foot)
     if (!reached) return { requirement, why: 'no set on the way to its failure has a margin' }
-    const moved = lengthOf(reached.normals.map((value, index) => value - normals[index]))
-    normals = reached.normals
-    margin = reached.margin
+    const moved = lengthOf(reached.normals.map((value, index) => value - place.normals[index]))
+    place = reached
     yield
     if (moved < limits.failureMoved) break
   }
-  return checked({ requirement, normals, middle }, marginAt)
+  return checked({ requirement, normals: place.normals, middle }, marginAt)
+}
+
+interface Place {
+  readonly normals: Float64Array
+  readonly margin: number
+}
+
+function slopeOfSteps({ margin }: WatchedRequirement, steps: Steps): Float64Array {
+  if (!margin) return new Float64Array(steps.up.length)
+  // A source with a side that has no value says nothing of the slope; the others may.
+  return effectsIn(steps, margin.figure).map((effect) => (Number.isNaN(effect) ? 0 : margin.sense * effect))
 }
 
 interface Found {
@@ -97,37 +110,42 @@ function checked(
     : { requirement, why: 'its margin does not only fall on the way to its failure' }
 }
 
-function slopeAt(marginAt: (normals: Float64Array) => number, normals: Float64Array, margin: number): Float64Array {
+/** Slope at a place: of the sources that told most of the first slope anew, of the others as it was. */
+function slopeAt(marginAt: (normals: Float64Array) => number, { normals, margin }: Place, first: Float64Array): Float64Array {
+  const slope = first.slice()
   const place = normals.slice()
-  return normals.map((value, source) => {
-    // Outwards along what grows is where failures are; a side without a margin is passed over.
+  for (const source of tellingOf(first)) {
+    const value = normals[source]
     place[source] = value + slope_step
     const above = (marginAt(place) - margin) / slope_step
     place[source] = value - slope_step
-    const slope = Number.isNaN(above) ? (margin - marginAt(place)) / slope_step : above
+    // A side without a margin is passed over.
+    const told = Number.isNaN(above) ? (margin - marginAt(place)) / slope_step : above
     place[source] = value
-    return Number.isNaN(slope) ? 0 : slope
+    slope[source] = Number.isNaN(told) ? 0 : told
+  }
+  return slope
+}
+
+/** Sources that make up all but a hundredth of the square of a slope. */
+function tellingOf(slope: Float64Array): readonly number[] {
+  const inOrder = [...slope.keys()].sort((one, other) => Math.abs(slope[other]) - Math.abs(slope[one]))
+  let left = lengthOf(slope) ** 2
+  const least = idle_ratio * left
+  return inOrder.filter((source) => {
+    const isTelling = left > least
+    left -= slope[source] ** 2
+    return isTelling
   })
 }
 
-interface Straight {
-  readonly normals: Float64Array
-  readonly margin: number
-  readonly slope: Float64Array
-  readonly square: number
-}
-
-function footOn({ normals, margin, slope, square }: Straight): Float64Array {
+function footOn({ normals, margin }: Place, slope: Float64Array): Float64Array {
   const along = slope.reduce((sum, value, source) => sum + value * normals[source], 0)
-  const share = (along - margin) / square
+  const share = (along - margin) / lengthOf(slope) ** 2
   return slope.map((value) => share * value)
 }
 
-function nearestWithMargin(
-  marginAt: (normals: Float64Array) => number,
-  from: Float64Array,
-  to: Float64Array,
-): { readonly normals: Float64Array; readonly margin: number } | undefined {
+function nearestWithMargin(marginAt: (normals: Float64Array) => number, from: Float64Array, to: Float64Array): Place | undefined {
   for (let halving = 0; halving < limits.failureHalvings; halving++) {
     const share = 2 ** -halving
     const normals = to.map((value, source) => from[source] + share * (value - from[source]))

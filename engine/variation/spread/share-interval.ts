@@ -55,8 +55,16 @@ function tFactor(count: number): number {
  * have rounded the same way.
  */
 export function varianceOfShares({ hits, of }: Seen): number {
-  const halfPoint = 0.5 / Math.max(...of)
-  return Math.max(varianceOf(hits.map((count, index) => count / of[index])), halfPoint ** 2)
+  return Math.max(varianceOf(hits.map((count, index) => count / of[index])), halfPoint(of) ** 2)
+}
+
+/** Half of the least interval of a mean over replicates of so many samples: that of half a point in each. */
+export function tHalfOfPoint(of: readonly number[]): number {
+  return (tFactor(of.length) * halfPoint(of)) / Math.sqrt(of.length)
+}
+
+function halfPoint(of: readonly number[]): number {
+  return 0.5 / Math.max(1, ...of)
 }
 
 /** Variance of a sample, with one less than its count below. */

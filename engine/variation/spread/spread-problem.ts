@@ -38,11 +38,26 @@ export interface JudgedSet {
   readonly failure?: SetFailure
 }
 
+/** The hold window of a design: figures by their places in the list. */
+export interface WatchedWindow {
+  /** Dead-centre margin of the closed toggle, and the angle from which it jams. */
+  readonly margin: number
+  readonly jam: number
+  /** Angle beyond which a kept load slips. */
+  readonly slip: number
+  /** In words: the load case that slips. */
+  readonly loadCase: string
+  /** The same problem with the stop set back by so much, so that the finger closes further; absent where no stop ends the travel. */
+  readonly stopSetBack?: (by_mm: number) => SpreadProblem
+}
+
 /** Sources, what is watched, and the judge. */
 export interface SpreadProblem {
   readonly sources: readonly Source[]
   readonly figures: readonly WatchedFigure[]
   readonly requirements: readonly WatchedRequirement[]
+  /** Absent where no load case with a keeper is watched at a toggle. */
+  readonly window?: WatchedWindow
   /** Values of the sources for independent standard normal numbers, one a source. */
   readonly valuesAt: (normals: Float64Array) => Float64Array
   /** @param values one a source, in its unit */

@@ -100,7 +100,7 @@ describe('the nearest failure', () => {
       figure: ([a, b, c]) => a + 2 * b - 2 * c,
       atLeast: -9,
     })
-    const point = finished(failurePoint(problem, 0))
+    const point = finished(failurePoint(problem, finished(stepsOf(problem)), 0))
     // SOURCE hand (9 over the length 3 of the slope: β = 3, along −(1, 2, −2)/3)
     expect('distance' in point && point.distance).toBeCloseTo(3, 8)
     expect('normals' in point && [...point.normals]).toEqual([-1, -2, 2].map((value) => expect.closeTo(value, 8)))
@@ -109,7 +109,8 @@ describe('the nearest failure', () => {
   it('of a circle about another place is the nearest of its rim', () => {
     // The circle of radius 5 about (0, 1.5): the nearest point to the middle is (0, −3.5).
     const figure = ([a, b]: readonly number[]): number => 5 - Math.hypot(a, b - 1.5)
-    const point = finished(failurePoint(smallProblem({ sources: standardNormals(2), figure, atLeast: 0 }), 0))
+    const problem = smallProblem({ sources: standardNormals(2), figure, atLeast: 0 })
+    const point = finished(failurePoint(problem, finished(stepsOf(problem)), 0))
     // SOURCE hand (5 − 1.5)
     expect('distance' in point && point.distance).toBeCloseTo(3.5, 2)
   })

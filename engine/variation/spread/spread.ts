@@ -7,13 +7,14 @@
  * (`judgeSamples`) and joined: the numbers are the same.
  */
 import { type CloudAsked, cloudOf } from './cloud.ts'
-import { type Contributions, contributionsOf } from './contributions.ts'
+import { type Contributions, contributionsOf, inDeviations } from './contributions.ts'
 import { type FailurePoint, failurePoint, governingRequirements, type NoFailurePoint } from './failure-point.ts'
 import { correlationOf, type FigureSpread, figureSpread } from './figure-spread.ts'
 import { type RootSumSquare, rootSumSquare } from './root-sum-square.ts'
 import { columnOf, joinSamples, judgeSamples, type Samples } from './samples.ts'
 import type { SpreadProblem } from './spread-problem.ts'
 import { type Steps, stepsOf } from './steps.ts'
+import { type WindowSpread, windowSpread } from './window-spread.ts'
 import { type WorstCase, worstCase } from './worst-case.ts'
 import { type Yields, yieldsOf } from './yields.ts'
 
@@ -51,6 +52,8 @@ export interface Spread {
   readonly yields: Yields
   /** One a watched figure. */
   readonly figures: readonly SpreadFigure[]
+  /** Absent without a hold window. */
+  readonly window?: WindowSpread
   /** Figure by figure, in both senses; undefined where one does not vary. */
   readonly correlations: readonly (readonly (number | undefined)[])[]
 }
@@ -83,7 +86,7 @@ export function* planSpread(problem: SpreadProblem, { seed }: Pick<SpreadAsked, 
   const failurePoints: (FailurePoint | NoFailurePoint)[] = []
   const governing = governingRequirements(problem, steps)
   for (const [index, requirement] of governing.entries()) {
-    const search = failurePoint(problem, requirement)
+    const search = failurePoint(problem, steps, requirement)
     let round = search.next()
     while (round.done !== true) {
       yield { doing: 'failures', done: index, of: governing.length }
@@ -116,14 +119,16 @@ export function* spreadOf(problem: SpreadProblem, asked: SpreadAsked): Generator
 /** What a plan and the samples that were judged amount to. @param samples from the first on, joined */
 export function spreadReached(problem: SpreadProblem, plan: SpreadPlan, samples: Samples): Spread {
   const columns = problem.figures.map((_, figure) => columnOf(samples, figure, problem.figures.length))
-  const normals = normalsOf(plan.cloud, Math.min(samples.failures.length, fitted_samples))
+  const window = windowSpread(problem, samples)
+  const inputs = inputsOf(problem, plan.cloud, Math.min(samples.failures.length, fitted_samples))
   return {
     plan,
     samples,
     yields: yieldsOf(problem, samples),
+    ...(window && { window }),
     figures: columns.map((values, figure) => {
       const counted = figureSpread(values)
-      const contributions = contributionsOf({ normals, values: values.subarray(0, normals.length) })
+      const contributions = contributionsOf({ inputs, values: values.subarray(0, inputs.length) })
       const { [figure]: worst } = plan.worst
       const { [figure]: straight } = plan.straight
       return { worst, straight, ...(counted && { counted }), ...(contributions && { contributions }) }
@@ -132,11 +137,12 @@ export function spreadReached(problem: SpreadProblem, plan: SpreadPlan, samples:
   }
 }
 
-function normalsOf(cloud: CloudAsked, count: number): readonly Float64Array[] {
+function inputsOf({ valuesAt, sources }: SpreadProblem, cloud: CloudAsked, count: number): readonly Float64Array[] {
   const { fill } = cloudOf(cloud)
-  return Array.from({ length: count }, (_, sample) => {
-    const normals = new Float64Array(cloud.dimensions)
+  const normals = new Float64Array(cloud.dimensions)
+  const values = Array.from({ length: count }, (_, sample) => {
     fill(sample, normals)
-    return normals
+    return valuesAt(normals)
   })
+  return inDeviations(sources, values)
 }

@@ -18,19 +18,22 @@ export interface WorstEnd {
 export interface WorstCase {
   readonly least: WorstEnd
   readonly most: WorstEnd
+  /** Whether the middle lies between both ends; where not, the figure does not only rise or fall, and the ends bound nothing. */
+  readonly isBounding: boolean
 }
 
 /** Worst case of one figure. */
 export function worstCase(problem: SpreadProblem, steps: Steps, figure: number): WorstCase {
   const effects = effectsIn(steps, figure)
-  return {
-    least: endAt(
-      problem,
-      figure,
-      effects.map((effect) => -effect),
-    ),
-    most: endAt(problem, figure, effects),
-  }
+  const least = endAt(
+    problem,
+    figure,
+    effects.map((effect) => -effect),
+  )
+  const most = endAt(problem, figure, effects)
+  const middle = steps.middle.values[figure]
+  const isBounding = (least.value ?? Number.NaN) <= middle && middle <= (most.value ?? Number.NaN)
+  return { least, most, isBounding }
 }
 
 function endAt(problem: SpreadProblem, figure: number, towards: Float64Array): WorstEnd {

@@ -56,7 +56,9 @@ export function targetVerdict({ met, short }: Yield, target_ratio: number): Verd
 
 const SHORT = verdictCodes.indexOf('short')
 
-interface Counted {
+/** Which samples are counted. */
+export interface Counted {
+  /** Number of the first. */
   readonly from: number
   readonly samples_count: number
 }
@@ -65,6 +67,11 @@ function yieldOf(counted: Counted & { readonly codeOf: (sample: number) => numbe
   const [met, short, undecided] = verdictCodes.map((_, code) => seenIn(counted, (sample) => counted.codeOf(sample) === code))
   const saved_ratio = savedBy(counted, (sample) => counted.codeOf(sample) === SHORT)
   return { met, short, undecided, ...(saved_ratio !== undefined && { saved_ratio }) }
+}
+
+/** Counts something over the replicates of a run. */
+export function seenIn(counted: Counted, isSeen: (sample: number) => boolean): CountedShare {
+  return shareOf(hitsIn(counted, isSeen))
 }
 
 interface Hits {
@@ -81,10 +88,6 @@ function hitsIn({ from, samples_count }: Counted, isSeen: (sample: number) => bo
     if (isSeen(sample)) hits[replicate]++
   }
   return { hits, of }
-}
-
-function seenIn(counted: Counted, isSeen: (sample: number) => boolean): CountedShare {
-  return shareOf(hitsIn(counted, isSeen))
 }
 
 function savedBy(counted: Counted, isSeen: (sample: number) => boolean): number | undefined {

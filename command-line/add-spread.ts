@@ -1,0 +1,45 @@
+import type { Command } from 'commander'
+import type { ExitStatus } from './exit-status.ts'
+import { DESIGN, REVISION, STORE } from './option-words.ts'
+import { type SpreadOptions, spread } from './spread.ts'
+import { spreadDefaults } from './spread-asked.ts'
+import type { Terminal } from './terminal.ts'
+
+const EXAMPLES = `
+Examples
+  fingerwright spread designs/heron.json
+  fingerwright spread designs/heron.json --samples 20000 --target "99.9 %" --ruler window.svg
+  fingerwright spread designs/heron.json --advice`
+
+const HOW = `
+Sizes vary as the design's tolerances, coatings and friction ranges say. The same seed gives the same numbers, on any machine and
+in any number of threads. Exit status: 0 the target is reached, 1 it is not, 2 undecided, 3 refused.`
+
+interface Around {
+  readonly terminal: Terminal
+  readonly end: (status: ExitStatus) => void
+}
+
+/** Adds the command that counts sets. */
+export function addSpread(program: Command, { terminal, end }: Around): void {
+  program
+    .command('spread')
+    .description('will every set behave so? the share of sets that meet each requirement, what drives the rest, what to change')
+    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
+    .option('--samples <N>', `sets to count; ${spreadDefaults.samples} when it is left out`)
+    .option('--seed <N>', `which samples are drawn; ${spreadDefaults.seed} when it is left out`)
+    .option(
+      '--target <SHARE>',
+      `share of sets that has to meet every requirement; "${spreadDefaults.target}" when it is left out`,
+    )
+    .option(
+      '--advice',
+      'judge as well which tolerance to tighten or loosen, the friction that it bears, and where the stop would centre it',
+    )
+    .option('--ruler <FILE.svg>', 'draw where the sets stand between jam and slip')
+    .option('--json', 'print one JSON document instead of text; angles are in degrees, shares from 0 to 1')
+    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
+    .option('--store <FOLDER>', STORE)
+    .addHelpText('after', `${EXAMPLES}\n${HOW}`)
+    .action(async (path: string, options: SpreadOptions) => end(await spread(path, options, terminal)))
+}

@@ -1,0 +1,42 @@
+import type { DesignSpreadProgress } from '../engine/index.ts'
+import type { Terminal } from './terminal.ts'
+
+const DOING: Readonly<Record<DesignSpreadProgress['doing'], string>> = {
+  steps: 'one deviation of each source',
+  failures: 'the nearest failures',
+  samples: 'samples',
+  advice: 'what to change',
+}
+
+/** How far a piece of a run is. */
+export type HowFar = Pick<DesignSpreadProgress, 'doing' | 'done' | 'of'>
+
+/** Tells how far a run is, on one line that is written over; says nothing where nobody looks on. */
+export function progressTeller(terminal: Terminal): {
+  readonly tell: (progress: HowFar) => void
+  readonly end: () => void
+} {
+  const { tellProgress } = terminal
+  if (!tellProgress) return { tell: () => {}, end: () => {} }
+  let doing = ''
+  let begun = 0
+  return {
+    tell: ({ doing: now, done, of }) => {
+      if (now !== doing) begun = terminal.now().getTime()
+      doing = now
+      const spent_s = (terminal.now().getTime() - begun) / MS_PER_S
+      const left = done > 0 && spent_s > SOON_s ? `, about ${timeText((spent_s / done) * (of - done))} left` : ''
+      tellProgress(`${DOING[now]}: ${done} of ${of}${left}; Ctrl-C ends it with what was reached`)
+    },
+    end: () => tellProgress(''),
+  }
+}
+
+const MS_PER_S = 1000
+/** Before this the time that is left is a guess. */
+const SOON_s = 1
+const S_PER_MIN = 60
+
+function timeText(seconds: number): string {
+  return seconds < S_PER_MIN ? `${Math.ceil(seconds)} s` : `${Math.ceil(seconds / S_PER_MIN)} min`
+}

@@ -1,0 +1,121 @@
+import { writeFile } from 'node:fs/promises'
+import { availableParallelism } from 'node:os'
+import {
+  adviceFor,
+  type DesignSpread,
+  type DesignSpreadAsked,
+  designProblem,
+  designSpreadFrom,
+  type Problem,
+  planSpread,
+  readVariation,
+  type Variation,
+} from '../engine/index.ts'
+import { holdWindowFile, refusedDocument, spreadDocument } from '../report/index.ts'
+import { documentText, engineName } from '../server/index.ts'
+import { countHere, countInWorkers } from './count-samples.ts'
+import { type ExitStatus, exitStatus } from './exit-status.ts'
+import { type DesignNamed, findDesign } from './find-design.ts'
+import { refusalText } from './refusal-text.ts'
+import { readSpreadAsked, type SpreadWords } from './spread-asked.ts'
+import { type HowFar, progressTeller } from './spread-progress.ts'
+import { spreadText } from './spread-text.ts'
+import { type Terminal, WrongUse } from './terminal.ts'
+
+/** Options of spread, as commander gives them. */
+export interface SpreadOptions extends Omit<DesignNamed, 'path'>, SpreadWords {
+  readonly json?: boolean
+  readonly ruler?: string
+}
+
+/** Width of the ruler in its file. */
+const RULER_px = 760
+
+/**
+ * Answers whether every set will behave so: text or JSON to the output, progress to the error stream, the ruler to its file.
+ *
+ * @throws WrongUse when a file cannot be opened or written, or an option cannot be read
+ */
+export async function spread(path: string, options: SpreadOptions, terminal: Terminal): Promise<ExitStatus> {
+  const asked = readSpreadAsked(options)
+  const file = await findDesign({ ...options, path }, terminal)
+  const text = documentText(file.bytes)
+  const read = text.problems === undefined ? readVariation(text.value, file.name) : text
+  if (read.problems !== undefined)
+    return refuse({ problems: read.problems, name: file.name, shown: file.shown }, options, terminal)
+  const told = await run({ variation: read.value, text: text.value ?? '', name: file.name, asked }, terminal)
+  if (options.json === true) terminal.write(`${JSON.stringify(spreadDocument(told, engineName), null, 2)}\n`)
+  else terminal.write(spreadText(told, terminal))
+  if (options.ruler !== undefined) await writeRuler(options.ruler, told)
+  return told.requirements.length === 0 ? exitStatus.met : exitStatus[told.verdict]
+}
+
+interface Refused {
+  readonly problems: readonly Problem[]
+  readonly name: string
+  readonly shown: string
+}
+
+function refuse({ problems, name, shown }: Refused, { json }: SpreadOptions, terminal: Terminal): ExitStatus {
+  if (json === true) terminal.write(`${JSON.stringify(refusedDocument({ name, problems }, engineName), null, 2)}\n`)
+  else terminal.writeError(refusalText(shown, problems))
+  return exitStatus.refused
+}
+
+interface Run {
+  readonly variation: Variation
+  readonly text: string
+  readonly name: string
+  readonly asked: DesignSpreadAsked
+}
+
+async function run({ variation, text, name, asked }: Run, terminal: Terminal): Promise<DesignSpread> {
+  const problem = designProblem(variation)
+  const { tell, end } = progressTeller(terminal)
+  let isStopped = false
+  // Only a reader who sees the progress is waiting; for others Ctrl-C ends the program as it always does.
+  if (terminal.tellProgress) void terminal.stopped().then(() => (isStopped = true))
+  const plan = await follow(planSpread(problem, asked), { tell, isStopped: () => false })
+  if (plan === undefined) throw new Error('spread: a plan that was never stopped has no end')
+  const report = (done: number): void => tell({ doing: 'samples', done, of: asked.samples })
+  const counting = { problem, plan, samples: asked.samples, report, isStopped: () => isStopped }
+  const count = Math.min(availableParallelism(), Math.ceil(asked.samples / SAMPLES_worth_a_worker))
+  const { workerFile } = terminal
+  const samples =
+    workerFile && count > 1 ? await countInWorkers(counting, { file: workerFile, count, text, name }) : await countHere(counting)
+  const counted = designSpreadFrom(variation, { problem, plan, samples, asked })
+  const advice = asked.advice
+    ? await follow(adviceFor(variation, problem, counted), { tell, isStopped: () => isStopped })
+    : undefined
+  end()
+  return { ...counted, ...(advice && { advice }) }
+}
+
+/** Starting a worker costs as much as judging some tens of samples. */
+const SAMPLES_worth_a_worker = 128
+
+interface Following {
+  readonly tell: ReturnType<typeof progressTeller>['tell']
+  readonly isStopped: () => boolean
+}
+
+/** Goes through the pieces of a run; undefined when it was stopped on the way. */
+async function follow<Result>(pieces: Generator<HowFar, Result>, { tell, isStopped }: Following): Promise<Result | undefined> {
+  for (let piece = pieces.next(); ; piece = pieces.next()) {
+    if (piece.done === true) return piece.value
+    tell(piece.value)
+    await new Promise((resolve) => setImmediate(resolve))
+    if (isStopped()) return undefined
+  }
+}
+
+async function writeRuler(file: string, told: DesignSpread): Promise<void> {
+  const svg = holdWindowFile(told, { width_px: RULER_px })
+  if (svg === undefined)
+    throw new WrongUse('--ruler: this design has no hold window; it takes a toggle and a load case with a keeper')
+  try {
+    await writeFile(file, svg)
+  } catch (error) {
+    throw new WrongUse(`${file} cannot be written: ${error instanceof Error ? error.message : error}`)
+  }
+}

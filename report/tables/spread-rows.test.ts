@@ -1,0 +1,71 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { type DesignSpread, type DesignSpreadProgress, readVariation, spreadDesign } from '../../engine/index.ts'
+import { svgText } from '../drawing/svg.ts'
+import { drawHoldWindow } from '../plots/hold-window.ts'
+import { spreadSentence } from '../sentences/spread-sentence.ts'
+import { spreadDocument } from './spread-document.ts'
+import { failureLines, intervalText, shareText, spreadFigureRows, yieldRows } from './spread-rows.ts'
+
+function heron(): DesignSpread {
+  const text = readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8')
+  const { value } = readVariation(text, 'heron')
+  if (!value) throw new Error('heron is refused')
+  const run: Generator<DesignSpreadProgress, DesignSpread> = spreadDesign(value, {
+    ...{ seed: 1, samples: 96, target_ratio: 0.99, advice: false },
+  })
+  for (let step = run.next(); ; step = run.next()) if (step.done === true) return step.value
+}
+
+const told = heron()
+
+describe('a share and its interval', () => {
+  const counted = (value: number, least: number, most: number) => ({ value, least, most, by: 'replicates', samples: 1 }) as const
+
+  it('has as many digits as its interval deserves', () => {
+    // SOURCE hand (a width of 0.8 % is told to two places, one of 8 % to one, one of 0.02 % to three)
+    expect(shareText(0.9734, counted(0.9734, 0.969, 0.977))).toBe('97.34 %')
+    expect(intervalText(counted(0.97, 0.92, 1))).toBe('92.0 to 100.0 %')
+    expect(shareText(0.99934, counted(0.99934, 0.9992, 0.9994))).toBe('99.934 %')
+  })
+})
+
+describe('the spread of heron', () => {
+  it('tells all requirements at once first, then those that fall short most often', () => {
+    const rows = yieldRows(told)
+    // SOURCE property
+    expect(rows).toHaveLength(told.requirements.length + 1)
+    expect(rows[0]).toMatchObject({ id: 'all', title: 'Every requirement at once' })
+    expect(failureLines(told)).toEqual([])
+  })
+
+  it('names what drives a figure, and the shares that it names are those of the whole', () => {
+    const rows = spreadFigureRows(told)
+    const margin = rows.find(({ id }) => id === 'closed.toggle.distal.deadCentreMargin')
+    const shares = margin?.drivers.map((driver) => Number(/(\d+) %$/.exec(driver)?.[1])) ?? []
+    // SOURCE hand (whole per cents round by half of one each)
+    expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(shares.length / 2)
+    expect(rows.some(({ id }) => id === 'motion.closes')).toBe(false)
+  })
+
+  it('is one sentence, and claims no more than was counted', () => {
+    const sentence = spreadSentence(told)
+    expect(sentence).toMatch(/^\d+(\.\d+)? % of sets meet every requirement \(.* from 96 counted\), .*\.$/)
+    expect(told.verdict).toBe('undecided')
+    expect(sentence).toContain('undecided')
+  })
+
+  it('is drawn as a ruler with both lines and the shares outside', () => {
+    const drawing = drawHoldWindow(told, { width_px: 760 })
+    const svg = drawing ? svgText(drawing) : ''
+    expect(svg).toContain('stand inside the jam')
+    expect(svg.match(/class="bound"/g)).toHaveLength([told.spread.window?.watched.jam, told.spread.window?.watched.slip].length)
+    expect(svg).not.toContain('NaN')
+  })
+
+  it('is a document without a number that is none', () => {
+    const text = JSON.stringify(spreadDocument(told, 'engine'))
+    expect(JSON.parse(text)).toMatchObject({ seed: 1, samples: 96, target: 0.99, verdict: told.verdict })
+    expect(text).not.toContain('NaN')
+  })
+})
