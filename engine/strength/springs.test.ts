@@ -84,13 +84,13 @@ describe('a torsion spring', () => {
   })
 
   it('is bent at its inner side as a curved bar is', () => {
-    // SOURCE other-method (stress of a curved round bar after Winkler, within 1 %: neutral radius r²/(2 (R − √(R² − r²))), σ = M (r_n − r_i)/(A (R − r_n) r_i))
+    // SOURCE other-method (stress of a curved round bar after Winkler: neutral radius r²/(2 (R − √(R² − r²))), σ = M (r_n − r_i)/(A (R − r_n) r_i))
     for (const index of [4, 6, 8, 12]) {
       const [mean, r] = [index, 1].map((value) => value / 2)
       const neutral = r ** 2 / (2 * (mean - Math.sqrt(mean ** 2 - r ** 2)))
       const inner = mean - r
       const exact = (neutral - inner) / (Math.PI * r ** 2 * (mean - neutral) * inner)
-      expect(innerBending(index) / (exact / (32 / Math.PI))).toBeCloseTo(1, 1)
+      expect(innerBending(index) / (exact / (32 / Math.PI))).toBeCloseTo(1, 3)
     }
   })
 
