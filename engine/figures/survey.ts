@@ -63,15 +63,12 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
     }))
   })
   const unloaded = once(() => efforts().map((found) => found?.unloaded))
-  const cases = loadCases.map((loadCase, index): CaseSurvey => {
-    const ofCase = once(() => efforts().map((found) => found?.loaded[index]))
-    return {
+  const cases = loadCases.map((loadCase, index) =>
+    caseSurvey(
       loadCase,
-      get efforts() {
-        return ofCase()
-      },
-    }
-  })
+      once(() => efforts().map((found) => found?.loaded[index])),
+    ),
+  )
   const driveValues = nodes.map((node) => drive.value(node.posture))
   return {
     ...{ design, path, bench, closed: closedFinger(path, bench), nodes, drive: driveValues, cases },
@@ -80,6 +77,15 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
     },
     get unloaded() {
       return unloaded()
+    },
+  }
+}
+
+function caseSurvey(loadCase: LoadCase, efforts: () => CaseSurvey['efforts']): CaseSurvey {
+  return {
+    loadCase,
+    get efforts() {
+      return efforts()
     },
   }
 }
