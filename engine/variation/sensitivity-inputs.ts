@@ -29,25 +29,31 @@ const share = 0.1
 /** What takes no part in how the finger moves and holds, or only says how well a size is kept. */
 const idle: ReadonlySet<string | number> = new Set([
   'across',
+  'bought',
   'centreOfMass',
   'coatings',
   'drawn',
   'effortMost',
   'factors',
   'givesWay',
+  'making',
   'mass',
   'materials',
   'most',
+  'orders',
   'outline',
   'position',
+  'profile',
   'requirements',
   'room',
   'screws',
   'thickness',
   'tolerance',
   'use',
+  'variation',
   'wearRates',
   'weight',
+  'within',
 ])
 
 /** All inputs in the order of the document. What is an expression of dimensions follows those and is none itself. */

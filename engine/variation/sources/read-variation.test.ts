@@ -106,6 +106,19 @@ describe('a true position', () => {
     expect([at.x_mm, at.y_mm]).toEqual([expect.closeTo(0.15, 12), expect.closeTo(0.2, 12)])
   })
 
+  it('puts two holes as far apart as the zones of fasteners count on', () => {
+    const apart = (zone: string) => {
+      const zones = { [`${place}.position`]: zone, [`${place}.positionBonus`]: undefined, 'parts.mount.holes.mcp.position': zone }
+      const made = set(crane(zones), { [`${place}.position.x`]: 1, 'parts.mount.holes.mcp.position.x': -1 })
+      return hole(made, ['proximal', 'mcp']).at.x_mm - hole(made, ['mount', 'mcp']).at.x_mm
+    }
+    const [holeLeast_mm, boltMost_mm] = [3.94, 3.5]
+    // SOURCE standard ASME Y14.5, appendix B, from memory: zones of 0.44 mm in both plates for a floating fastener (it may move in both holes:
+    // all of the clearance), of 0.22 mm for one fixed in one plate (half of it)
+    expect(apart('0.44 mm')).toBeCloseTo(holeLeast_mm - boltMost_mm, 12)
+    expect(apart('0.22 mm')).toBeCloseTo((holeLeast_mm - boltMost_mm) / 2, 12)
+  })
+
   it('has a bonus of what the hole is larger than its least size', () => {
     const id = `${place}.diameter`
     const at = (diameter_mm: number) =>
