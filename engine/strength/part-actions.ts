@@ -1,0 +1,82 @@
+/**
+ * What a part is pushed by at a state: forces at its holes and pads, in its own frame, and where the rest of its balance can act.
+ *
+ * Forces of joints and of the load case are known with their places. What is left of the part's balance is what its stops, springs, the drive,
+ * the keeper, its weight and the friction in its pins give; how much of it each gives is not asked again.
+ */
+import type { Design, LoadCase, Point } from '../design/design.ts'
+import type { Mechanism } from '../motion/mechanism.ts'
+import type { Pressed } from './pressed.ts'
+
+/** A force at a place of a part, both in its frame. mm, N. */
+export interface PartAction {
+  readonly x_mm: number
+  readonly y_mm: number
+  readonly x_N: number
+  readonly y_N: number
+}
+
+/** A place of a part where a joint gives it force: +1 where it is the joint's part b. */
+interface JointPlace {
+  readonly joint: number
+  readonly side: 1 | -1
+  readonly at: Point
+}
+
+/** The joints of a part, with their places in its frame. */
+export function jointPlaces({ joints }: Mechanism, part: number): readonly JointPlace[] {
+  return joints.flatMap(({ a, b, atA, atB }, joint): JointPlace[] => {
+    if (b === part) return [{ joint, side: 1, at: atB }]
+    return a === part ? [{ joint, side: -1, at: atA }] : []
+  })
+}
+
+/** Forces of the joints and of the load case on a part, in its frame. */
+export function partActions({ design }: Mechanism, state: Pressed, of: PartOf): readonly PartAction[] {
+  const turn = state.posture[3 * of.part + 2]
+  const cos = Math.cos(turn)
+  const sin = Math.sin(turn)
+  const own = ({ x_mm, y_mm }: Point, x: number, y: number): PartAction => {
+    return { x_mm, y_mm, x_N: cos * x + sin * y, y_N: cos * y - sin * x }
+  }
+  const atHoles = of.places.map(({ joint, side, at }) =>
+    own(at, side * state.forces[2 * joint], side * state.forces[2 * joint + 1]),
+  )
+  const loadCase = design.loadCases.find(({ id }) => id === state.loadCase)
+  const pushed = (loadCase?.forces ?? []).filter((force) => force.part === of.part)
+  const atPads = pushed.map(({ pad, force_N, direction_rad, frame }) => {
+    const direction = direction_rad + state.posture[3 * frame + 2]
+    return own(design.parts[of.part].pads[pad].at, force_N * Math.cos(direction), force_N * Math.sin(direction))
+  })
+  return [...atHoles, ...atPads]
+}
+
+interface PartOf {
+  readonly part: number
+  readonly places: readonly JointPlace[]
+}
+
+/** Places of a part where the rest of its balance can act under a load case: its stops, springs, the drive and the keeper. Part frame. */
+export function restPlaces(design: Design, part: number, loadCase: LoadCase | undefined): readonly Point[] {
+  const { stops, springs, drive, parts, pins } = design
+  const atPin = (pin: number): Point[] =>
+    pins[pin].joins.flatMap((join) => (join.part === part ? [parts[part].holes[join.hole].at] : []))
+  const ofStops = stops.flatMap(({ round, against }): Point[] => {
+    if (round.part === part) return [round.at]
+    if (against.part !== part) return []
+    const edge = parts[part].edges[against.edge]
+    return edge.kind === 'straight' ? [edge.from, edge.to] : [edge.centre]
+  })
+  const ofSprings = springs.flatMap((spring): Point[] => {
+    if (spring.kind === 'torsion') return spring.on === part || spring.against === part ? atPin(spring.pin) : []
+    return [spring.from, spring.to].flatMap((end) => (end.part === part ? [end.at] : []))
+  })
+  const ofDrive = (): readonly Point[] => {
+    if (drive.kind === 'turn') return drive.part === part || drive.against === part ? atPin(drive.pin) : []
+    const ends = drive.kind === 'pull' ? [drive.on, drive.towards] : [drive.roller, drive.towards]
+    return ends.flatMap((end) => (end.part === part ? [end.at] : []))
+  }
+  const port = loadCase?.keeper?.port
+  const ofKeeper = port?.kind === 'force' && port.part === part ? [parts[part].pads[port.pad].at] : []
+  return [...ofStops, ...ofSprings, ...ofDrive(), ...ofKeeper]
+}
