@@ -1,6 +1,6 @@
 /**
  * The catalogue of figures: every name that a requirement may ask for, with its unit and title.
- * Names with <toggle>, <loadCase>, <pin>, <everyPin>, <link> or <stop> stand for one figure of each in the design.
+ * Names with <toggle>, <loadCase>, <pin>, <everyPin>, <link>, <everyPart> or <stop> stand for one figure of each in the design.
  */
 import type { FigureRow, FigureUnit, RowUnit } from './figure-rows/figure-row.ts'
 import { loadCaseRows } from './figure-rows/load-case-rows.ts'
@@ -14,7 +14,17 @@ export type { FigureUnit } from './figure-rows/figure-row.ts'
 const rows: readonly FigureRow[] = [...motionRows, ...returnRows, ...loadCaseRows, ...strengthRows]
 
 /** Kinds of things that figures are of; a link is a part, and `pin` are those that bend a joint. */
-export type ThingKind = 'pin' | 'everyPin' | 'link' | 'stop' | SpringKind | 'screw' | 'mountScrew' | 'toggle' | 'loadCase'
+export type ThingKind =
+  | 'pin'
+  | 'everyPin'
+  | 'link'
+  | 'everyPart'
+  | 'stop'
+  | SpringKind
+  | 'screw'
+  | 'mountScrew'
+  | 'toggle'
+  | 'loadCase'
 
 /** Springs that state their wire: all, those with a room of their own, those that are pressed, those that are pulled. */
 type SpringKind = 'woundSpring' | 'roomySpring' | 'pressedSpring' | 'pulledSpring'
@@ -94,6 +104,7 @@ function thingsOf(scope: FigureScope): Things {
     pin: scope.pins.filter((pin) => bendsJoint(pin, scope)),
     everyPin: scope.pins,
     link: scope.parts.filter((part) => part.role === 'link'),
+    everyPart: scope.parts.filter((part) => part.role !== 'mount'),
     stop: scope.stops,
     toggle: scope.toggles,
     woundSpring: springs(scope, ['torsion', 'compression', 'tension']),

@@ -1,8 +1,8 @@
 /** Screws under their preload and the load on the mount, under the names of their figures. */
 import type { Factors } from '../strength/factors.ts'
 import { type LoadedPosture, mountPulls } from '../strength/mount-pull.ts'
+import type { NamedStrength } from '../strength/named-strength.ts'
 import { screwStrength } from '../strength/screw-strength.ts'
-import type { NamedStrength } from '../strength/strength-of.ts'
 import type { Survey } from './survey.ts'
 
 /** Checks of the screws. What touches the pads decides them, whether or not an equilibrium was found. */

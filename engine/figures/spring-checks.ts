@@ -1,8 +1,8 @@
 /** Springs whose wire is known, over the travel, under the names of their figures. */
 import { closingsOver } from '../design/closings.ts'
+import type { NamedStrength } from '../strength/named-strength.ts'
 import { springWay } from '../strength/spring-range.ts'
 import { SPRING_CHECKS, type SpringCheckName, springStrength } from '../strength/spring-strength.ts'
-import type { NamedStrength } from '../strength/strength-of.ts'
 import type { Survey } from './survey.ts'
 
 const WORDS: Readonly<Record<SpringCheckName, string>> = {

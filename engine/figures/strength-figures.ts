@@ -1,11 +1,14 @@
 /** What gives first: every check of strength as a figure, and all of them in one list, the least margin first. */
 import { USUAL_FACTORS } from '../strength/factors.ts'
+import { finishedDesign } from '../strength/finished-design.ts'
+import type { NamedStrength } from '../strength/named-strength.ts'
 import type { Pressed } from '../strength/pressed.ts'
 import type { Found, NotFound } from '../strength/strength.ts'
-import { type NamedStrength, strengthOf } from '../strength/strength-of.ts'
+import { strengthOf } from '../strength/strength-of.ts'
 import type { CaseFound } from './case-figures.ts'
 import type { StrengthList, WorkingValue } from './evaluation.ts'
 import { type FigureEntry, type FigureSheet, line } from './figure-sheet.ts'
+import { leantStates } from './leant-states.ts'
 import { driveUnit } from './motion-figures.ts'
 import { pressedStates } from './pressed-states.ts'
 import { screwChecks } from './screw-checks.ts'
@@ -23,8 +26,11 @@ const NEXT = 5
 /** Margins of every check, the least of all and what gives first; the checks that could not be worked out are listed with what is missing. */
 export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: readonly CaseFound[]): StrengthList {
   const { states, missing } = pressedStates(survey, cases)
-  const bench = { mechanism: survey.path.mechanism, states, factors: survey.design.factors ?? USUAL_FACTORS }
-  const ofParts = strengthOf(bench, stopForces(survey, cases)).map((check) => withHardest(check, { survey, states, cases }))
+  const { mechanism } = survey.path
+  const finished = { ...mechanism, design: finishedDesign(mechanism.design) }
+  const bench = { mechanism: finished, states, factors: survey.design.factors ?? USUAL_FACTORS }
+  const asked = { stops: stopForces(survey, cases), leant: leantStates(survey) }
+  const ofParts = strengthOf(bench, asked).map((check) => withHardest(check, { survey, states, cases }))
   const checks = [...ofParts, ...springChecks(survey), ...screwChecks(survey, bench.factors)]
   const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
   const list = strengthList(survey.design, checks, unknown)

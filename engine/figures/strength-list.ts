@@ -1,7 +1,7 @@
 /** What gives first: the checks of strength in the order in which they would give way. */
 import type { Design } from '../design/design.ts'
+import type { NamedStrength } from '../strength/named-strength.ts'
 import type { Found } from '../strength/strength.ts'
-import type { NamedStrength } from '../strength/strength-of.ts'
 import type { RankedStrength, StrengthList } from './evaluation.ts'
 
 /** Every check by its margin, the least first, and those without one that something presses. @param unknown why some state is not known */

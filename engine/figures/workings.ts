@@ -8,8 +8,15 @@ import { workingsOfLoadCases } from './workings-of-load-cases.ts'
 import { workingsOfMotion } from './workings-of-motion.ts'
 import { workingsOfReturn } from './workings-of-return.ts'
 import { workingsOfStrength } from './workings-of-strength.ts'
+import { workingsOfUse } from './workings-of-use.ts'
 
-const rows: readonly Method[] = [...workingsOfMotion, ...workingsOfReturn, ...workingsOfLoadCases, ...workingsOfStrength]
+const rows: readonly Method[] = [
+  ...workingsOfMotion,
+  ...workingsOfReturn,
+  ...workingsOfLoadCases,
+  ...workingsOfStrength,
+  ...workingsOfUse,
+]
 
 /** Rows by the figures that asked for them: a memory, not a state. */
 const known = new Map<string, Method>()

@@ -4,7 +4,7 @@
  * Per sector: the least of its two end rays and of the outline's corners inside, times the cosine of the sector. Between those the
  * boundary is straight, and a straight line comes nearer than its ends by no more than that.
  */
-import type { Point } from '../design/design.ts'
+import type { Hole, Part, Point } from '../design/design.ts'
 import { outlineReach } from './outline-reach.ts'
 
 /** Sectors of 10°: bounds within two per cent on straight edges. */
@@ -37,6 +37,18 @@ export function edgeTable(outline: readonly Point[], from: Point): EdgeTable {
   }
   for (let sector = 0; sector < SECTORS; sector++) table[sector] *= WITHIN_ratio
   return table
+}
+
+/** Tables by outline and hole: a memory, not a state. */
+const known = new WeakMap<readonly Point[], WeakMap<Hole, EdgeTable>>()
+
+/** The table of a part about one of its holes. */
+export function edgeTableAt({ outline, holes }: Part, hole: number): EdgeTable {
+  const ofOutline = known.get(outline) ?? new WeakMap<Hole, EdgeTable>()
+  known.set(outline, ofOutline)
+  const found = ofOutline.get(holes[hole]) ?? edgeTable(outline, holes[hole].at)
+  ofOutline.set(holes[hole], found)
+  return found
 }
 
 /** Lower bound of the reach in any direction, mm. */

@@ -35,5 +35,5 @@ export function amplitudeAlone({ most_MPa, least_MPa }: Swing, { strength_MPa, u
 
 /** The limit of a swing. @param factor on both of its stresses */
 export function fatigueLimit(swing: Swing, borne: Borne, factor: number): Limit {
-  return { says: 'cracks from use', stress: amplitudeAlone(swing, borne), allowable: borne.strength_MPa, factor }
+  return { says: 'cracks', stress: amplitudeAlone(swing, borne), allowable: borne.strength_MPa, factor }
 }

@@ -1,11 +1,11 @@
 /** A hole that its pin pulls again and again: a crack from its side. */
 import type { Part } from '../design/design.ts'
-import { edgeTable, leastOfAll, leastReach } from './edge-table.ts'
+import { edgeTableAt, leastOfAll, leastReach } from './edge-table.ts'
 import { type Borne, fatigueLimit } from './fatigue.ts'
 import { life } from './life.ts'
 import { feltNotch, pulledHole } from './notch.ts'
 import { partWidth } from './part-width.ts'
-import { forceThrough, jointsAt, type PinnedPart, type Pressed } from './pressed.ts'
+import { forceThrough, jointsAt, mostPressed, type PinnedPart, type Pressed, squaresThrough } from './pressed.ts'
 import { foundAt, leastOf, type Strength, UNPRESSED } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -60,29 +60,31 @@ interface Pull {
   readonly width_mm: number
 }
 
+/** The most pressed state is measured first; another only where its force could be worse with the least material of all directions. */
 function worstPull({ mechanism, states }: StrengthBench, at: PinnedHole): Pull | undefined {
   const part = mechanism.design.parts[at.part]
   const joints = jointsAt(mechanism, at)
-  const table = edgeTable(part.outline, part.holes[at.hole].at)
+  const squares = squaresThrough(joints, states)
+  const most = mostPressed(squares)
+  if (most === undefined) return undefined
+  const table = edgeTableAt(part, at.hole)
   const clearance_mm = Math.max(0, part.holes[at.hole].diameter_mm - mechanism.design.pins[at.pin].diameter_mm)
   const perNewton = (width_mm: number) => feltPerNewton(part, { hole: at.hole, width_mm, clearance_mm })
-  const mostPerNewton = perNewton(2 * leastOfAll(table)) ?? Number.POSITIVE_INFINITY
-  let worst: Pull | undefined
-  /** Below this force no direction could be worse. N². */
-  let idle = 0
-  for (const state of states) {
+  const pullIn = (state: Pressed): Pull => {
     const { x, y } = forceThrough(joints, state)
-    const square = x * x + y * y
-    if (square <= idle) continue
     const angle = Math.atan2(y, x) - state.posture[3 * at.part + 2]
-    const ways = [angle, angle + Math.PI / 2, angle - Math.PI / 2].map((way) => leastReach(table, way))
-    const width_mm = 2 * Math.min(...ways)
+    const beside = Math.min(leastReach(table, angle + Math.PI / 2), leastReach(table, angle - Math.PI / 2))
+    const width_mm = 2 * Math.min(leastReach(table, angle), beside)
     const felt = perNewton(width_mm)
-    if (felt === undefined) return { state, felt_MPa: undefined, width_mm }
-    const felt_MPa = felt * Math.sqrt(square)
-    if (worst?.felt_MPa !== undefined && felt_MPa <= worst.felt_MPa) continue
-    worst = { state, felt_MPa, width_mm }
-    idle = (felt_MPa / mostPerNewton) ** 2
+    return { state, felt_MPa: felt === undefined ? undefined : felt * Math.hypot(x, y), width_mm }
+  }
+  const mostPerNewton = perNewton(2 * leastOfAll(table)) ?? Number.POSITIVE_INFINITY
+  let worst = pullIn(states[most])
+  for (let index = states.length - 1; index >= 0; index--) {
+    if (worst.felt_MPa === undefined) return worst
+    if (squares[index] <= (worst.felt_MPa / mostPerNewton) ** 2 || squares[index] === 0) continue
+    const now = pullIn(states[index])
+    if (now.felt_MPa === undefined || now.felt_MPa > worst.felt_MPa) worst = now
   }
   return worst
 }

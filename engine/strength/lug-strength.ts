@@ -1,6 +1,6 @@
 /** The parts about one pin: pressure in their holes, tearing out to the edge, and the section beside the hole. */
 import type { Part } from '../design/design.ts'
-import { type EdgeTable, edgeTable, leastOfAll, leastReach } from './edge-table.ts'
+import { type EdgeTable, edgeTableAt, leastOfAll, leastReach } from './edge-table.ts'
 import { type Lug, type LugAsked, lug } from './lug.ts'
 import { bearingLimits, shearLimits, tensionLimits } from './material-limits.ts'
 import { outlineReach } from './outline-reach.ts'
@@ -84,7 +84,7 @@ function worstLugs({ mechanism, states }: StrengthBench, at: LugHole): Record<ke
   const squares = squaresThrough(joints, states)
   const most = mostPressed(squares)
   if (most === undefined) return undefined
-  const hole = { part, at, joints, table: edgeTable(part.outline, part.holes[at.hole].at) }
+  const hole = { part, at, joints, table: edgeTableAt(part, at.hole) }
   const first = lugUnder(hole, states[most])
   let worst: Record<keyof LugStrength, LugState> = { bearing: first, tearOut: first, section: first }
   let beaten = beatenBy(worst, hole)

@@ -1,19 +1,20 @@
 /**
- * What a part is pushed by at a state: forces at its holes and pads, in its own frame, and where the rest of its balance can act.
+ * What a part is pushed by at a state, along and across the line that it is cut on, and where the rest of its balance can act.
  *
  * Forces of joints and of the load case are known with their places. What is left of the part's balance is what its stops, springs, the drive,
  * the keeper, its weight and the friction in its pins give; how much of it each gives is not asked again.
  */
 import type { Design, LoadCase, Point } from '../design/design.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
+import type { Cuts } from './part-cuts.ts'
 import type { Pressed } from './pressed.ts'
 
-/** A force at a place of a part, both in its frame. mm, N. */
+/** A force at a place of a part: along its line and across it to the left. mm, N. */
 export interface PartAction {
-  readonly x_mm: number
-  readonly y_mm: number
-  readonly x_N: number
-  readonly y_N: number
+  readonly along_mm: number
+  readonly off_mm: number
+  readonly along_N: number
+  readonly across_N: number
 }
 
 /** A place of a part where a joint gives it force: +1 where it is the joint's part b. */
@@ -31,29 +32,29 @@ export function jointPlaces({ joints }: Mechanism, part: number): readonly Joint
   })
 }
 
-/** Forces of the joints and of the load case on a part, in its frame. */
-export function partActions({ design }: Mechanism, state: Pressed, of: PartOf): readonly PartAction[] {
-  const turn = state.posture[3 * of.part + 2]
-  const cos = Math.cos(turn)
-  const sin = Math.sin(turn)
-  const own = ({ x_mm, y_mm }: Point, x: number, y: number): PartAction => {
-    return { x_mm, y_mm, x_N: cos * x + sin * y, y_N: cos * y - sin * x }
-  }
-  const atHoles = of.places.map(({ joint, side, at }) =>
-    own(at, side * state.forces[2 * joint], side * state.forces[2 * joint + 1]),
-  )
-  const loadCase = design.loadCases.find(({ id }) => id === state.loadCase)
-  const pushed = (loadCase?.forces ?? []).filter((force) => force.part === of.part)
-  const atPads = pushed.map(({ pad, force_N, direction_rad, frame }) => {
-    const direction = direction_rad + state.posture[3 * frame + 2]
-    return own(design.parts[of.part].pads[pad].at, force_N * Math.cos(direction), force_N * Math.sin(direction))
-  })
-  return [...atHoles, ...atPads]
-}
-
-interface PartOf {
+/** A part with its joints and its cuts. */
+export interface CutPart {
   readonly part: number
   readonly places: readonly JointPlace[]
+  readonly cuts: Cuts
+}
+
+/** Forces of the joints and of the load case on a part. */
+export function partActions({ design }: Mechanism, state: Pressed, { part, places, cuts }: CutPart): readonly PartAction[] {
+  const line = Math.atan2(cuts.axes.along.y, cuts.axes.along.x) + state.posture[3 * part + 2]
+  const cos = Math.cos(line)
+  const sin = Math.sin(line)
+  const own = (at: Point, x: number, y: number): PartAction => {
+    return { ...cuts.place(at), along_N: cos * x + sin * y, across_N: cos * y - sin * x }
+  }
+  const atHoles = places.map(({ joint, side, at }) => own(at, side * state.forces[2 * joint], side * state.forces[2 * joint + 1]))
+  const loadCase = design.loadCases.find(({ id }) => id === state.loadCase)
+  const pushed = (loadCase?.forces ?? []).filter((force) => force.part === part)
+  const atPads = pushed.map(({ pad, force_N, direction_rad, frame }) => {
+    const direction = direction_rad + state.posture[3 * frame + 2]
+    return own(design.parts[part].pads[pad].at, force_N * Math.cos(direction), force_N * Math.sin(direction))
+  })
+  return [...atHoles, ...atPads]
 }
 
 /** Places of a part where the rest of its balance can act under a load case: its stops, springs, the drive and the keeper. Part frame. */

@@ -2,19 +2,20 @@
  * A part bent and pulled in the plane by its own forces, at its weakest section.
  *
  *               ↓ pad          N  along the line, V across it, M about the middle of the cut
- *        ●──────┼───────●      σ = |N| / (b h) + 6 |M| / (b h²),   τ = 1.5 |V| / (b h),   together after von Mises
+ *        ●──────┼───────●      σ = |N| / (b h) + |M| c / I,   τ = 1.5 |V| / (b h),   together after von Mises
  *      pin     cut     pin
  *
  * N, V and M are the sums over what acts beyond the cut. Where the rest of the balance (stops, springs, drive, keeper) may act on both sides
  * of it, the worse of the two is charged: all of it beyond the cut, or none.
  */
-import type { Design, Part, Point } from '../design/design.ts'
+import type { Part } from '../design/design.ts'
 import { tensionLimits } from './material-limits.ts'
-import { jointPlaces, type PartAction, partActions, restPlaces } from './part-actions.ts'
-import { type Cuts, cutsOf } from './part-cuts.ts'
+import { type CutPart, jointPlaces, type PartAction, partActions, restPlaces } from './part-actions.ts'
+import { cutsOf } from './part-cuts.ts'
 import { partWidth } from './part-width.ts'
-import type { Pressed } from './pressed.ts'
-import type { Axes, Section } from './section.ts'
+import { type Pressed, squaresThrough } from './pressed.ts'
+import type { Section } from './section.ts'
+import { statesByCase } from './states-by-case.ts'
 import { foundAt, type Strength, UNPRESSED } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -26,17 +27,20 @@ export function partBending(bench: StrengthBench, part: number): Strength {
   if (missing !== undefined || !own.material) return { why: missing ?? '' }
   const cuts = cutsOf(own)
   if (!cuts) return UNPRESSED
+  const cutPart = { part, cuts, places: jointPlaces(mechanism, part) }
   let worst: BentCut | undefined
-  const places = jointPlaces(mechanism, part)
-  for (const state of pressingStates(bench, places)) {
-    const actions = partActions(mechanism, state, { part, places })
-    const now = worstCut(cuts, { state, actions, rest: restOf(mechanism.design, part, state) })
+  for (const state of pressingStates(bench, cutPart)) {
+    const now = worstCut(cutPart, {
+      state,
+      actions: partActions(mechanism, state, cutPart),
+      sides: sidesIn(bench, cutPart, state),
+    })
     if (now && (!worst || now.stress > worst.stress)) worst = now
   }
   if (!worst) return UNPRESSED
   const steps = [
-    { name: 'force along the part', value: worst.along_N, unit: 'N' },
-    { name: 'bending moment', value: worst.moment_Nmm, unit: 'N·mm' },
+    { name: 'force along the part', value: Math.abs(worst.along_N), unit: 'N' },
+    { name: 'bending moment', value: Math.abs(worst.moment_Nmm), unit: 'N·mm' },
     { name: 'height of the weakest section', value: worst.section.height_mm, unit: 'mm' },
   ] as const
   const limits = tensionLimits(own.material, worst.stress, factors)
@@ -50,34 +54,43 @@ function missingOf(part: Part): string | undefined {
 }
 
 /** Of each load case the state with the largest force in each joint of a part, and all in which it is held closed. */
-function pressingStates({ states }: StrengthBench, places: readonly { readonly joint: number }[]): Iterable<Pressed> {
+function pressingStates({ states }: StrengthBench, { places }: CutPart): Iterable<Pressed> {
   const chosen = new Set<Pressed>()
-  for (const { joint } of places) {
-    const most = new Map<string, { readonly state: Pressed; readonly square: number }>()
-    for (const state of states) {
-      const square = state.forces[2 * joint] ** 2 + state.forces[2 * joint + 1] ** 2
-      if (square > (most.get(state.loadCase)?.square ?? 0)) most.set(state.loadCase, { state, square })
-      if (state.doing === 'held closed') chosen.add(state)
+  for (const ofCase of statesByCase(states).values()) {
+    for (const { joint } of places) {
+      const squares = squaresThrough([{ joint, side: 1 }], states)
+      let most = ofCase[0]
+      for (const index of ofCase) if (squares[index] > squares[most]) most = index
+      if (squares[most] > 0) chosen.add(states[most])
     }
-    for (const { state } of most.values()) chosen.add(state)
+    for (const index of ofCase) if (places.length > 0 && states[index].doing === 'held closed') chosen.add(states[index])
   }
   return chosen
 }
 
-function restOf(design: Design, part: number, { loadCase }: Pressed): readonly Point[] {
-  return restPlaces(
-    design,
-    part,
-    design.loadCases.find(({ id }) => id === loadCase),
-  )
+/** Sides of a cut that may be summed over: +1 what acts beyond it, −1 what acts before it. */
+type Sides = readonly (1 | -1)[]
+const BEYOND: Sides = [1]
+const BEFORE: Sides = [-1]
+const BOTH: Sides = [1, -1]
+
+/** Of each cut the side on which the rest of the balance cannot act, or both where it may be anywhere. */
+function sidesIn({ mechanism }: StrengthBench, { part, cuts }: CutPart, { loadCase }: Pressed): readonly Sides[] {
+  const { design } = mechanism
+  const given = design.loadCases.find(({ id }) => id === loadCase)
+  const rest = restPlaces(design, part, given).map((at) => cuts.place(at).along_mm)
+  if (rest.length === 0) return cuts.along_mm.map(() => BOTH)
+  const first = Math.min(...rest)
+  const last = Math.max(...rest)
+  return cuts.along_mm.map((cut) => (last <= cut ? BEYOND : first > cut ? BEFORE : BOTH))
 }
 
 /** What acts on a part in one state. */
 interface Acting {
   readonly state: Pressed
   readonly actions: readonly PartAction[]
-  /** Where the rest of its balance can act. */
-  readonly rest: readonly Point[]
+  /** Of each cut. */
+  readonly sides: readonly Sides[]
 }
 
 interface BentCut {
@@ -88,55 +101,53 @@ interface BentCut {
   readonly moment_Nmm: number
 }
 
-function worstCut(cuts: Cuts, acting: Acting): BentCut | undefined {
+function worstCut({ cuts }: CutPart, { state, actions, sides }: Acting): BentCut | undefined {
   let worst: BentCut | undefined
-  for (const section of cuts.sections) {
-    for (const side of sidesOf(cuts.axes, section, acting.rest)) {
-      const now = bentAt(cuts, section, { acting, side })
-      if (!worst || now.stress > worst.stress) worst = now
+  for (const [index, section] of cuts.sections.entries()) {
+    for (const side of sides[index]) {
+      const { along_N, across_N, moment_Nmm } = heldBy(actions, { cut_mm: cuts.along_mm[index], off_mm: section.off_mm, side })
+      const stress = stressOf({ along_N, across_N, moment_Nmm }, section, cuts.width_mm)
+      if (!worst || stress > worst.stress) worst = { state, section, stress, along_N, moment_Nmm }
     }
   }
   return worst
 }
 
-const BEYOND = [1] as const
-const BEFORE = [-1] as const
-const BOTH = [1, -1] as const
-
-/** Sides of a cut that may be summed over: the one without the rest of the balance, or both where it may be anywhere. */
-function sidesOf({ along }: Axes, { at }: Section, rest: readonly Point[]): readonly (1 | -1)[] {
-  const beyond = rest.filter(({ x_mm, y_mm }) => (x_mm - at.x_mm) * along.x + (y_mm - at.y_mm) * along.y > 0).length
-  if (rest.length === 0 || (beyond > 0 && beyond < rest.length)) return BOTH
-  return beyond === 0 ? BEYOND : BEFORE
+/** N, V and M of a cut. */
+interface Held {
+  readonly along_N: number
+  readonly across_N: number
+  readonly moment_Nmm: number
 }
 
 interface CutSide {
-  readonly acting: Acting
-  /** +1 to sum what acts beyond the cut, −1 before it. */
+  readonly cut_mm: number
+  readonly off_mm: number
   readonly side: 1 | -1
 }
 
-function bentAt({ axes, width_mm }: Cuts, section: Section, { acting, side }: CutSide): BentCut {
-  const { along, across } = axes
-  const middle_x = section.at.x_mm + section.off_mm * across.x
-  const middle_y = section.at.y_mm + section.off_mm * across.y
-  let sum_along = 0
-  let sum_across = 0
-  let moment = 0
-  for (const { x_mm, y_mm, x_N, y_N } of acting.actions) {
-    const reach = (x_mm - section.at.x_mm) * along.x + (y_mm - section.at.y_mm) * along.y
+function heldBy(actions: readonly PartAction[], { cut_mm, off_mm, side }: CutSide): Held {
+  let along_N = 0
+  let across_N = 0
+  let moment_Nmm = 0
+  for (const action of actions) {
+    const reach = action.along_mm - cut_mm
     if (side * reach <= 0) continue
-    sum_along += x_N * along.x + y_N * along.y
-    sum_across += x_N * across.x + y_N * across.y
-    moment += (x_mm - middle_x) * y_N - (y_mm - middle_y) * x_N
+    along_N += action.along_N
+    across_N += action.across_N
+    moment_Nmm += reach * action.across_N - (action.off_mm - off_mm) * action.along_N
   }
-  const area = width_mm * section.height_mm
-  const pulled = Math.abs(sum_along) / area + (BENDING_ratio * Math.abs(moment)) / (area * section.height_mm)
-  const sheared = (SHEAR_PEAK_ratio * Math.abs(sum_across)) / area
-  const stress = area > 0 ? Math.sqrt(pulled ** 2 + 3 * sheared ** 2) : Number.POSITIVE_INFINITY
-  return { state: acting.state, section, stress, along_N: Math.abs(sum_along), moment_Nmm: Math.abs(moment) }
+  return { along_N, across_N, moment_Nmm }
 }
 
-/** Of a rectangle: σ = 6 M / (b h²), and the peak over the mean of its shear stress. */
-const BENDING_ratio = 6
+/** MPa; infinite where nothing is left of the section. */
+function stressOf({ along_N, across_N, moment_Nmm }: Held, section: Section, width_mm: number): number {
+  const area = width_mm * section.height_mm
+  if (!(area > 0)) return Number.POSITIVE_INFINITY
+  const pulled = Math.abs(along_N) / area + (Math.abs(moment_Nmm) * section.reach_mm) / (width_mm * section.stiffness_mm3)
+  const sheared = (SHEAR_PEAK_ratio * Math.abs(across_N)) / area
+  return Math.sqrt(pulled * pulled + 3 * sheared * sheared)
+}
+
+/** Peak over mean shear stress in a rectangle. */
 const SHEAR_PEAK_ratio = 1.5

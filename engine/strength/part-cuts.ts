@@ -1,13 +1,16 @@
+/** A part cut across the line between the two of its holes and pads that lie farthest apart, and its places along that line. */
 import type { Part, Point } from '../design/design.ts'
 import { partWidth } from './part-width.ts'
 import { type Axes, axesOf, type Section, type Stretched, sectionsOf } from './section.ts'
 
-/** A part cut across the line between the two of its holes and pads that lie farthest apart. */
 export interface Cuts {
-  readonly line: Stretched
   readonly axes: Axes
   readonly width_mm: number
   readonly sections: readonly Section[]
+  /** Places of the cuts along the line, mm from its beginning. */
+  readonly along_mm: readonly number[]
+  /** A place along the line and off it to the left, mm. */
+  readonly place: (at: Point) => { readonly along_mm: number; readonly off_mm: number }
 }
 
 /** Cuts of parts: a memory, not a state. */
@@ -23,7 +26,15 @@ export function cutsOf(part: Part): Cuts | undefined {
 function cut(part: Part): Cuts | undefined {
   const line = longest([...part.holes, ...part.pads].map(({ at }) => at))
   const axes = line && axesOf(line)
-  return line && axes && { line, axes, width_mm: partWidth(part) ?? 0, sections: sectionsOf(part, line) }
+  if (!line || !axes) return undefined
+  const { along, across } = axes
+  const place: Cuts['place'] = ({ x_mm, y_mm }) => {
+    const x = x_mm - line.from.x_mm
+    const y = y_mm - line.from.y_mm
+    return { along_mm: x * along.x + y * along.y, off_mm: x * across.x + y * across.y }
+  }
+  const sections = sectionsOf(part, line)
+  return { axes, width_mm: partWidth(part) ?? 0, sections, along_mm: sections.map(({ at }) => place(at).along_mm), place }
 }
 
 function longest(points: readonly Point[]): Stretched | undefined {

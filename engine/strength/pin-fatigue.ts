@@ -1,10 +1,10 @@
 /** A pin that is bent to and fro over its life: it cracks from use. */
 import type { Design } from '../design/design.ts'
-import { fatigueLimit } from './fatigue.ts'
+import { amplitudeAlone, type Borne, fatigueLimit } from './fatigue.ts'
 import { life } from './life.ts'
 import { pinPerNewton } from './pin-stress.ts'
-import { type Bending, pinSwings } from './pin-swing.ts'
-import { foundAt, type Strength, UNPRESSED, worse } from './strength.ts'
+import { type Bending, type PinSwing, pinSwings } from './pin-swing.ts'
+import { foundAt, type Strength, UNPRESSED } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
 /** Stress in tension that is as bad as the shear stress in the middle of a round section: 4/3 of the mean, times √3 (von Mises). */
@@ -26,16 +26,27 @@ export function pinFatigue({ mechanism, states, factors }: StrengthBench, pin: n
     return per ? [{ joint: index, perN_MPa: Math.max(per.bending, SHEAR_AS_TENSION_ratio * per.shear) }] : []
   })
   if (bent.length === 0) return { why: 'its parts do not lie so that the pin could be fixed between them' }
-  let worst: Strength | undefined
-  for (const { swing, state } of pinSwings(mechanism, states, bent)) {
-    const steps = [
-      { name: 'largest stress of a fibre', value: swing.most_MPa, unit: 'MPa' },
-      { name: 'its least stress', value: swing.least_MPa, unit: 'MPa' },
-      { name: 'amplitude borne for the closings of its life', value: borne.strength_MPa, unit: 'MPa' },
-    ] as const
-    worst = worse(worst, foundAt({ limits: [fatigueLimit(swing, borne, factors.yield)], steps }, { state }, ''))
+  const worst = worstSwing(pinSwings(mechanism, states, bent), borne)
+  if (!worst) return UNPRESSED
+  const { swing, state } = worst
+  const steps = [
+    { name: 'largest stress of a fibre', value: swing.most_MPa, unit: 'MPa' },
+    { name: 'its least stress', value: swing.least_MPa, unit: 'MPa' },
+    { name: 'amplitude borne for the closings of its life', value: borne.strength_MPa, unit: 'MPa' },
+  ] as const
+  return foundAt({ limits: [fatigueLimit(swing, borne, factors.yield)], steps }, { state }, '')
+}
+
+function worstSwing(swings: readonly PinSwing[], borne: Borne): PinSwing | undefined {
+  let most = 0
+  let worst: PinSwing | undefined
+  for (const one of swings) {
+    const alone = amplitudeAlone(one.swing, borne)
+    if (alone <= most) continue
+    most = alone
+    worst = one
   }
-  return worst ?? UNPRESSED
+  return worst
 }
 
 function missingOf({ parts, pins }: Design, pin: number): string | undefined {

@@ -11,13 +11,15 @@
 import type { Mechanism } from '../motion/mechanism.ts'
 import type { Swing } from './fatigue.ts'
 import type { Pressed } from './pressed.ts'
+import { statesByCase, turnsOf } from './states-by-case.ts'
 
 /** Lines through the middle of a pin along which its stress is followed. */
 const LINES = 8
 const LINE_rad = Math.PI / LINES
 /** What may be missed between two lines. */
 const BETWEEN_ratio = 1 / Math.cos(LINE_rad / 2)
-const ALONG = Array.from({ length: LINES }, (_, line) => ({ x: Math.cos(line * LINE_rad), y: Math.sin(line * LINE_rad) }))
+const ALONG_x = Float64Array.from({ length: LINES }, (_, line) => Math.cos(line * LINE_rad))
+const ALONG_y = Float64Array.from({ length: LINES }, (_, line) => Math.sin(line * LINE_rad))
 
 /** A joint of a pin, and the stress in the pin's skin for each newton of its force. */
 export interface Bending {
@@ -32,12 +34,6 @@ export interface PinSwing {
   readonly state: Pressed
 }
 
-/** Of one load case: the largest stress of each fibre, and the state that it stands in. */
-interface Reached {
-  readonly most: Float64Array
-  readonly states: (Pressed | undefined)[]
-}
-
 /**
  * The swings of a pin's fibres, load case by load case.
  *
@@ -45,61 +41,79 @@ interface Reached {
  *             the pin at the same place: the safe side
  */
 export function pinSwings(mechanism: Mechanism, states: readonly Pressed[], bent: readonly Bending[]): readonly PinSwing[] {
-  const reached = new Map<string, Reached>()
   const { a } = mechanism.joints[bent[0].joint]
-  let turned: Float64Array | undefined
-  let cos = 1
-  let sin = 0
-  for (const state of states) {
-    if (a !== 0 && state.posture !== turned) {
-      turned = state.posture
-      cos = Math.cos(turned[3 * a + 2])
-      sin = Math.sin(turned[3 * a + 2])
-    }
-    noteState(ofCase(reached, state), state, { bent, cos, sin })
-  }
-  return [...reached.values()].flatMap(swingsOf)
+  const seen = { states, bent, turns: turnsOf(states, a) }
+  return [...statesByCase(states).values()].flatMap((ofCase) => swingsOf(states, reachedIn(seen, ofCase)))
 }
 
-function ofCase(reached: Map<string, Reached>, { loadCase }: Pressed): Reached {
-  const known = reached.get(loadCase)
-  if (known) return known
-  const fresh = { most: new Float64Array(2 * LINES), states: new Array<Pressed | undefined>(2 * LINES).fill(undefined) }
-  reached.set(loadCase, fresh)
-  return fresh
-}
-
-interface Turned {
+/** What a pin is bent by, with the turns of the part that it is fixed in. */
+interface Seen {
+  readonly states: readonly Pressed[]
   readonly bent: readonly Bending[]
-  /** Of the part that the pin is fixed in. */
-  readonly cos: number
-  readonly sin: number
+  readonly turns: Float64Array
 }
 
-function noteState(reached: Reached, state: Pressed, { bent, cos, sin }: Turned): void {
+/** Of one load case: the largest stress of each fibre, and the place of the state that it stands in. */
+interface Reached {
+  readonly most: Float64Array
+  readonly at: Int32Array
+}
+
+const NOWHERE = -1
+
+function reachedIn(seen: Seen, ofCase: Int32Array): Reached {
+  const reached = { most: new Float64Array(2 * LINES), at: new Int32Array(2 * LINES).fill(NOWHERE) }
+  for (const index of ofCase) noteState(reached, seen, index)
+  return reached
+}
+
+function noteState({ most, at }: Reached, { states, bent, turns }: Seen, index: number): void {
+  const { forces } = states[index]
+  const [{ joint, perN_MPa }] = bent
+  const cos = turns[2 * index]
+  const sin = turns[2 * index + 1]
+  const x = perN_MPa * (cos * forces[2 * joint] + sin * forces[2 * joint + 1])
+  const y = perN_MPa * (cos * forces[2 * joint + 1] - sin * forces[2 * joint])
   for (let line = 0; line < LINES; line++) {
-    const x = cos * ALONG[line].x - sin * ALONG[line].y
-    const y = sin * ALONG[line].x + cos * ALONG[line].y
-    let sum = 0
-    for (const { joint, perN_MPa } of bent) {
-      const along = perN_MPa * (x * state.forces[2 * joint] + y * state.forces[2 * joint + 1])
-      sum += bent.length === 1 ? along : Math.abs(along)
+    const along = ALONG_x[line] * x + ALONG_y[line] * y
+    const others = bent.length === 1 ? 0 : sizesAlong(forces, bent, { line, cos, sin })
+    const size = Math.abs(along) + others
+    const towards = along >= 0
+    const end = towards ? line : line + LINES
+    if (size > most[end]) {
+      most[end] = size
+      at[end] = index
     }
-    note(reached, state, { end: sum >= 0 ? line : line + LINES, size: Math.abs(sum) })
-    if (bent.length > 1) note(reached, state, { end: line + LINES, size: sum })
+    const other = towards ? line + LINES : line
+    if (others > 0 && size > most[other]) {
+      most[other] = size
+      at[other] = index
+    }
   }
 }
 
-function note({ most, states }: Reached, state: Pressed, { end, size }: { readonly end: number; readonly size: number }): void {
-  if (size <= most[end]) return
-  most[end] = size
-  states[end] = state
+/** Stress by all joints but the first along a line, without its sign. */
+function sizesAlong(
+  forces: Float64Array,
+  bent: readonly Bending[],
+  { line, cos, sin }: { readonly line: number; readonly cos: number; readonly sin: number },
+): number {
+  let sum = 0
+  for (const { joint, perN_MPa } of bent.slice(1)) {
+    const x = cos * forces[2 * joint] + sin * forces[2 * joint + 1]
+    const y = cos * forces[2 * joint + 1] - sin * forces[2 * joint]
+    sum += perN_MPa * Math.abs(ALONG_x[line] * x + ALONG_y[line] * y)
+  }
+  return sum
 }
 
-function swingsOf({ most, states }: Reached): PinSwing[] {
-  return states.flatMap((state, end): PinSwing[] => {
-    if (!state) return []
+function swingsOf(states: readonly Pressed[], { most, at }: Reached): PinSwing[] {
+  const swings: PinSwing[] = []
+  for (let end = 0; end < at.length; end++) {
+    if (at[end] === NOWHERE) continue
     const other = (end + LINES) % (2 * LINES)
-    return [{ swing: { most_MPa: BETWEEN_ratio * most[end], least_MPa: -BETWEEN_ratio * most[other] }, state }]
-  })
+    const swing = { most_MPa: BETWEEN_ratio * most[end], least_MPa: -BETWEEN_ratio * most[other] }
+    swings.push({ swing, state: states[at[end]] })
+  }
+  return swings
 }

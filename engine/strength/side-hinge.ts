@@ -10,7 +10,7 @@ import { sizeAt } from './pressed.ts'
 import type { SideHinge } from './side-chain.ts'
 import { type SideCouple, sideCouple } from './side-couple.ts'
 import { type Leant, type LeantPush, sideMoment } from './side-moment.ts'
-import { foundAt, type Strength, UNPRESSED, worse } from './strength.ts'
+import { foundAt, type Strength, UNLEANT, worse } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
 /**
@@ -28,7 +28,7 @@ export function sideHinge(bench: StrengthBench, leant: readonly Leant[], pin: nu
     if (missing !== undefined) return { why: missing }
     worst = worse(worst, underCouple(bench, one, hinge))
   }
-  return worst ?? UNPRESSED
+  return worst ?? UNLEANT
 }
 
 /** The hinge at a pin, with the pushes that go through it. */
@@ -57,7 +57,7 @@ function underCouple(bench: StrengthBench, { state }: Leant, hinge: PushedHinge)
   const { moment, force_N } = sideMoment(hinge.pushes, pinCentre(mechanism, state.posture, hinge.pin))
   const couple_Nmm = Math.hypot(moment.x, moment.y)
   const perCouple = sideCouple(parts[hinge.outer], parts[hinge.inner])
-  if (!perCouple) return UNPRESSED
+  if (!perCouple) return UNLEANT
   const limits = limitsOf(bench, hinge, { perCouple, couple_Nmm, inPlane_N: inPlaneForce(bench, state.loadCase, hinge.pin) })
   const steps = [
     { name: 'push out of the plane', value: force_N, unit: 'N' },

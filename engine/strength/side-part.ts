@@ -6,7 +6,7 @@ import { tensionLimits } from './material-limits.ts'
 import { axesOf, type Section, type Stretched, sectionsOf } from './section.ts'
 import { type Leant, type LeantPush, sideMoment } from './side-moment.ts'
 import { type SidePush, sideStress } from './side-section.ts'
-import { foundAt, type Strength, UNPRESSED, worse } from './strength.ts'
+import { foundAt, type Strength, UNLEANT, worse } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
 /**
@@ -25,7 +25,7 @@ export function sidePart(bench: StrengthBench, leant: readonly Leant[], part: nu
       if (line) worst = worse(worst, weakest(bench, { ...one, pushes }, { part, line }))
     }
   }
-  return worst ?? UNPRESSED
+  return worst ?? UNLEANT
 }
 
 function handsOn({ chain }: LeantPush, part: number): boolean {
@@ -60,12 +60,12 @@ function weakest(bench: StrengthBench, leant: Leant, pushed: PushedLine): Streng
   const own = bench.mechanism.design.parts[pushed.part]
   const widths_mm = (own.across ?? []).map(({ from_mm, to_mm }) => to_mm - from_mm)
   let worst: { readonly section: Section; readonly stress: number; readonly asked: SidePush } | undefined
-  for (const section of sectionsOf(own, pushed.line)) {
+  for (const section of sectionsAlong(own, pushed.line)) {
     const asked = askedOf(leant, pushed, section)
     const stress = sideStress(asked, { height_mm: section.height_mm, widths_mm })
     if (!worst || stress > worst.stress) worst = { section, stress, asked }
   }
-  if (!worst || !own.material) return UNPRESSED
+  if (!worst || !own.material) return UNLEANT
   const steps = [
     { name: 'bending moment out of the plane', value: Math.abs(worst.asked.bending_Nmm), unit: 'N·mm' },
     { name: 'twisting moment', value: Math.abs(worst.asked.twist_Nmm), unit: 'N·mm' },
@@ -74,6 +74,17 @@ function weakest(bench: StrengthBench, leant: Leant, pushed: PushedLine): Streng
   ] as const
   const limits = tensionLimits(own.material, worst.stress, bench.factors)
   return foundAt({ limits, steps }, { state: leant.state, part: own.id }, `material ${own.material.name} states no strength`)
+}
+
+/** Sections of a part by where they begin and end: a memory, not a state. */
+const known = new WeakMap<Point, WeakMap<Part, readonly Section[]>>()
+
+function sectionsAlong(part: Part, line: Stretched): readonly Section[] {
+  const toEnd = known.get(line.to) ?? new WeakMap<Part, readonly Section[]>()
+  known.set(line.to, toEnd)
+  const found = toEnd.get(part) ?? sectionsOf(part, line)
+  toEnd.set(part, found)
+  return found
 }
 
 /** What a section has to hand on: that of the pushes on parts further out, and of those on its own part beyond the cut. */

@@ -1,10 +1,10 @@
 /** A finger that is leant on from the side: its hinges and its phalanges. */
 
+import type { NamedStrength } from './named-strength.ts'
 import { sideHinge } from './side-hinge.ts'
 import type { Leant } from './side-moment.ts'
 import { sidePart } from './side-part.ts'
 import type { StrengthBench } from './strength-bench.ts'
-import type { NamedStrength } from './strength-of.ts'
 
 /** The checks of side load, under the names of their figures: of every pin, and of every part but the mount. */
 export function sideStrength(bench: StrengthBench, leant: readonly Leant[]): readonly NamedStrength[] {
@@ -20,7 +20,8 @@ export function sideStrength(bench: StrengthBench, leant: readonly Leant[]): rea
   const ofParts = parts.flatMap(({ id }, part): NamedStrength[] => {
     if (part === 0) return []
     const of = { kind: 'part', index: part } as const
-    return [{ name: `part.${id}.sideLoad`, words: `part ${id} from the side`, of, strength: sidePart(bench, leant, part) }]
+    const strength = sidePart(bench, leant, part)
+    return [{ name: `part.${id}.sideLoad`, words: `part ${id} from the side`, of, strength, standsAlone: true }]
   })
   return [...ofPins, ...ofParts]
 }

@@ -1,33 +1,38 @@
 /** Every check of a finger, in the order of its pins, links and stops. */
 import { linkStrength } from './link-strength.ts'
+import { lugFatigue } from './lug-fatigue.ts'
 import { lugStrength } from './lug-strength.ts'
+import type { NamedStrength } from './named-strength.ts'
+import { partBending } from './part-bending.ts'
+import { pinFatigue } from './pin-fatigue.ts'
 import { pinStrength } from './pin-strength.ts'
+import type { Leant } from './side-moment.ts'
+import { sideStrength } from './side-strength.ts'
 import { stopStrength } from './stop-strength.ts'
 import type { Strength } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
-/** A check under the name of its figure. */
-export interface NamedStrength {
-  /** E.g. `pin.dip.shear`. */
-  readonly name: string
-  /** What gives way, in words, e.g. `pin dip in bending`. */
-  readonly words: string
-  /** What it is looked at on; a part at a pin is named by the finding. */
-  readonly of: { readonly kind: 'pin' | 'part' | 'stop' | 'spring' | 'screw'; readonly index: number }
-  readonly strength: Strength
-  /** It is known even where no equilibrium was found under some load case. */
-  readonly standsAlone?: true
-  /** Id of the load case under which it is worst, where no state of the parts tells. */
-  readonly loadCase?: string
-}
-
 /**
  * All checks. A further one is a line here, a row of the catalogue and a row of the workings.
  *
- * @param stops of each stop the largest force that it takes, N, or why there is none
+ * @param asked what the pins' forces do not say
  */
-export function strengthOf(bench: StrengthBench, stops: readonly (number | Strength)[]): readonly NamedStrength[] {
-  return [...checksOfPins(bench), ...checksOfLinks(bench), ...checksOfStops(bench, stops)]
+export function strengthOf(bench: StrengthBench, asked: StrengthAsked): readonly NamedStrength[] {
+  return [
+    ...checksOfPins(bench),
+    ...checksOfLinks(bench),
+    ...checksOfParts(bench),
+    ...checksOfStops(bench, asked.stops),
+    ...sideStrength(bench, asked.leant),
+  ]
+}
+
+/** What the checks ask for beside the states in which pins are pressed. */
+export interface StrengthAsked {
+  /** Of each stop the largest force that it takes, N, or why there is none. */
+  readonly stops: readonly (number | Strength)[]
+  /** The postures in which the finger is leant on from the side. */
+  readonly leant: readonly Leant[]
 }
 
 function checksOfPins(bench: StrengthBench): readonly NamedStrength[] {
@@ -41,6 +46,8 @@ function checksOfPins(bench: StrengthBench): readonly NamedStrength[] {
       { name: `pin.${id}.bearing`, words: `a hole at pin ${id} under its pressure`, of, strength: bearing },
       { name: `pin.${id}.tearOut`, words: `a lug torn out at pin ${id}`, of, strength: tearOut },
       { name: `pin.${id}.section`, words: `a section beside pin ${id}`, of, strength: section },
+      { name: `pin.${id}.fatigue`, words: `pin ${id} over its life`, of, strength: pinFatigue(bench, index) },
+      { name: `pin.${id}.lugFatigue`, words: `a lug at pin ${id} over its life`, of, strength: lugFatigue(bench, index) },
     ]
   })
 }
@@ -54,6 +61,14 @@ function checksOfLinks(bench: StrengthBench): readonly NamedStrength[] {
       { name: `link.${id}.tension`, words: `link ${id} in tension`, of, strength: tension },
       { name: `link.${id}.buckling`, words: `link ${id} by buckling`, of, strength: buckling },
     ]
+  })
+}
+
+function checksOfParts(bench: StrengthBench): readonly NamedStrength[] {
+  return bench.mechanism.design.parts.flatMap(({ id }, index): NamedStrength[] => {
+    if (index === 0) return []
+    const of = { kind: 'part', index } as const
+    return [{ name: `part.${id}.bending`, words: `part ${id} in bending`, of, strength: partBending(bench, index) }]
   })
 }
 

@@ -31,6 +31,9 @@ export type Strength = Found | NotFound
 /** Where no load of any state reaches. */
 export const UNPRESSED: NotFound = { why: 'no load case that acts in the plane presses it', spared: true }
 
+/** What no push from the side goes through. */
+export const UNLEANT: NotFound = { why: 'no load case pushes it from the side', spared: true }
+
 /** What is checked at one state. */
 export interface Checked {
   readonly limits: readonly Limit[]

@@ -11,6 +11,7 @@ const sectionOfFigure: Readonly<Record<ThingKind, string>> = {
   pin: 'pins',
   everyPin: 'pins',
   link: 'parts',
+  everyPart: 'parts',
   stop: 'stops',
   woundSpring: 'springs',
   roomySpring: 'springs',
