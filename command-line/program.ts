@@ -3,6 +3,7 @@ import { designSchema } from '../engine/index.ts'
 import { questions } from '../report/index.ts'
 import { version } from '../server/index.ts'
 import { addSpread } from './add-spread.ts'
+import { addBreaks } from './breaks.ts'
 import { addCheck } from './check.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
@@ -79,6 +80,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   addCheck(program, { terminal, end })
   addSprings(program, { terminal, end })
   addWear(program, { terminal, end })
+  addBreaks(program, { terminal, end })
   addOthers(program, terminal)
   addStoreCommands(program, { terminal, end })
   return program

@@ -26,7 +26,9 @@ export { sentence } from './design/sentence.ts'
 export { axisUnit, type Shown, showFigure, shownFigure, type UnitSystem } from './design/show.ts'
 export { evaluate } from './evaluate.ts'
 export { forcesAt, postureAt } from './figures/at-posture.ts'
+export { type Broken, type BrokenMember, brokenOf } from './figures/broken.ts'
 export type * from './figures/evaluation.ts'
+export type { GivesWay, GivesWayStep } from './figures/gives-way.ts'
 export { governingFigures } from './figures/governing-figures.ts'
 export {
   type FigureMove,

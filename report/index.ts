@@ -1,4 +1,6 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
+
+export { type BrokenRow, brokenDocument, brokenGround, brokenHeads, brokenRows, brokenSentence } from './breakage/broken-rows.ts'
 export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sentence.ts'
 export { conformityText, foundText, type PlanRow, planRows } from './checking/plan-rows.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'

@@ -32,6 +32,18 @@ export function mobilityOf(mechanism: Mechanism, posture: Float64Array): Mobilit
   return { degrees, byRank: columns - free.rank, loose: looseParts(held, columns) }
 }
 
+/**
+ * Parts that can move under some rows of derivatives, ascending.
+ *
+ * @param matrix row-major; it is used up
+ */
+export function freeParts(
+  matrix: Float64Array,
+  { rows, columns }: { readonly rows: number; readonly columns: number },
+): readonly number[] {
+  return looseParts(reduce(matrix, rows, columns), columns)
+}
+
 interface Reduced {
   readonly rank: number
   readonly matrix: Float64Array

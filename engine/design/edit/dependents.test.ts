@@ -30,7 +30,6 @@ describe('heron', () => {
         { says: 'pin topFar: hole 2' },
         { says: 'stop shelf: round part' },
         { says: 'stop shelf: round hole' },
-        { says: 'gives way 1: part' },
         { says: 'order links: part 2' },
       ],
     })
