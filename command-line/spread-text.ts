@@ -81,8 +81,6 @@ function figureLines(rows: readonly SpreadFigureRow[]): readonly string[] {
     left('straight, ± 3 deviations'),
     left('worst case'),
   ]
-  const between = (ends: SpreadFigureRow['worst']): string =>
-    typeof ends === 'string' ? ends : `${ends[0].number} to ${joined(ends[1])}`
   return aligned([
     heading,
     ...rows.map(({ title, counted, straight, worst }) => [
@@ -93,6 +91,13 @@ function figureLines(rows: readonly SpreadFigureRow[]): readonly string[] {
       left(between(worst), WORDS_columns),
     ]),
   ])
+}
+
+/** Both ends, the unit once where it is that of both. */
+function between(ends: SpreadFigureRow['worst']): string {
+  if (typeof ends === 'string') return ends
+  const [least, most] = ends
+  return `${least.unit === most.unit ? least.number : joined(least)} to ${joined(most)}`
 }
 
 function driverLines(rows: readonly SpreadFigureRow[]): readonly string[] {

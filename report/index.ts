@@ -37,6 +37,7 @@ export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence
 export { spreadSentence } from './sentences/spread-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
 export { type SpringRow, springDocument, springHeads, springRows, springSentence } from './springs/spring-rows.ts'
+export { type AdviceRow, adviceRows, frictionLines } from './tables/advice-rows.ts'
 export {
   type KeptFigureRow,
   type KeptFindingRow,
@@ -64,10 +65,7 @@ export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords }
 export { type SensitivityCell, type SensitivityRow, sensitivityRows } from './tables/sensitivity-rows.ts'
 export { spreadDocument } from './tables/spread-document.ts'
 export {
-  type AdviceRow,
-  adviceRows,
   failureLines,
-  frictionLines,
   type SpreadFigureRow,
   spreadFigureRows,
   wearersLine,
