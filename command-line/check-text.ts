@@ -1,14 +1,9 @@
 import pc from 'picocolors'
-import type { Characteristic, Reading, Variation } from '../engine/index.ts'
+import type { Characteristic, Variation } from '../engine/index.ts'
 import { type CheckedSet, caution, checkSentence, conformityText, foundText, planRows, resultDocument } from '../report/index.ts'
 import { engineName } from '../server/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
 import type { Terminal } from './terminal.ts'
-
-/** A set that was judged as it was measured. */
-export interface JudgedSet extends CheckedSet {
-  readonly readings: readonly Reading[]
-}
 
 const left = (text: string): Cell => ({ text, side: 'left' })
 const right = (text: string): Cell => ({ text, side: 'right' })
@@ -34,7 +29,7 @@ export function planText({ design }: Variation, plan: readonly Characteristic[],
 }
 
 /** One measured set: its sentence, its readings, the caution. */
-export function setText(set: JudgedSet, { colour }: Terminal): string {
+export function setText(set: CheckedSet, { colour }: Terminal): string {
   const paint = pc.createColors(colour)
   const rows = set.readings.map((reading, index) => {
     const [row] = planRows([reading.characteristic])
@@ -55,11 +50,11 @@ export function setText(set: JudgedSet, { colour }: Terminal): string {
 }
 
 /** One measured set for machines. */
-export function setDocument({ serial, readings, conformities, unmeasured_count, evaluation, why }: JudgedSet): object {
+export function setDocument({ serial, readings, conformities, unmeasured_count, evaluation, problems }: CheckedSet): object {
   const found = readings.map((reading, index) => {
     const { characteristic, ...rest } = reading
     return { number: characteristic.number, characteristic: characteristic.id, ...rest, conformity: conformities[index] }
   })
-  const answer = evaluation === undefined ? { why } : { result: resultDocument(evaluation, engineName) }
+  const answer = evaluation === undefined ? { problems } : { result: resultDocument(evaluation, engineName) }
   return { serial, readings: found, unmeasured: unmeasured_count, ...answer }
 }

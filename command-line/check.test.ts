@@ -39,7 +39,7 @@ describe('check', () => {
     const path = readings('serial,characteristic,found\nC,1,3.02\nC,2,3.008\n')
     const { status, output } = await tryCommand(['check', examplePath, '--readings', path, '--json'])
     expect(status).toBe(1)
-    expect(JSON.parse(output)[0].why).toContain('a pin of 3.02 mm in a hole of 3.008 mm')
+    expect(JSON.parse(output)[0].problems[0].found).toContain('a pin of 3.02 mm in a hole of 3.008 mm')
   })
 
   it('refuses what it cannot read, and judges nothing then', async () => {

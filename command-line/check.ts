@@ -1,21 +1,10 @@
 import { readFile } from 'node:fs/promises'
 import type { Command } from 'commander'
 import { CsvError, parse } from 'csv-parse/sync'
-import {
-  type Characteristic,
-  evaluate,
-  inspectionPlan,
-  measuredDesign,
-  measuredSet,
-  type Problem,
-  readingConformity,
-  readVariation,
-  sentence,
-  type Variation,
-} from '../engine/index.ts'
-import { checkAsks, type ReadSet, readReadings } from '../report/index.ts'
+import { inspectionPlan, judgeMeasured, type Problem, readVariation } from '../engine/index.ts'
+import { type CheckedSet, checkAsks, readReadings } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
-import { type JudgedSet, planText, setDocument, setText } from './check-text.ts'
+import { planText, setDocument, setText } from './check-text.ts'
 import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
@@ -81,7 +70,7 @@ async function check({ readings, json, ...named }: CheckOptions & DesignNamed, t
   const sets = readReadings(await rowsOf(readings), plan)
   if (sets.sets === undefined) return refused(readings, sets.problems, terminal)
   for (const name of sets.passedOver) terminal.writeError(`${readings}: the column ${name} is passed over\n`)
-  const judged = sets.sets.map((set) => judgeSet(variation, plan, set))
+  const judged = sets.sets.map(({ serial, readings: own }) => ({ serial, ...judgeMeasured(variation, plan, own) }))
   terminal.write(
     json === true
       ? `${JSON.stringify(judged.map(setDocument), null, 2)}\n`
@@ -115,20 +104,7 @@ async function rowsOf(path: string): Promise<readonly (readonly string[])[]> {
   }
 }
 
-function judgeSet(variation: Variation, plan: readonly Characteristic[], { serial, readings }: ReadSet): JudgedSet {
-  const built = measuredDesign(variation, measuredSet(variation, readings))
-  const found = {
-    serial,
-    readings,
-    conformities: readings.map(readingConformity),
-    unmeasured_count: plan.length - readings.length,
-  }
-  if (built.value !== undefined) return { ...found, evaluation: evaluate(built.value) }
-  const [first, ...more] = built.problems.map((problem) => sentence('', problem))
-  return { ...found, why: more.length === 0 ? first : `${first} And ${more.length} more of the kind.` }
-}
-
-function worstOf(judged: readonly JudgedSet[]): ExitStatus {
+function worstOf(judged: readonly CheckedSet[]): ExitStatus {
   const statuses = judged.map(({ evaluation }) => (evaluation === undefined ? exitStatus.short : statusOf(evaluation, 'verdict')))
   return (
     statuses.find((status) => status === exitStatus.short) ??

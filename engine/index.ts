@@ -40,14 +40,8 @@ export {
 } from './figures/what-moved.ts'
 export type { Conformity, Found } from './inspection/guard-band.ts'
 export { type Characteristic, inspectionPlan } from './inspection/inspection-plan.ts'
-export {
-  foundOf,
-  type MeasuredSet,
-  measuredDesign,
-  measuredSet,
-  type Reading,
-  readingConformity,
-} from './inspection/measured-set.ts'
+export { judgeMeasured, type MeasuredFinger } from './inspection/judge-measured.ts'
+export type { Reading } from './inspection/measured-set.ts'
 export { type BreakEven, breakEven } from './making/break-even.ts'
 export { type BatchCost, batchCost, type CostSource } from './making/cost.ts'
 export { type Item, type PartsList, partsList } from './making/parts-list.ts'

@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import { toldIn } from '../report/index.ts'
+import { CheckPage } from './check/check-page.tsx'
 import { MakePage } from './make/make-page.tsx'
 import styles from './notebook.module.css'
 import { DesignShelf } from './parts/design-shelf.tsx'
@@ -12,12 +13,13 @@ import { SignedOut } from './parts/signed-out.tsx'
 import { WorkBar } from './parts/work-bar.tsx'
 import { RevisionsLink } from './revisions/revisions-link.tsx'
 import { RevisionsPage } from './revisions/revisions-page.tsx'
+import { SpreadPage } from './spread/spread-page.tsx'
 import { isKeptHere } from './state/open-design.ts'
 import { useSignedIn } from './state/signed-in.ts'
 import { useUnits } from './state/units.ts'
 import { useDesigns } from './state/use-designs.ts'
 import { useDroppedFile } from './state/use-dropped-file.ts'
-import { useOpenPage } from './state/use-open-page.ts'
+import { isQuestion, useOpenPage } from './state/use-open-page.ts'
 
 /** The page: questions at the left, the open one from sentence to working, the scale of the travel at the foot. */
 export function Notebook() {
@@ -49,9 +51,13 @@ export function Notebook() {
         )}
         {open === undefined ? null : page === 'revisions' ? (
           <RevisionsPage {...{ store, open, shown }} />
+        ) : shown !== undefined && page === 'spread' ? (
+          <SpreadPage {...{ store, open }} design={shown.evaluation.design} />
         ) : shown !== undefined && page === 'make' ? (
           <MakePage {...{ store, open }} design={shown.evaluation.design} />
-        ) : shown !== undefined && told !== undefined && page !== 'make' ? (
+        ) : shown !== undefined && page === 'check' ? (
+          <CheckPage {...{ store, open }} design={shown.evaluation.design} />
+        ) : shown !== undefined && told !== undefined && isQuestion(page) ? (
           <OpenQuestion {...{ store, state, open, shown, question: page, told }} />
         ) : (
           <>

@@ -2,7 +2,7 @@
 
 export { type BrokenRow, brokenDocument, brokenGround, brokenHeads, brokenRows, brokenSentence } from './breakage/broken-rows.ts'
 export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sentence.ts'
-export { conformityText, foundText, type PlanRow, planRows } from './checking/plan-rows.ts'
+export { conformityAnswer, conformityText, foundText, type PlanRow, planRows } from './checking/plan-rows.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
@@ -34,7 +34,7 @@ export { type Question, questionNamed, questions } from './questions/questions.t
 export { caution } from './sentences/caution.ts'
 export { linesApart } from './sentences/lines-apart.ts'
 export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence.ts'
-export { spreadSentence } from './sentences/spread-sentence.ts'
+export { spreadAsks, spreadSentence, spreadWords } from './sentences/spread-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
 export { type SpringRow, springDocument, springHeads, springRows, springSentence } from './springs/spring-rows.ts'
 export { type AdviceRow, adviceRows, frictionLines } from './tables/advice-rows.ts'
@@ -72,7 +72,13 @@ export {
   type YieldRow,
   yieldRows,
 } from './tables/spread-rows.ts'
-export { firstToGive, type StrengthRow, strengthDocument, strengthRows } from './tables/strength-rows.ts'
+export {
+  firstToGive,
+  type StrengthRow,
+  strengthDocument,
+  strengthPlace,
+  strengthRows,
+} from './tables/strength-rows.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { sayReading, setValue, type ValueText } from './tables/value-text.ts'
 export { drawWear } from './wear/draw-wear.ts'

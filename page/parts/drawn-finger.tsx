@@ -1,10 +1,10 @@
 import { useMemo, useState } from 'react'
-import type { Question } from '../../engine/index.ts'
 import type { Told } from '../../report/index.ts'
 import { mark } from '../state/attention.ts'
 import type { Grasp, Touched } from '../state/grasp.ts'
 import type { OpenedQuestion } from '../state/opened-question.ts'
 import { saidOf } from '../state/said.ts'
+import type { FingerSeen } from '../state/use-finger-view.ts'
 import { usePicture } from '../state/use-picture.ts'
 import { FingerView } from './finger-view.tsx'
 import { ForceChooser } from './force-chooser.tsx'
@@ -12,15 +12,13 @@ import { ForcesTable } from './forces-table.tsx'
 import { TouchedLine } from './touched-line.tsx'
 
 /** The finger at the posture of the pointer, with the forces that are asked for and what was touched in the drawing. */
-export function DrawnFinger(about: OpenedQuestion & { readonly drawn: Told; readonly pointed_ratio: number }) {
-  const { store, state, open, question, drawn, pointed_ratio } = about
-  const [asked, setAsked] = useState<Question>({ kind: 'return' })
+export function DrawnFinger(about: OpenedQuestion & { readonly drawn: Told; readonly seen: FingerSeen }) {
+  const { store, state, open, question, drawn, seen } = about
+  const { pointed_ratio, asked, ask } = seen
   const [touched, setTouched] = useState<Touched>()
-  const known = asked.kind === 'return' || drawn.design.loadCases.some((loadCase) => loadCase.id === asked.loadCase)
-  const chosen = useMemo<Question>(() => (known ? asked : { kind: 'return' }), [known, asked])
   const wanted = useMemo(
-    () => (question === 'hold' ? { pointed_ratio, question: chosen } : { pointed_ratio }),
-    [question, pointed_ratio, chosen],
+    () => (question === 'motion' ? { pointed_ratio } : { pointed_ratio, question: asked }),
+    [question, pointed_ratio, asked],
   )
   const picture = usePicture({ drawn, came: state.drawn, asked: wanted })
   const grasp = useMemo<Grasp>(
@@ -38,7 +36,7 @@ export function DrawnFinger(about: OpenedQuestion & { readonly drawn: Told; read
       <h2 id="finger" className="visually-hidden">
         The finger
       </h2>
-      {question === 'hold' ? <ForceChooser design={drawn.design} chosen={chosen} choose={setAsked} /> : null}
+      {question === 'motion' ? null : <ForceChooser design={drawn.design} chosen={asked} choose={ask} />}
       {picture === undefined ? null : (
         <FingerView evaluation={drawn} text={open.history.text} sheetKey={String(open.opening)} {...{ picture, grasp }} />
       )}

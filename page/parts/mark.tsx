@@ -8,12 +8,12 @@ const DRAWN: Readonly<Record<Answer, { readonly __html: string }>> = {
   notAsked: textOf('notAsked'),
 }
 
-/** A verdict mark with its word. */
-export function MarkWithWord({ answer }: { readonly answer: Answer }) {
+/** A verdict mark with its word, or with another that says the same of something else. */
+export function MarkWithWord({ answer, word = marks[answer].word }: { readonly answer: Answer; readonly word?: string }) {
   return (
     <span className={`verdict verdict-${answer}`}>
       <DrawnMark answer={answer} />
-      {marks[answer].word}
+      {word}
     </span>
   )
 }

@@ -1,25 +1,27 @@
-import { useCallback, useState } from 'react'
 import { caution, readTravel, type Told, travelEnd } from '../../report/index.ts'
 import type { OpenedQuestion } from '../state/opened-question.ts'
+import { useFingerView } from '../state/use-finger-view.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { DesignTables } from './design-tables.tsx'
 import { DrawnFinger } from './drawn-finger.tsx'
 import { FiguresTable } from './figures-table.tsx'
 import { FindingsTable } from './findings-table.tsx'
+import { GivesFirst } from './gives-first.tsx'
 import { LoadsTable } from './loads-table.tsx'
 import styles from './open-question.module.css'
 import { OverlapList } from './overlap-list.tsx'
 import { Plots } from './plots.tsx'
 import { Sensitivities } from './sensitivities.tsx'
 import { driveName, TravelPointer } from './travel-pointer.tsx'
+import { WornOut } from './worn-out.tsx'
 
 /** Everything that stands on a travel: drawing, tables, plots and the scale. `drawn` is the last evaluation that could be moved. */
 export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
   const { store, open, question, told, drawn } = about
-  const [pointed, setPointed] = useState(1)
+  const seen = useFingerView(question, drawn)
+  const { point, show } = seen
   const { travel } = drawn
-  const arc_ratio = Math.min(pointed, travel === undefined ? 1 : travelEnd(travel))
-  const point = useCallback((ratio: number) => setPointed(ratio), [])
+  const arc_ratio = Math.min(seen.pointed_ratio, travel === undefined ? 1 : travelEnd(travel))
   const calm = useSettled(told)
   const text = useSettled(open.history.text)
   return (
@@ -30,8 +32,9 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
           Drawn at {driveName(drawn.design)} {readTravel(travel, arc_ratio)}.
         </p>
       )}
-      <DrawnFinger {...about} pointed_ratio={pointed} />
+      <DrawnFinger {...about} seen={seen} />
       {question === 'motion' ? <OverlapList evaluation={calm} point={point} /> : null}
+      {question === 'strength' ? <GivesFirst evaluation={calm} show={show} /> : null}
       <DesignTables store={store} text={text} />
       {question === 'hold' ? (
         <section aria-labelledby="carries">
@@ -46,12 +49,16 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
       <p className={styles.caution} role="note">
         {caution}
       </p>
-      <section aria-labelledby="over-travel">
-        <h2 id="over-travel">Over the travel</h2>
-        <Plots {...{ evaluation: drawn, question, arc_ratio, point }}>
-          <p className={styles.printedCaution}>{caution}</p>
-        </Plots>
-      </section>
+      {question === 'strength' ? (
+        <WornOut design={calm.design} text={text} />
+      ) : (
+        <section aria-labelledby="over-travel">
+          <h2 id="over-travel">Over the travel</h2>
+          <Plots {...{ evaluation: drawn, question, arc_ratio, point }}>
+            <p className={styles.printedCaution}>{caution}</p>
+          </Plots>
+        </section>
+      )}
       <section aria-labelledby="figures" className={styles.figures}>
         <h2 id="figures">Figures and their working</h2>
         <FiguresTable evaluation={calm} question={question} />

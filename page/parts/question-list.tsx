@@ -7,16 +7,21 @@ import {
   type QuestionName,
   questions,
   setCostWords,
+  spreadWords,
   type Told,
 } from '../../report/index.ts'
+import { checkWords, useReadings } from '../check/readings.ts'
+import { spreadRun } from '../spread/spread-run.ts'
 import { useSetValue, useUnits } from '../state/units.ts'
-import type { OpenPage } from '../state/use-open-page.ts'
+import type { FurtherPage, OpenPage } from '../state/use-open-page.ts'
 import { DrawnMark } from './mark.tsx'
 import styles from './question-list.module.css'
 import { Value } from './value.tsx'
 
 /** The questions in order, each with its verdict and the figure that governs it. */
 export function QuestionList({ evaluation, open }: { readonly evaluation?: Told; readonly open: OpenPage }) {
+  const spread = spreadRun.use()?.reached
+  const readings = useReadings()
   return (
     <nav aria-label="Questions" className={styles.list}>
       <ul>
@@ -28,14 +33,29 @@ export function QuestionList({ evaluation, open }: { readonly evaluation?: Told;
             </a>
           </li>
         ))}
-        <li>
-          <a href="#make" aria-current={open === 'make' ? 'page' : undefined} className={styles.question}>
-            <span className={styles.word}>Make</span>
-            {evaluation === undefined ? null : <span className={styles.governing}>{setCostWords(evaluation.design)}</span>}
-          </a>
-        </li>
+        <Further page="spread" word="Spread" open={open} says={spread === undefined ? 'not counted yet' : spreadWords(spread)} />
+        <Further page="make" word="Make" open={open} says={evaluation && setCostWords(evaluation.design)} />
+        <Further page="check" word="Check" open={open} says={checkWords(readings)} />
       </ul>
     </nav>
+  )
+}
+
+/** A question that is answered by work of its own. */
+function Further(about: {
+  readonly page: FurtherPage
+  readonly word: string
+  readonly open: OpenPage
+  readonly says: string | undefined
+}) {
+  const { page, word, open, says } = about
+  return (
+    <li>
+      <a href={`#${page}`} aria-current={page === open ? 'page' : undefined} className={styles.question}>
+        <span className={styles.word}>{word}</span>
+        {says === undefined ? null : <span className={styles.governing}>{says}</span>}
+      </a>
+    </li>
   )
 }
 

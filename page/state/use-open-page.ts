@@ -2,10 +2,18 @@
 import { useEffect, useState } from 'react'
 import { type QuestionName, questions } from '../../report/index.ts'
 
-/** A page of the notebook: a question that an evaluation answers, Make, or the revisions of the design. */
-export type OpenPage = QuestionName | 'make' | 'revisions'
+/** Questions that are answered by work of their own, not by an evaluation. */
+export type FurtherPage = 'spread' | 'make' | 'check'
 
-const PAGES: readonly OpenPage[] = [...questions.map(({ name }) => name), 'make', 'revisions']
+/** A page of the notebook: a question, or the revisions of the design. */
+export type OpenPage = QuestionName | FurtherPage | 'revisions'
+
+const PAGES: readonly OpenPage[] = [...questions.map(({ name }) => name), 'spread', 'make', 'check', 'revisions']
+
+/** Whether an evaluation answers it. */
+export function isQuestion(page: OpenPage): page is QuestionName {
+  return questions.some(({ name }) => name === page)
+}
 
 /** The open page: Hold unless the address says another. */
 export function useOpenPage(): OpenPage {

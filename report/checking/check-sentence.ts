@@ -1,28 +1,29 @@
 /** The answer to Check in one plain sentence: whether the parts came right, and whether these parts hold and let go. */
-import type { Conformity, Evaluation } from '../../engine/index.ts'
+import { type Conformity, type MeasuredFinger, sentence } from '../../engine/index.ts'
 import { verdictSentence } from '../sentences/verdict-sentence.ts'
 import { asSentence, inside } from '../sentences/words.ts'
 
 /** What Check asks. */
 export const checkAsks = 'Did the parts come right, and will these parts hold and let go?'
 
-/** What was found of one set. */
-export interface CheckedSet {
+/** A measured set with its serial number. */
+export interface CheckedSet extends MeasuredFinger {
   readonly serial: string
-  readonly conformities: readonly Conformity[]
-  /** Characteristics of the plan that were not measured. */
-  readonly unmeasured_count: number
-  /** Absent where no finger can be built of what was measured. */
-  readonly evaluation?: Evaluation
-  readonly why?: string
 }
 
 /** `Set A-003: 11 readings are within their limits, 1 is outside. Built of what was measured: closed, pin topFar stands 7.9° short …` */
-export function checkSentence({ serial, conformities, unmeasured_count, evaluation, why }: CheckedSet): string {
+export function checkSentence(set: CheckedSet): string {
+  const { serial, conformities, unmeasured_count, evaluation } = set
   const counts = (['within', 'outside', 'undecided'] as const).flatMap((kind) => countedWords(kind, conformities))
   const left = unmeasured_count === 0 ? '' : `; ${unmeasured_count} of the plan were not measured and count as drawn`
-  const built = evaluation === undefined ? `no finger can be built of it: ${why}` : inside(verdictSentence(evaluation))
+  const built = evaluation === undefined ? `no finger can be built of it: ${whyNot(set)}` : inside(verdictSentence(evaluation))
   return `Set ${serial}: ${counts.join(', ')}${left}. ${asSentence(`built of what was measured: ${built}`)}`
+}
+
+/** The first problem; the others are mostly of its kind. */
+function whyNot({ problems }: CheckedSet): string {
+  const [first, ...more] = problems.map((problem) => sentence('', problem))
+  return more.length === 0 ? first : `${first} And ${more.length} more`
 }
 
 const WORDS: Readonly<Record<Conformity, string>> = {

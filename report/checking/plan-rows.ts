@@ -61,9 +61,10 @@ export function foundText(reading: Reading, system: UnitSystem = 'metric'): stri
   return least.number === most.number ? `${least.number} ${least.unit}` : `${least.number} to ${most.number} ${most.unit}`
 }
 
-const CONFORMITY = { within: 'met', outside: 'short', undecided: 'undecided' } as const
+/** The answer whose mark stands beside a reading. */
+export const conformityAnswer = { within: 'met', outside: 'short', undecided: 'undecided' } as const
 
 /** Mark and word of a reading against its limits. */
 export function conformityText(conformity: Conformity): string {
-  return `${marks[CONFORMITY[conformity]].character} ${conformity}`
+  return `${marks[conformityAnswer[conformity]].character} ${conformity}`
 }

@@ -93,15 +93,17 @@ describe('what is printed', () => {
   })
 
   it('counts the readings and says why nothing can be built', () => {
+    const problem = { code: 'too small', place: 'pins.mcp', found: 'pin in hole', needed: 'room' }
     const words = checkSentence({
       serial: 'A',
       conformities: ['within', 'outside', 'within'],
       unmeasured_count: 1,
-      why: 'pin in hole.',
+      readings: [],
+      problems: [problem, problem],
     })
     // SOURCE hand
     expect(words).toBe(
-      'Set A: 2 readings are within the limits, 1 reading is outside of them; 1 of the plan were not measured and count as drawn. Built of what was measured: no finger can be built of it: pin in hole.',
+      'Set A: 2 readings are within the limits, 1 reading is outside of them; 1 of the plan were not measured and count as drawn. Built of what was measured: no finger can be built of it: pins.mcp: pin in hole. Needed: room. And 1 more.',
     )
   })
 })

@@ -4,6 +4,15 @@ import { intervalText, shareText } from '../tables/spread-rows.ts'
 import { figureName } from './figure-name.ts'
 import { asSentence } from './words.ts'
 
+/** What Spread asks. */
+export const spreadAsks = 'Will every set behave so, with the shop’s tolerances and the coater’s thickness?'
+
+/** `97.3 % of sets meet every requirement`, for a list of questions. */
+export function spreadWords({ spread }: DesignSpread): string {
+  const { met } = spread.yields.all
+  return `${shareText(met.value, met)} of sets meet every requirement`
+}
+
 /** One sentence. */
 export function spreadSentence(told: DesignSpread): string {
   const { sources, requirements, spread } = told

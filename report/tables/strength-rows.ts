@@ -47,12 +47,25 @@ function underOf({ design, travel, units }: Told, { loadCase, doing, at }: Ranke
   return { loadCase: named.name, doing: DOING[doing], drive: setValue(at.drive, travel.driveUnit, units) }
 }
 
-/** Posture and forces that show what gives first: those of the least margin that a load case has; undefined where none has. */
-export function firstToGive({ strength }: Told): { readonly arc_ratio: number; readonly question: Question } | undefined {
-  const first = strength?.ranked.find(({ at, loadCase }) => at !== undefined && loadCase !== undefined)
-  if (first?.at === undefined || first.loadCase === undefined) return undefined
-  const kind = first.doing === 'closing' ? 'close' : 'hold'
-  return { arc_ratio: first.at.arc_ratio, question: { kind, loadCase: first.loadCase } }
+/** A posture and the forces there. */
+export interface ShownForces {
+  readonly arc_ratio: number
+  readonly question: Question
+}
+
+/** Posture and forces that show where a check has its least margin; undefined where it is no load case's. */
+export function strengthPlace({ at, loadCase, doing }: RankedStrength): ShownForces | undefined {
+  if (at === undefined || loadCase === undefined) return undefined
+  return { arc_ratio: at.arc_ratio, question: { kind: doing === 'closing' ? 'close' : 'hold', loadCase } }
+}
+
+/** Those of what gives first among the checks that a load case decides; undefined where none is. */
+export function firstToGive({ strength }: Told): ShownForces | undefined {
+  for (const check of strength?.ranked ?? []) {
+    const place = strengthPlace(check)
+    if (place) return place
+  }
+  return undefined
 }
 
 /** The list for machines: as the engine has it, drive positions in degrees or mm with their unit. */

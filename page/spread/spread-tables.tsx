@@ -1,0 +1,172 @@
+import { memo } from 'react'
+import type { DesignSpread } from '../../engine/index.ts'
+import {
+  adviceRows,
+  failureLines,
+  frictionLines,
+  type SpreadFigureRow,
+  spreadFigureRows,
+  type ValueText,
+  wearersLine,
+  yieldRows,
+} from '../../report/index.ts'
+import { MarkWithWord } from '../parts/mark.tsx'
+import { Value } from '../parts/value.tsx'
+import { useUnits } from '../state/units.ts'
+
+/** Everything that a run has reached, in tables. */
+export const SpreadTables = memo(function SpreadTables({ told }: { readonly told: DesignSpread }) {
+  const units = useUnits()
+  const advice = adviceRows(told)
+  return (
+    <>
+      <section aria-labelledby="yields">
+        <h2 id="yields">Share of sets that meets it</h2>
+        <Yields told={told} />
+        <Lines lines={[...failureLines(told), wearersLine(told)]} />
+      </section>
+      {advice.length === 0 ? null : (
+        <section aria-labelledby="changes">
+          <h2 id="changes">What to change</h2>
+          <Changes rows={advice} />
+        </section>
+      )}
+      <section aria-labelledby="figures-over-sets">
+        <h2 id="figures-over-sets">Figures over the sets</h2>
+        <Figures rows={spreadFigureRows(told, units)} />
+      </section>
+      <Listed heading="Friction that it bears, all else as drawn" lines={frictionLines(told)} />
+      <Listed heading="Held as drawn, because no tolerance is stated" lines={told.untolerated} />
+      <p className="aside">
+        Seed {told.asked.seed}, {told.spread.samples.to} sets; the same seed gives the same numbers.
+      </p>
+    </>
+  )
+})
+
+function Yields({ told }: { readonly told: DesignSpread }) {
+  return (
+    <table className="rows compact">
+      <thead>
+        <tr>
+          <th scope="col">Required</th>
+          <th scope="col" className="number">
+            Met by
+          </th>
+          <th scope="col">19 times in 20 within</th>
+          <th scope="col" className="number">
+            Undecided
+          </th>
+          <th scope="col">Verdict</th>
+        </tr>
+      </thead>
+      <tbody>
+        {yieldRows(told).map(({ id, title, met, interval, undecided, verdict, saved }) => (
+          <tr key={id}>
+            <th scope="row">
+              {title}
+              {saved === undefined ? null : <span className="reason">chance alone would need {saved} as many sets</span>}
+            </th>
+            <td className="number">{met}</td>
+            <td className="needed">{interval}</td>
+            <td className="number">{undecided}</td>
+            <td>
+              <MarkWithWord answer={verdict} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function Changes({ rows }: { readonly rows: ReturnType<typeof adviceRows> }) {
+  return (
+    <table className="rows compact">
+      <thead>
+        <tr>
+          <th scope="col">Change</th>
+          <th scope="col" className="number">
+            More sets that meet everything
+          </th>
+          <th scope="col">19 times in 20 within</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ change, gain, interval }) => (
+          <tr key={change}>
+            <th scope="row">{change}</th>
+            <td className="number">{gain}</td>
+            <td className="needed">{interval}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
+  return (
+    <table className="rows compact">
+      <thead>
+        <tr>
+          <th scope="col">Figure, and what its variance comes from</th>
+          <th scope="col" className="number">
+            Median
+          </th>
+          <th scope="col">All but one in 740 a side</th>
+          <th scope="col">Straight, ± 3 deviations</th>
+          <th scope="col">Worst case</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ id, title, counted, straight, worst, drivers }) => (
+          <tr key={id}>
+            <th scope="row">
+              {title}
+              {drivers.length === 0 ? null : <span className="reason">{drivers.join('; ')}</span>}
+            </th>
+            <td className="number">{counted === undefined ? '–' : <Value value={counted[1]} />}</td>
+            <td>{counted === undefined ? '–' : <Between ends={[counted[0], counted[2]]} />}</td>
+            <td>
+              <Between ends={straight} />
+            </td>
+            <td>
+              <Between ends={worst} />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+/** From one value to another, or the words that stand in their place. */
+function Between({ ends }: { readonly ends: readonly [ValueText, ValueText] | string }) {
+  if (typeof ends === 'string') return <span className="reason">{ends}</span>
+  return (
+    <>
+      {ends[0].number} to <Value value={ends[1]} />
+    </>
+  )
+}
+
+function Listed({ heading, lines }: { readonly heading: string; readonly lines: readonly string[] }) {
+  if (lines.length === 0) return null
+  return (
+    <section>
+      <h2>{heading}</h2>
+      <Lines lines={lines} />
+    </section>
+  )
+}
+
+function Lines({ lines }: { readonly lines: readonly string[] }) {
+  return lines
+    .filter((words) => words !== '')
+    .map((words) => (
+      <p key={words} className="aside">
+        {words}
+      </p>
+    ))
+}
