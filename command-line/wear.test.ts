@@ -57,6 +57,7 @@ describe('wear', () => {
     const { use: _, ...unused } = example
     const { status, errors } = await tryCommand(['wear', '-'], { input: JSON.stringify(unused) })
     expect(status).toBe(2)
+    expect(errors).toMatch(/^Undecided: /)
     expect(errors).toContain('use: nothing')
   })
 })

@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises'
 import type { Command } from 'commander'
 import pc from 'picocolors'
-import { type Design, type Life, type Lived, lifeOf, readDesign } from '../engine/index.ts'
+import { type Design, type Life, type Lived, lifeOf, type Problem, readDesign, sentence } from '../engine/index.ts'
 import {
   caution,
   curveRows,
@@ -55,13 +55,18 @@ async function tellWear({ json, drawing, ...named }: WearOptions & DesignNamed, 
   }
   const { life, missing } = lived(read.value)
   if (missing !== undefined) {
-    terminal.writeError(refusalText(file.shown, missing))
+    terminal.writeError(unknownText(file.shown, missing))
     return exitStatus.undecided
   }
   if (drawing !== undefined) await writeCurves(drawing, read.value, life)
   const document = { design: file.name, engine: engineName, wear: wearDocument(life) }
   terminal.write(json === true ? `${JSON.stringify(document, null, 2)}\n` : answer(read.value, life, terminal))
   return statusOf(life)
+}
+
+/** The design is sound; it does not say enough to judge its wear. */
+function unknownText(shown: string, missing: readonly Problem[]): string {
+  return `Undecided: ${shown} does not say enough to judge its wear.\n${missing.map((one) => `  ${sentence(shown, one)}\n`).join('')}`
 }
 
 /** Works through to the end; Ctrl-C stops it. */

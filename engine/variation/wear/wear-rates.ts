@@ -52,7 +52,7 @@ export function wearMissing({ design, joints }: Mechanism): readonly Problem[] {
     .map(({ id }) =>
       missing(
         `stops.${id}`,
-        'no line of contact',
+        'no line of contact across the width',
         'thickness or across of both parts, and a round that does not fill its socket',
       ),
     )
