@@ -1,14 +1,10 @@
-import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { Design } from '../design/design.ts'
-import { readDesign } from '../design/read-design.ts'
 import { evaluate } from '../evaluate.ts'
+import { heron } from '../strength/test-support/heron-bench.ts'
 import { forcesAt } from './at-posture.ts'
 import type { Evaluation, Figure } from './evaluation.ts'
 
-const read = readDesign(readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8'), 'heron')
-if (!read.value) throw new Error('the example is refused')
-const heron = read.value
 const evaluated = evaluate(heron)
 const figure = ({ figures }: Evaluation, id: string): Figure => {
   const found = figures.find((one) => one.id === id)

@@ -1,8 +1,5 @@
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import type { Design } from '../design/design.ts'
-import { readDesign } from '../design/read-design.ts'
 import { assemble } from '../motion/assemble.ts'
 import { mechanismOf } from '../motion/mechanism.ts'
 import { USUAL_FACTORS } from './factors.ts'
@@ -11,10 +8,7 @@ import type { Pressed } from './pressed.ts'
 import type { Strength } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 import { strengthOf } from './strength-of.ts'
-
-const read = readDesign(readFileSync(join(import.meta.dirname, '../../designs/heron.json'), 'utf8'), 'heron')
-if (read.problems !== undefined) throw new Error('the example is refused')
-const heron = read.value
+import { heron } from './test-support/heron-bench.ts'
 
 /** The example finger with a force at each pin that some pins are named for; x along the proximal phalanx, drawn posture. */
 function bench(forces: Readonly<Record<string, readonly [number, number]>>, design: Design = heron): StrengthBench {

@@ -76,6 +76,6 @@ function checksOfStops(bench: StrengthBench, stops: readonly (number | Strength)
   return bench.mechanism.design.stops.map((stop, index): NamedStrength => {
     const force = stops[index]
     const strength = typeof force === 'number' ? stopStrength(bench, { stop, force_N: force }) : force
-    return { name: `stop.${stop.id}.contact`, words: `stop ${stop.id} by a dent`, of: { kind: 'stop', index }, strength }
+    return { name: `stop.${stop.id}.contact`, words: `stop ${stop.id}`, of: { kind: 'stop', index }, strength }
   })
 }

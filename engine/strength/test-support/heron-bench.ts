@@ -11,8 +11,13 @@ import type { StrengthBench } from '../strength-bench.ts'
 const read = readDesign(readFileSync(join(import.meta.dirname, '../../../designs/heron.json'), 'utf8'), 'heron')
 if (read.problems !== undefined) throw new Error('the example is refused')
 
-/** The example finger. */
-export const heron: Design = read.value
+/** The example finger with its upper link in the middle, between the cheeks, where it bends its pins most, and without factors of its own. */
+export const heron: Design = withLinkBetween(read.value)
+
+function withLinkBetween({ factors: _, ...design }: Design): Design {
+  const across = [{ from_mm: -1, to_mm: 1 }]
+  return { ...design, parts: design.parts.map((part) => (part.id === 'topLink' ? { ...part, across } : part)) }
+}
 
 /** Forces on part b of the joints of some pins, mount frame, N. */
 export type ForcesOfPins = Readonly<Record<string, readonly [number, number]>>
