@@ -2,6 +2,7 @@ import { caution, readTravel, type Told, travelEnd } from '../../report/index.ts
 import type { OpenedQuestion } from '../state/opened-question.ts'
 import { useFingerView } from '../state/use-finger-view.ts'
 import { useSettled } from '../state/use-settled.ts'
+import { BrokenList } from './broken.tsx'
 import { DesignTables } from './design-tables.tsx'
 import { DrawnFinger } from './drawn-finger.tsx'
 import { FiguresTable } from './figures-table.tsx'
@@ -50,7 +51,10 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
         {caution}
       </p>
       {question === 'strength' ? (
-        <WornOut design={calm.design} text={text} />
+        <>
+          <WornOut design={calm.design} text={text} />
+          <BrokenList evaluation={calm} />
+        </>
       ) : (
         <section aria-labelledby="over-travel">
           <h2 id="over-travel">Over the travel</h2>
