@@ -5,6 +5,7 @@ import { wearRun } from '../state/wear-run.ts'
 import { Drawn } from './drawn.tsx'
 import { ProblemList } from './refusal.tsx'
 import { RunLine } from './run-line.tsx'
+import styles from './worn-out.module.css'
 
 /** When the finger is worn out: worked through in steps when somebody wants to know. */
 export const WornOut = memo(function WornOut({ design, text }: { readonly design: Design; readonly text: string }) {
@@ -25,7 +26,7 @@ const LifeOfIt = memo(function LifeOfIt({ design, life }: { readonly design: Des
   const shape = useMemo(() => drawWear(design, life), [design, life])
   return (
     <>
-      <Drawn shape={shape} />
+      <Drawn shape={shape} className={styles.curves} />
       <table className="rows compact">
         <thead>
           <tr>

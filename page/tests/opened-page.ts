@@ -18,7 +18,7 @@ export const exampleText = readFileSync(EXAMPLE, 'utf8')
 /** A browser for the tests of one file, and for each test a page server of its own with an empty store. */
 export interface Bench {
   /** Opens the page at a question and waits for its drawing. */
-  readonly open: (question: 'motion' | 'hold', options?: BrowserContextOptions) => Promise<Page>
+  readonly open: (question: 'motion' | 'hold' | 'strength', options?: BrowserContextOptions) => Promise<Page>
   /** Opens the address of the server as a stranger, and does not wait for a drawing. */
   readonly knock: (options?: BrowserContextOptions) => Promise<Page>
   /** Everything the browser complained about, and every address outside of the server that it asked for. */
