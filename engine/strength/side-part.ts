@@ -66,6 +66,7 @@ function weakest(bench: StrengthBench, leant: Leant, pushed: PushedLine): Streng
     if (!worst || stress > worst.stress) worst = { section, stress, asked }
   }
   if (!worst || !own.material) return UNLEANT
+  if (!Number.isFinite(worst.stress)) return { why: `the outline of parts.${own.id} leaves no section that could bear it` }
   const steps = [
     { name: 'bending moment out of the plane', value: Math.abs(worst.asked.bending_Nmm), unit: 'N·mm' },
     { name: 'twisting moment', value: Math.abs(worst.asked.twist_Nmm), unit: 'N·mm' },

@@ -34,7 +34,8 @@ describe.each(['heron', 'crane'])('of every thing of %s', (name) => {
   it('it is removed when nobody names it and the file can do without, and only then', () => {
     for (const place of things) {
       const removal = removalOf(text, place)
-      const after = readDesign(changeDocument(text, [{ kind: 'remove', place }])).problems
+      const changes = removal.changes ?? [{ kind: 'remove', place } as const]
+      const after = readDesign(changeDocument(text, changes)).problems
       if (removal.changes) expect(after, place.join('.')).toBeUndefined()
       else expect(removal.dependents.length + removal.problems.length, place.join('.')).toBeGreaterThan(0)
     }
