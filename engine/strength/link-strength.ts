@@ -7,6 +7,7 @@ import { tensionLimits } from './material-limits.ts'
 import { outlineReach } from './outline-reach.ts'
 import { partWidth } from './part-width.ts'
 import type { Pressed } from './pressed.ts'
+import { turnsOf } from './states-by-case.ts'
 import { foundAt, type Strength } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -83,14 +84,19 @@ function mostAlong(
   sense: 1 | -1,
 ): { readonly force_N: number; readonly state: Pressed } | undefined {
   const [first, second] = ends
-  const own_rad = Math.atan2(second.at.y_mm - first.at.y_mm, second.at.x_mm - first.at.x_mm)
+  const length = Math.hypot(second.at.x_mm - first.at.x_mm, second.at.y_mm - first.at.y_mm)
+  const own = { x: (second.at.x_mm - first.at.x_mm) / length, y: (second.at.y_mm - first.at.y_mm) / length }
+  const turns = turnsOf(states, part)
   let most: { readonly force_N: number; readonly state: Pressed } | undefined
-  for (const state of states) {
-    const along = state.posture[3 * part + 2] + own_rad
+  for (let index = 0; index < states.length; index++) {
+    const state = states[index]
+    const [cos, sin] = [turns[2 * index], turns[2 * index + 1]]
+    const x = cos * own.x - sin * own.y
+    const y = sin * own.x + cos * own.y
     let pull = 0
     for (const { joint, outward } of ends) {
       const side = (mechanism.joints[joint].b === part ? 1 : -1) * outward
-      pull += (side * (state.forces[2 * joint] * Math.cos(along) + state.forces[2 * joint + 1] * Math.sin(along))) / 2
+      pull += (side * (state.forces[2 * joint] * x + state.forces[2 * joint + 1] * y)) / 2
     }
     if (sense * pull > (most?.force_N ?? 0)) most = { force_N: sense * pull, state }
   }

@@ -75,8 +75,8 @@ interface LugState {
 /**
  * The states with the largest stress of each kind; undefined where nothing presses the part there.
  *
- * The most pressed state is measured first. Another is measured only where it could be worse than what was found before it: by its
- * force, and by a lower bound of the material in its direction. The last states press most and are looked at first.
+ * The most pressed state is measured first, then those with the largest bounds: by their force, and by a lower bound of the material in its
+ * direction. Another is measured only where its bound is worse than what was found.
  */
 function worstLugs({ mechanism, states }: StrengthBench, at: LugHole): Record<keyof LugStrength, LugState> | undefined {
   const part = mechanism.design.parts[at.part]
@@ -87,12 +87,15 @@ function worstLugs({ mechanism, states }: StrengthBench, at: LugHole): Record<ke
   const hole = { part, at, joints, table: edgeTableAt(part, at.hole) }
   const first = lugUnder(hole, states[most])
   let worst: Record<keyof LugStrength, LugState> = { bearing: first, tearOut: first, section: first }
-  let beaten = beatenBy(worst, hole)
-  for (let index = states.length - 1; index >= 0; index--) {
-    if (squares[index] <= beaten.idle_N2 || isBeaten(beaten, hole, { state: states[index], square: squares[index] })) continue
+  const bounds = boundsOver(hole, states, { squares, first })
+  const measure = (index: number): void => {
+    const { tearOut, section } = worst
+    if (bounds.tearOut[index] <= tearOut.stresses.tearOut && bounds.section[index] <= section.stresses.section) return
     worst = worseOf(worst, lugUnder(hole, states[index]))
-    beaten = beatenBy(worst, hole)
   }
+  measure(largest(bounds.tearOut))
+  measure(largest(bounds.section))
+  for (let index = states.length - 1; index >= 0; index--) measure(index)
   return worst
 }
 
@@ -104,39 +107,50 @@ interface PressedHole {
   readonly table: EdgeTable
 }
 
-/** What a further state has to exceed. */
-interface Beaten {
-  /** Force over what is left ahead (two planes) and beside, N/mm. */
-  readonly tearOut: number
-  readonly section: number
-  /** Below this square of its force a state is beaten in every direction, N². */
-  readonly idle_N2: number
+/** Of each state a stress that it cannot exceed, MPa; 0 where it is less than the first in every direction. */
+interface Bounds {
+  readonly tearOut: Float64Array
+  readonly section: Float64Array
 }
 
-function isBeaten(
-  { tearOut, section }: Beaten,
-  { part, at, joints, table }: PressedHole,
-  { state, square }: { readonly state: Pressed; readonly square: number },
-): boolean {
+function boundsOver(
+  hole: PressedHole,
+  states: readonly Pressed[],
+  { squares, first }: { readonly squares: Float64Array; readonly first: LugState },
+): Bounds {
+  const { part, at, joints, table } = hole
   const { diameter_mm } = part.holes[at.hole]
-  const force_N = Math.sqrt(square)
-  const angle = angleIn(state, at.part, joints)
-  if (force_N > tearOut * (2 * leastReach(table, angle) - diameter_mm)) return false
-  const beside_mm = leastReach(table, angle + Math.PI / 2) + leastReach(table, angle - Math.PI / 2) - diameter_mm
-  return force_N <= section * beside_mm
+  const { thickness_mm } = first.asked
+  const nearest_mm = Math.max(0, 2 * leastOfAll(table) - diameter_mm)
+  const idle_N2 = (Math.min(first.stresses.tearOut, first.stresses.section) * thickness_mm * nearest_mm) ** 2
+  const bounds = { tearOut: new Float64Array(states.length), section: new Float64Array(states.length) }
+  for (let index = 0; index < states.length; index++) {
+    if (squares[index] <= idle_N2) continue
+    const pressure = Math.sqrt(squares[index]) / thickness_mm
+    const angle = angleIn(states[index], at.part, joints)
+    const beside_mm = leastReach(table, angle + Math.PI / 2) + leastReach(table, angle - Math.PI / 2)
+    bounds.tearOut[index] = overMaterial(pressure, 2 * leastReach(table, angle) - diameter_mm)
+    bounds.section[index] = overMaterial(pressure, beside_mm - diameter_mm)
+  }
+  return bounds
+}
+
+/** Infinite where nothing may be left. */
+function overMaterial(pressure: number, material_mm: number): number {
+  return material_mm > 0 ? pressure / material_mm : Number.POSITIVE_INFINITY
+}
+
+/** Place of the largest; the last of several. */
+function largest(values: Float64Array): number {
+  let most = 0
+  for (let index = 1; index < values.length; index++) if (values[index] >= values[most]) most = index
+  return most
 }
 
 /** Direction of the force on a part, in its frame, rad. */
 function angleIn(state: Pressed, part: number, joints: PinnedJoints): number {
   const { x, y } = forceThrough(joints, state)
   return Math.atan2(y, x) - state.posture[3 * part + 2]
-}
-
-function beatenBy({ tearOut, section }: Record<keyof LugStrength, LugState>, { part, at, table }: PressedHole): Beaten {
-  const { thickness_mm } = tearOut.asked
-  const beaten = { tearOut: tearOut.stresses.tearOut * thickness_mm, section: section.stresses.section * thickness_mm }
-  const nearest_mm = Math.max(0, 2 * leastOfAll(table) - part.holes[at.hole].diameter_mm)
-  return { ...beaten, idle_N2: (Math.min(beaten.tearOut, beaten.section) * nearest_mm) ** 2 }
 }
 
 function worseOf(before: Record<keyof LugStrength, LugState>, now: LugState): Record<keyof LugStrength, LugState> {

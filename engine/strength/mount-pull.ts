@@ -9,7 +9,7 @@
  * screw is charged with all of its share although the closed joint takes most of it off the screw. Forces between parts of the finger, the
  * drive's and the springs' among them, cancel: only what touches a pad counts. Forces out of the plane are left out.
  */
-import type { LoadCase } from '../design/design.ts'
+import type { LoadCase, PadForceDirection } from '../design/design.ts'
 import type { Screw } from '../design/screws/screw.ts'
 import { type Mechanism, placed } from '../motion/mechanism.ts'
 import type { Vector } from '../numbers/vector.ts'
@@ -48,18 +48,28 @@ export function mountPulls(
   const group = groupOf(screws)
   const most = screws.map((): MountPull | string => ({ pull_N: 0 }))
   for (const state of states) {
-    for (const wrench of wrenchesOf(mechanism, state, group.middle)) {
-      for (const [index, along] of group.along_mm.entries()) {
-        const pull = pullOf(group, along, wrench)
-        const known = most[index]
-        if (typeof known === 'string') continue
-        if (pull === undefined)
-          most[index] = 'the screws that hold the mount stand in one line along their pull, and the load turns it'
-        else if (pull > known.pull_N) most[index] = { pull_N: pull, at: state }
-      }
-    }
+    const load = loadOf(mechanism, state, group.middle)
+    noteWrench(most, group, { wrench: load, state })
+    const kept = withKeeper(mechanism, state, { load, about: group.middle })
+    if (kept) noteWrench(most, group, { wrench: kept, state })
   }
   return most
+}
+
+/** Keeps of each screw the largest pull. */
+function noteWrench(
+  most: (MountPull | string)[],
+  group: Group,
+  { wrench, state }: { readonly wrench: Wrench; readonly state: LoadedPosture },
+): void {
+  for (let index = 0; index < most.length; index++) {
+    const known = most[index]
+    if (typeof known === 'string') continue
+    const pull = pullOf(group, group.along_mm[index], wrench)
+    if (pull === undefined)
+      most[index] = 'the screws that hold the mount stand in one line along their pull, and the load turns it'
+    else if (pull > known.pull_N) most[index] = { pull_N: pull, at: state }
+  }
 }
 
 interface Group {
@@ -95,34 +105,43 @@ function pullOf({ pull, count, spread_mm2 }: Group, along_mm: number, { force, m
   return even - (along_mm * moment_Nmm) / spread_mm2
 }
 
-/** The load alone, and with the keeper at the most that it is allowed; the worse counts. */
-function wrenchesOf(mechanism: Mechanism, { loadCase, posture }: LoadedPosture, about: Vector): readonly Wrench[] {
-  const load = loadCase.forces.map((force) => padWrench(mechanism, posture, { ...force, about }))
-  const sum = summed(load)
-  const { keeper } = loadCase
-  if (keeper?.port.kind !== 'force') return [sum]
-  return [sum, summed([sum, padWrench(mechanism, posture, { ...keeper.port, force_N: keeper.allowed, about })])]
+/** The load alone. */
+function loadOf(mechanism: Mechanism, { loadCase, posture }: LoadedPosture, about: Vector): Wrench {
+  let x = 0
+  let y = 0
+  let moment_Nmm = 0
+  for (const force of loadCase.forces) {
+    const one = padWrench(mechanism, posture, { force, force_N: force.force_N, about })
+    x += one.force.x
+    y += one.force.y
+    moment_Nmm += one.moment_Nmm
+  }
+  return { force: { x, y }, moment_Nmm }
 }
 
-type PadForce = LoadCase['forces'][number] & { readonly about: Vector }
+/** The load with the keeper at the most that it is allowed; undefined where the keeper is no force on a pad. */
+function withKeeper(
+  mechanism: Mechanism,
+  { loadCase: { keeper }, posture }: LoadedPosture,
+  { load, about }: { readonly load: Wrench; readonly about: Vector },
+): Wrench | undefined {
+  if (keeper?.port.kind !== 'force') return undefined
+  const own = padWrench(mechanism, posture, { force: keeper.port, force_N: keeper.allowed, about })
+  const force = { x: load.force.x + own.force.x, y: load.force.y + own.force.y }
+  return { force, moment_Nmm: load.moment_Nmm + own.moment_Nmm }
+}
 
-function padWrench(
-  { design }: Mechanism,
-  posture: Float64Array,
-  { part, pad, frame, direction_rad, force_N, about }: PadForce,
-): Wrench {
+interface PadForce {
+  readonly force: PadForceDirection
+  readonly force_N: number
+  readonly about: Vector
+}
+
+function padWrench({ design }: Mechanism, posture: Float64Array, { force, force_N, about }: PadForce): Wrench {
+  const { part, pad, frame, direction_rad } = force
   const at = placed(posture, part, design.parts[part].pads[pad].at)
   const direction = direction_rad + posture[3 * frame + 2]
-  const force = { x: force_N * Math.cos(direction), y: force_N * Math.sin(direction) }
-  return { force, moment_Nmm: (at.x_mm - about.x) * force.y - (at.y_mm - about.y) * force.x }
-}
-
-function summed(wrenches: readonly Wrench[]): Wrench {
-  return wrenches.reduce(
-    (sum, { force, moment_Nmm }) => ({
-      force: { x: sum.force.x + force.x, y: sum.force.y + force.y },
-      moment_Nmm: sum.moment_Nmm + moment_Nmm,
-    }),
-    { force: { x: 0, y: 0 }, moment_Nmm: 0 },
-  )
+  const x = force_N * Math.cos(direction)
+  const y = force_N * Math.sin(direction)
+  return { force: { x, y }, moment_Nmm: (at.x_mm - about.x) * y - (at.y_mm - about.y) * x }
 }

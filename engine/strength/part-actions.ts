@@ -9,14 +9,6 @@ import type { Mechanism } from '../motion/mechanism.ts'
 import type { Cuts } from './part-cuts.ts'
 import type { Pressed } from './pressed.ts'
 
-/** A force at a place of a part: along its line and across it to the left. mm, N. */
-export interface PartAction {
-  readonly along_mm: number
-  readonly off_mm: number
-  readonly along_N: number
-  readonly across_N: number
-}
-
 /** A place of a part where a joint gives it force: +1 where it is the joint's part b. */
 interface JointPlace {
   readonly joint: number
@@ -39,22 +31,38 @@ export interface CutPart {
   readonly cuts: Cuts
 }
 
-/** Forces of the joints and of the load case on a part. */
-export function partActions({ design }: Mechanism, state: Pressed, { part, places, cuts }: CutPart): readonly PartAction[] {
-  const line = Math.atan2(cuts.axes.along.y, cuts.axes.along.x) + state.posture[3 * part + 2]
-  const cos = Math.cos(line)
-  const sin = Math.sin(line)
-  const own = (at: Point, x: number, y: number): PartAction => {
-    return { ...cuts.place(at), along_N: cos * x + sin * y, across_N: cos * y - sin * x }
-  }
-  const atHoles = places.map(({ joint, side, at }) => own(at, side * state.forces[2 * joint], side * state.forces[2 * joint + 1]))
-  const loadCase = design.loadCases.find(({ id }) => id === state.loadCase)
+/** Forces at places of a part, one row each: along its line and off it to the left, mm; along it and across it to the left, N. */
+export type PartActions = Float64Array
+
+/** Numbers in a row of PartActions. */
+export const ACTION_ROW = 4
+
+/** Forces of the joints and of the load case on a part. @param loadCase of the state */
+export function partActions(
+  { design }: Mechanism,
+  { posture, forces }: Pressed,
+  { of: { part, places, cuts }, loadCase }: { readonly of: CutPart; readonly loadCase: LoadCase | undefined },
+): PartActions {
   const pushed = (loadCase?.forces ?? []).filter((force) => force.part === part)
-  const atPads = pushed.map(({ pad, force_N, direction_rad, frame }) => {
-    const direction = direction_rad + state.posture[3 * frame + 2]
-    return own(design.parts[part].pads[pad].at, force_N * Math.cos(direction), force_N * Math.sin(direction))
-  })
-  return [...atHoles, ...atPads]
+  const actions = new Float64Array(ACTION_ROW * (places.length + pushed.length))
+  const turn = posture[3 * part + 2]
+  const { along } = cuts.axes
+  const cos = along.x * Math.cos(turn) - along.y * Math.sin(turn)
+  const sin = along.y * Math.cos(turn) + along.x * Math.sin(turn)
+  let row = 0
+  const add = (at: Point, x: number, y: number): void => {
+    const { along_mm, off_mm } = cuts.place(at)
+    actions[row++] = along_mm
+    actions[row++] = off_mm
+    actions[row++] = cos * x + sin * y
+    actions[row++] = cos * y - sin * x
+  }
+  for (const { joint, side, at } of places) add(at, side * forces[2 * joint], side * forces[2 * joint + 1])
+  for (const { pad, force_N, direction_rad, frame } of pushed) {
+    const direction = direction_rad + posture[3 * frame + 2]
+    add(design.parts[part].pads[pad].at, force_N * Math.cos(direction), force_N * Math.sin(direction))
+  }
+  return actions
 }
 
 /** Places of a part where the rest of its balance can act under a load case: its stops, springs, the drive and the keeper. Part frame. */

@@ -8,10 +8,10 @@
  * N, V and M are the sums over what acts beyond the cut. Where the rest of the balance (stops, springs, drive, keeper) may act on both sides
  * of it, the worse of the two is charged: all of it beyond the cut, or none.
  */
-import type { Part } from '../design/design.ts'
+import type { Design, LoadCase, Part } from '../design/design.ts'
 import { tensionLimits } from './material-limits.ts'
-import { type CutPart, jointPlaces, type PartAction, partActions, restPlaces } from './part-actions.ts'
-import { cutsOf } from './part-cuts.ts'
+import { ACTION_ROW, type CutPart, jointPlaces, type PartActions, partActions, restPlaces } from './part-actions.ts'
+import { type Cuts, cutsOf } from './part-cuts.ts'
 import { partWidth } from './part-width.ts'
 import { type Pressed, squaresThrough } from './pressed.ts'
 import type { Section } from './section.ts'
@@ -27,20 +27,12 @@ export function partBending(bench: StrengthBench, part: number): Strength {
   if (missing !== undefined || !own.material) return { why: missing ?? '' }
   const cuts = cutsOf(own)
   if (!cuts) return UNPRESSED
-  const cutPart = { part, cuts, places: jointPlaces(mechanism, part) }
-  let worst: BentCut | undefined
-  for (const state of pressingStates(bench, cutPart)) {
-    const now = worstCut(cutPart, {
-      state,
-      actions: partActions(mechanism, state, cutPart),
-      sides: sidesIn(bench, cutPart, state),
-    })
-    if (now && (!worst || now.stress > worst.stress)) worst = now
-  }
+  const worst = worstOfCases(bench, { part, cuts, places: jointPlaces(mechanism, part) })
   if (!worst) return UNPRESSED
+  const { along_N, moment_Nmm } = worst.held
   const steps = [
-    { name: 'force along the part', value: Math.abs(worst.along_N), unit: 'N' },
-    { name: 'bending moment', value: Math.abs(worst.moment_Nmm), unit: 'N·mm' },
+    { name: 'force along the part', value: Math.abs(along_N), unit: 'N' },
+    { name: 'bending moment', value: Math.abs(moment_Nmm), unit: 'N·mm' },
     { name: 'height of the weakest section', value: worst.section.height_mm, unit: 'mm' },
   ] as const
   const limits = tensionLimits(own.material, worst.stress, factors)
@@ -53,17 +45,33 @@ function missingOf(part: Part): string | undefined {
   return part.outline.length === 0 ? `parts.${part.id} has no outline to measure sections on` : undefined
 }
 
-/** Of each load case the state with the largest force in each joint of a part, and all in which it is held closed. */
-function pressingStates({ states }: StrengthBench, { places }: CutPart): Iterable<Pressed> {
-  const chosen = new Set<Pressed>()
-  for (const ofCase of statesByCase(states).values()) {
-    for (const { joint } of places) {
-      const squares = squaresThrough([{ joint, side: 1 }], states)
-      let most = ofCase[0]
-      for (const index of ofCase) if (squares[index] > squares[most]) most = index
-      if (squares[most] > 0) chosen.add(states[most])
+/** The worst cut of a part over all load cases. */
+function worstOfCases({ mechanism, states }: StrengthBench, of: CutPart): BentCut | undefined {
+  let worst: BentCut | undefined
+  for (const [id, ofCase] of statesByCase(states)) {
+    const loadCase = mechanism.design.loadCases.find((one) => one.id === id)
+    const sides = sidesUnder(mechanism.design, of, loadCase)
+    for (const state of pressingStates(states, ofCase, of)) {
+      const now = worstCut(of.cuts, { actions: partActions(mechanism, state, { of, loadCase }), sides })
+      if (!worst || now.stress > worst.stress) worst = { ...now, state }
     }
-    for (const index of ofCase) if (places.length > 0 && states[index].doing === 'held closed') chosen.add(states[index])
+  }
+  return worst
+}
+
+/** Of a load case the state with the largest force in each joint of a part, and all in which it is held closed. */
+function pressingStates(states: readonly Pressed[], ofCase: Int32Array, { places }: CutPart): Iterable<Pressed> {
+  const chosen = new Set<Pressed>()
+  for (const { joint } of places) {
+    const squares = squaresThrough([{ joint, side: 1 }], states)
+    let most = ofCase[0]
+    for (let place = 1; place < ofCase.length; place++) if (squares[ofCase[place]] > squares[most]) most = ofCase[place]
+    if (squares[most] > 0) chosen.add(states[most])
+  }
+  if (places.length === 0) return chosen
+  for (let place = 0; place < ofCase.length; place++) {
+    const state = states[ofCase[place]]
+    if (state.doing === 'held closed') chosen.add(state)
   }
   return chosen
 }
@@ -75,10 +83,8 @@ const BEFORE: Sides = [-1]
 const BOTH: Sides = [1, -1]
 
 /** Of each cut the side on which the rest of the balance cannot act, or both where it may be anywhere. */
-function sidesIn({ mechanism }: StrengthBench, { part, cuts }: CutPart, { loadCase }: Pressed): readonly Sides[] {
-  const { design } = mechanism
-  const given = design.loadCases.find(({ id }) => id === loadCase)
-  const rest = restPlaces(design, part, given).map((at) => cuts.place(at).along_mm)
+function sidesUnder(design: Design, { part, cuts }: CutPart, loadCase: LoadCase | undefined): readonly Sides[] {
+  const rest = restPlaces(design, part, loadCase).map((at) => cuts.place(at).along_mm)
   if (rest.length === 0) return cuts.along_mm.map(() => BOTH)
   const first = Math.min(...rest)
   const last = Math.max(...rest)
@@ -87,30 +93,34 @@ function sidesIn({ mechanism }: StrengthBench, { part, cuts }: CutPart, { loadCa
 
 /** What acts on a part in one state. */
 interface Acting {
-  readonly state: Pressed
-  readonly actions: readonly PartAction[]
+  readonly actions: PartActions
   /** Of each cut. */
   readonly sides: readonly Sides[]
 }
 
-interface BentCut {
-  readonly state: Pressed
+/** A cut with what it holds. */
+interface LoadedCut {
   readonly section: Section
   readonly stress: number
-  readonly along_N: number
-  readonly moment_Nmm: number
+  readonly held: Held
 }
 
-function worstCut({ cuts }: CutPart, { state, actions, sides }: Acting): BentCut | undefined {
-  let worst: BentCut | undefined
-  for (const [index, section] of cuts.sections.entries()) {
-    for (const side of sides[index]) {
-      const { along_N, across_N, moment_Nmm } = heldBy(actions, { cut_mm: cuts.along_mm[index], off_mm: section.off_mm, side })
-      const stress = stressOf({ along_N, across_N, moment_Nmm }, section, cuts.width_mm)
-      if (!worst || stress > worst.stress) worst = { state, section, stress, along_N, moment_Nmm }
+type BentCut = LoadedCut & { readonly state: Pressed }
+
+function worstCut(cuts: Cuts, { actions, sides }: Acting): LoadedCut {
+  let stress = -1
+  let index = 0
+  let side: 1 | -1 = 1
+  for (let cut = 0; cut < cuts.sections.length; cut++) {
+    for (const one of sides[cut]) {
+      const now = stressOf(heldBy(cuts, actions, { cut, side: one }), cuts.sections[cut], cuts.width_mm)
+      if (now <= stress) continue
+      stress = now
+      index = cut
+      side = one
     }
   }
-  return worst
+  return { section: cuts.sections[index], stress, held: heldBy(cuts, actions, { cut: index, side }) }
 }
 
 /** N, V and M of a cut. */
@@ -120,22 +130,24 @@ interface Held {
   readonly moment_Nmm: number
 }
 
+/** A cut by its place in the list, and the side that is summed over. */
 interface CutSide {
-  readonly cut_mm: number
-  readonly off_mm: number
+  readonly cut: number
   readonly side: 1 | -1
 }
 
-function heldBy(actions: readonly PartAction[], { cut_mm, off_mm, side }: CutSide): Held {
+function heldBy({ along_mm, sections }: Cuts, actions: PartActions, { cut, side }: CutSide): Held {
+  const cut_mm = along_mm[cut]
+  const { off_mm } = sections[cut]
   let along_N = 0
   let across_N = 0
   let moment_Nmm = 0
-  for (const action of actions) {
-    const reach = action.along_mm - cut_mm
+  for (let row = 0; row < actions.length; row += ACTION_ROW) {
+    const reach = actions[row] - cut_mm
     if (side * reach <= 0) continue
-    along_N += action.along_N
-    across_N += action.across_N
-    moment_Nmm += reach * action.across_N - (action.off_mm - off_mm) * action.along_N
+    along_N += actions[row + 2]
+    across_N += actions[row + 3]
+    moment_Nmm += reach * actions[row + 3] - (actions[row + 1] - off_mm) * actions[row + 2]
   }
   return { along_N, across_N, moment_Nmm }
 }

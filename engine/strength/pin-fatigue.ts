@@ -1,9 +1,9 @@
 /** A pin that is bent to and fro over its life: it cracks from use. */
 import type { Design } from '../design/design.ts'
-import { amplitudeAlone, type Borne, fatigueLimit } from './fatigue.ts'
+import { amplitudeAlone, fatigueLimit } from './fatigue.ts'
 import { life } from './life.ts'
 import { pinPerNewton } from './pin-stress.ts'
-import { type Bending, type PinSwing, pinSwings } from './pin-swing.ts'
+import { type Bending, worstSwing } from './pin-swing.ts'
 import { foundAt, type Strength, UNPRESSED } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -26,7 +26,7 @@ export function pinFatigue({ mechanism, states, factors }: StrengthBench, pin: n
     return per ? [{ joint: index, perN_MPa: Math.max(per.bending, SHEAR_AS_TENSION_ratio * per.shear) }] : []
   })
   if (bent.length === 0) return { why: 'its parts do not lie so that the pin could be fixed between them' }
-  const worst = worstSwing(pinSwings(mechanism, states, bent), borne)
+  const worst = worstSwing({ mechanism, states }, bent, (swing) => amplitudeAlone(swing, borne))
   if (!worst) return UNPRESSED
   const { swing, state } = worst
   const steps = [
@@ -35,18 +35,6 @@ export function pinFatigue({ mechanism, states, factors }: StrengthBench, pin: n
     { name: 'amplitude borne for the closings of its life', value: borne.strength_MPa, unit: 'MPa' },
   ] as const
   return foundAt({ limits: [fatigueLimit(swing, borne, factors.yield)], steps }, { state }, '')
-}
-
-function worstSwing(swings: readonly PinSwing[], borne: Borne): PinSwing | undefined {
-  let most = 0
-  let worst: PinSwing | undefined
-  for (const one of swings) {
-    const alone = amplitudeAlone(one.swing, borne)
-    if (alone <= most) continue
-    most = alone
-    worst = one
-  }
-  return worst
 }
 
 function missingOf({ parts, pins }: Design, pin: number): string | undefined {

@@ -5,7 +5,8 @@ import type { Vector } from '../numbers/vector.ts'
 import { pinBending, pinShear } from './lug.ts'
 import { shearLimits, tensionLimits } from './material-limits.ts'
 import { type PinBeam, type PinPlate, pinBeam } from './pin-beam.ts'
-import { forceThrough, jointsAt, mostPressed, type Pressed, squaresThrough } from './pressed.ts'
+import { pinBeamPerNewton } from './pin-stress.ts'
+import { forceThrough, jointsAt, mostPressed, type Pressed, sizeAt, squaresThrough } from './pressed.ts'
 import { foundAt, type Strength, UNPRESSED, worse } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -28,7 +29,7 @@ export function pinStrength(bench: StrengthBench, pin: number): PinStrength {
   for (const [joint, { pin: own }] of mechanism.joints.entries()) {
     const most = own === pin ? mostPressed(squaresThrough([{ joint, side: 1 }], states)) : undefined
     const state = most === undefined ? undefined : states[most]
-    const beam = state && pinBeam(platesOf(mechanism, state, pin))
+    const beam = state && beamIn(mechanism, state, joint)
     if (!beam) continue
     const now = underBeam(bench, pin, { beam, state })
     worst = { shear: worse(worst?.shear, now.shear), bending: worse(worst?.bending, now.bending) }
@@ -69,6 +70,15 @@ function underBeam(
     ],
   } as const
   return { shear: foundAt(shear, { state }, missing), bending: foundAt(bending, { state }, missing) }
+}
+
+/** The pin of a joint in one state: in proportion to the force where it joins two parts, else by what all of them give it. */
+function beamIn(mechanism: Mechanism, state: Pressed, joint: number): PinBeam | undefined {
+  const { pin, b } = mechanism.joints[joint]
+  if (mechanism.design.pins[pin].joins.length > 2) return pinBeam(platesOf(mechanism, state, pin))
+  const perNewton = pinBeamPerNewton(mechanism.design, { pin, part: b })
+  const force_N = sizeAt(state, joint)
+  return perNewton && { shear_N: force_N * perNewton.shear_N, moment_Nmm: force_N * perNewton.moment_Nmm }
 }
 
 /** What every slice of the joined parts gives to the pin: the opposite of what the part takes from it, spread by width. */

@@ -10,7 +10,7 @@
  */
 import type { Mechanism } from '../motion/mechanism.ts'
 import type { Swing } from './fatigue.ts'
-import type { Pressed } from './pressed.ts'
+import { type Pressed, squaresThrough } from './pressed.ts'
 import { statesByCase, turnsOf } from './states-by-case.ts'
 
 /** Lines through the middle of a pin along which its stress is followed. */
@@ -41,9 +41,63 @@ export interface PinSwing {
  *             the pin at the same place: the safe side
  */
 export function pinSwings(mechanism: Mechanism, states: readonly Pressed[], bent: readonly Bending[]): readonly PinSwing[] {
-  const { a } = mechanism.joints[bent[0].joint]
-  const seen = { states, bent, turns: turnsOf(states, a) }
+  const seen = seenOf(mechanism, states, bent)
   return [...statesByCase(states).values()].flatMap((ofCase) => swingsOf(states, reachedIn(seen, ofCase)))
+}
+
+/**
+ * The worst swing of a pin; undefined where nothing presses it. A load case is left out where even its largest stress, to and fro, would
+ * be no worse than what was found.
+ *
+ * @param bent as above
+ * @param badness of a swing: grows with its most and with its least the other way
+ */
+export function worstSwing({ mechanism, states }: SwungPin, bent: readonly Bending[], badness: Badness): PinSwing | undefined {
+  const seen = seenOf(mechanism, states, bent)
+  const cases = [...statesByCase(states).values()].map((ofCase) => ({
+    ofCase,
+    most_MPa: BETWEEN_ratio * largestIn(seen, ofCase),
+  }))
+  cases.sort((one, other) => other.most_MPa - one.most_MPa)
+  let most = 0
+  let worst: PinSwing | undefined
+  for (const { ofCase, most_MPa } of cases) {
+    if (badness({ most_MPa, least_MPa: -most_MPa }) <= most) continue
+    for (const one of swingsOf(states, reachedIn(seen, ofCase))) {
+      const bad = badness(one.swing)
+      if (bad <= most) continue
+      most = bad
+      worst = one
+    }
+  }
+  return worst
+}
+
+/** How bad a swing is, in any measure. */
+export type Badness = (swing: Swing) => number
+
+/** Where a pin is swung. */
+export interface SwungPin {
+  readonly mechanism: Mechanism
+  readonly states: readonly Pressed[]
+}
+
+function seenOf({ joints }: Mechanism, states: readonly Pressed[], bent: readonly Bending[]): Seen {
+  return { states, bent, turns: turnsOf(states, joints[bent[0].joint].a) }
+}
+
+/** No fibre of a pin feels more in a load case, MPa. */
+function largestIn({ states, bent }: Seen, ofCase: Int32Array): number {
+  return bent.reduce((sum, { joint, perN_MPa }) => {
+    const squares = squaresThrough([{ joint, side: 1 }], states)
+    return sum + perN_MPa * Math.sqrt(largestOf(squares, ofCase))
+  }, 0)
+}
+
+function largestOf(squares: Float64Array, places: Int32Array): number {
+  let most = 0
+  for (let place = 0; place < places.length; place++) most = Math.max(most, squares[places[place]])
+  return most
 }
 
 /** What a pin is bent by, with the turns of the part that it is fixed in. */
@@ -63,33 +117,53 @@ const NOWHERE = -1
 
 function reachedIn(seen: Seen, ofCase: Int32Array): Reached {
   const reached = { most: new Float64Array(2 * LINES), at: new Int32Array(2 * LINES).fill(NOWHERE) }
-  for (const index of ofCase) noteState(reached, seen, index)
+  const note = seen.bent.length === 1 ? noteAlone : noteTogether
+  for (const index of ofCase) note(reached, seen, index)
   return reached
 }
 
-function noteState({ most, at }: Reached, { states, bent, turns }: Seen, index: number): void {
-  const { forces } = states[index]
-  const [{ joint, perN_MPa }] = bent
-  const cos = turns[2 * index]
-  const sin = turns[2 * index + 1]
-  const x = perN_MPa * (cos * forces[2 * joint] + sin * forces[2 * joint + 1])
-  const y = perN_MPa * (cos * forces[2 * joint + 1] - sin * forces[2 * joint])
+/** One state of a pin with a single joint: along each line one of its two ends is pulled. */
+function noteAlone({ most, at }: Reached, { states, bent, turns }: Seen, index: number): void {
+  const { x, y } = stressIn(states[index].forces, bent[0], { cos: turns[2 * index], sin: turns[2 * index + 1] })
   for (let line = 0; line < LINES; line++) {
     const along = ALONG_x[line] * x + ALONG_y[line] * y
-    const others = bent.length === 1 ? 0 : sizesAlong(forces, bent, { line, cos, sin })
+    const end = along >= 0 ? line : line + LINES
+    const size = Math.abs(along)
+    if (size <= most[end]) continue
+    most[end] = size
+    at[end] = index
+  }
+}
+
+/** One state of a pin with several joints: what the others add may pull either end. */
+function noteTogether({ most, at }: Reached, { states, bent, turns }: Seen, index: number): void {
+  const { forces } = states[index]
+  const cos = turns[2 * index]
+  const sin = turns[2 * index + 1]
+  const { x, y } = stressIn(forces, bent[0], { cos, sin })
+  for (let line = 0; line < LINES; line++) {
+    const along = ALONG_x[line] * x + ALONG_y[line] * y
+    const others = sizesAlong(forces, bent, { line, cos, sin })
     const size = Math.abs(along) + others
-    const towards = along >= 0
-    const end = towards ? line : line + LINES
-    if (size > most[end]) {
+    const towards = along >= 0 ? line : line + LINES
+    const away = along >= 0 ? line + LINES : line
+    for (const end of others > 0 ? [towards, away] : [towards]) {
+      if (size <= most[end]) continue
       most[end] = size
       at[end] = index
     }
-    const other = towards ? line + LINES : line
-    if (others > 0 && size > most[other]) {
-      most[other] = size
-      at[other] = index
-    }
   }
+}
+
+/** Stress by one joint in the frame of the part that the pin is fixed in, MPa. */
+function stressIn(
+  forces: Float64Array,
+  { joint, perN_MPa }: Bending,
+  { cos, sin }: { readonly cos: number; readonly sin: number },
+): { readonly x: number; readonly y: number } {
+  const x = forces[2 * joint]
+  const y = forces[2 * joint + 1]
+  return { x: perN_MPa * (cos * x + sin * y), y: perN_MPa * (cos * y - sin * x) }
 }
 
 /** Stress by all joints but the first along a line, without its sign. */
