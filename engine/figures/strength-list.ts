@@ -32,7 +32,9 @@ function membersOf(
   { part }: Found,
 ): Pick<RankedStrength, 'pin' | 'part' | 'stop' | 'spring' | 'screw'> {
   if (kind === 'part') return { part: parts[index].id }
-  const things = { pin: pins, stop: stops, spring: springs, screw: screws }
-  const own = { [kind]: things[kind][index].id }
-  return part === undefined ? own : { ...own, part }
+  const on = part === undefined ? {} : { part }
+  if (kind === 'pin') return { pin: pins[index].id, ...on }
+  if (kind === 'stop') return { stop: stops[index].id, ...on }
+  if (kind === 'spring') return { spring: springs[index].id, ...on }
+  return { screw: screws[index].id, ...on }
 }

@@ -23,7 +23,12 @@ export function linkStrength(bench: StrengthBench, part: number): LinkStrength {
   const own = mechanism.design.parts[part]
   const missing = link ? missingOf(own) : 'it is no link of two pins'
   if (!link || missing !== undefined) return { tension: { why: missing ?? '' }, buckling: { why: missing ?? '' } }
-  return { tension: pulled(bench, link), buckling: buckled(bench, link) }
+  const most = mostAlong(bench, link)
+  const given = { section: sectionOf(own, link), length_mm: link.length_mm }
+  return {
+    tension: pulled(bench, own, { ...given, most: most.pulled }),
+    buckling: buckled(bench, own, { ...given, most: most.pressed }),
+  }
 }
 
 function missingOf(part: Part): string | undefined {
@@ -32,29 +37,32 @@ function missingOf(part: Part): string | undefined {
   return part.outline.length === 0 ? `parts.${part.id} has no outline to measure its width on` : undefined
 }
 
-function pulled(bench: StrengthBench, link: TwoPinLink): Strength {
-  const part = bench.mechanism.design.parts[link.part]
-  const most = mostAlong(bench, link, 1)
-  if (!most || !part.material) return { why: 'it is never pulled', spared: true }
-  const { width_mm, thickness_mm } = sectionOf(part, link)
+/** A link in the state that presses or pulls it most, where any does. */
+interface AskedLink {
+  readonly most: ForceAlong | undefined
+  readonly section: { readonly width_mm: number; readonly thickness_mm: number }
+  readonly length_mm: number
+}
+
+function pulled({ factors }: StrengthBench, { material }: Part, { most, section }: AskedLink): Strength {
+  if (!most || !material) return { why: 'it is never pulled', spared: true }
+  const { width_mm, thickness_mm } = section
   const stress_MPa = most.force_N / (width_mm * thickness_mm)
   const steps = [
     { name: 'tension', value: most.force_N, unit: 'N' },
     { name: 'slimmest width between the pins', value: width_mm, unit: 'mm' },
   ] as const
-  const limits = tensionLimits(part.material, stress_MPa, bench.factors)
-  return foundAt({ limits, steps }, { state: most.state }, `material ${part.material.name} states no strength`)
+  const limits = tensionLimits(material, stress_MPa, factors)
+  return foundAt({ limits, steps }, { state: most.state }, `material ${material.name} states no strength`)
 }
 
-function buckled(bench: StrengthBench, link: TwoPinLink): Strength {
-  const part = bench.mechanism.design.parts[link.part]
-  const most = mostAlong(bench, link, -1)
+function buckled({ factors }: StrengthBench, part: Part, { most, section, length_mm }: AskedLink): Strength {
   if (!most || !part.material) return { why: 'it is never pressed', spared: true }
   const { yield_MPa, modulus_MPa } = part.material
   if (yield_MPa === undefined) return { why: `material ${part.material.name} states no yield strength` }
-  const { width_mm, thickness_mm } = sectionOf(part, link)
-  const section = { area_mm2: width_mm * thickness_mm, secondMoment_mm4: secondMomentOf(part, { width_mm, thickness_mm }) }
-  const critical = column({ length_mm: link.length_mm, ...section, modulus_MPa, yield_MPa })
+  const { width_mm, thickness_mm } = section
+  const bar = { area_mm2: width_mm * thickness_mm, secondMoment_mm4: secondMomentOf(part, section) }
+  const critical = column({ length_mm, ...bar, modulus_MPa, yield_MPa })
   const steps = [
     { name: 'compression', value: most.force_N, unit: 'N' },
     { name: 'slimmest width between the pins', value: width_mm, unit: 'mm' },
@@ -65,7 +73,7 @@ function buckled(bench: StrengthBench, link: TwoPinLink): Strength {
     stress: most.force_N,
     unit: 'N',
     allowable: critical.force_N,
-    factor: bench.factors.ultimate,
+    factor: factors.ultimate,
   } as const
   return foundAt({ limits: [limit], steps }, { state: most.state }, '')
 }
@@ -77,17 +85,22 @@ function secondMomentOf({ across = [] }: Part, { width_mm, thickness_mm }: { wid
   return Math.min(outOfPlane, (thickness_mm * width_mm ** 3) / 12)
 }
 
-/** Largest force along a link, pulled (+1) or pressed (−1): the mean of what its two ends carry along the line of its pins. */
+interface ForceAlong {
+  readonly force_N: number
+  readonly state: Pressed
+}
+
+/** Largest force along a link, pulled and pressed: the mean of what its two ends carry along the line of its pins. */
 function mostAlong(
   { mechanism, states }: StrengthBench,
   { part, ends }: TwoPinLink,
-  sense: 1 | -1,
-): { readonly force_N: number; readonly state: Pressed } | undefined {
+): { readonly pulled?: ForceAlong; readonly pressed?: ForceAlong } {
   const [first, second] = ends
   const length = Math.hypot(second.at.x_mm - first.at.x_mm, second.at.y_mm - first.at.y_mm)
   const own = { x: (second.at.x_mm - first.at.x_mm) / length, y: (second.at.y_mm - first.at.y_mm) / length }
   const turns = turnsOf(states, part)
-  let most: { readonly force_N: number; readonly state: Pressed } | undefined
+  let pulled: ForceAlong | undefined
+  let pressed: ForceAlong | undefined
   for (let index = 0; index < states.length; index++) {
     const state = states[index]
     const [cos, sin] = [turns[2 * index], turns[2 * index + 1]]
@@ -98,9 +111,10 @@ function mostAlong(
       const side = (mechanism.joints[joint].b === part ? 1 : -1) * outward
       pull += (side * (state.forces[2 * joint] * x + state.forces[2 * joint + 1] * y)) / 2
     }
-    if (sense * pull > (most?.force_N ?? 0)) most = { force_N: sense * pull, state }
+    if (pull > (pulled?.force_N ?? 0)) pulled = { force_N: pull, state }
+    if (-pull > (pressed?.force_N ?? 0)) pressed = { force_N: -pull, state }
   }
-  return most
+  return { ...(pulled && { pulled }), ...(pressed && { pressed }) }
 }
 
 /** Places between the pins at which the width is measured. */

@@ -87,15 +87,11 @@ function worstLugs({ mechanism, states }: StrengthBench, at: LugHole): Record<ke
   const hole = { part, at, joints, table: edgeTableAt(part, at.hole) }
   const first = lugUnder(hole, states[most])
   let worst: Record<keyof LugStrength, LugState> = { bearing: first, tearOut: first, section: first }
-  const bounds = boundsOver(hole, states, { squares, first })
-  const measure = (index: number): void => {
-    const { tearOut, section } = worst
-    if (bounds.tearOut[index] <= tearOut.stresses.tearOut && bounds.section[index] <= section.stresses.section) return
-    worst = worseOf(worst, lugUnder(hole, states[index]))
+  const rest = boundedStates(hole, states, { squares, first })
+  for (const { state, tearOut, section } of [...largestOf(rest), ...rest]) {
+    if (tearOut <= worst.tearOut.stresses.tearOut && section <= worst.section.stresses.section) continue
+    worst = worseOf(worst, lugUnder(hole, state))
   }
-  measure(largest(bounds.tearOut))
-  measure(largest(bounds.section))
-  for (let index = states.length - 1; index >= 0; index--) measure(index)
   return worst
 }
 
@@ -107,32 +103,35 @@ interface PressedHole {
   readonly table: EdgeTable
 }
 
-/** Of each state a stress that it cannot exceed, MPa; 0 where it is less than the first in every direction. */
-interface Bounds {
-  readonly tearOut: Float64Array
-  readonly section: Float64Array
+/** A state with stresses that it cannot exceed, MPa. */
+interface BoundedState {
+  readonly state: Pressed
+  readonly tearOut: number
+  readonly section: number
 }
 
-function boundsOver(
-  hole: PressedHole,
+/** The states that are not beaten by the first in every direction, the last first. */
+function boundedStates(
+  { part, at, joints, table }: PressedHole,
   states: readonly Pressed[],
   { squares, first }: { readonly squares: Float64Array; readonly first: LugState },
-): Bounds {
-  const { part, at, joints, table } = hole
+): readonly BoundedState[] {
   const { diameter_mm } = part.holes[at.hole]
   const { thickness_mm } = first.asked
   const nearest_mm = Math.max(0, 2 * leastOfAll(table) - diameter_mm)
   const idle_N2 = (Math.min(first.stresses.tearOut, first.stresses.section) * thickness_mm * nearest_mm) ** 2
-  const bounds = { tearOut: new Float64Array(states.length), section: new Float64Array(states.length) }
-  for (let index = 0; index < states.length; index++) {
+  const bounded: BoundedState[] = []
+  for (let index = states.length - 1; index >= 0; index--) {
     if (squares[index] <= idle_N2) continue
+    const state = states[index]
     const pressure = Math.sqrt(squares[index]) / thickness_mm
-    const angle = angleIn(states[index], at.part, joints)
+    const angle = angleIn(state, at.part, joints)
     const beside_mm = leastReach(table, angle + Math.PI / 2) + leastReach(table, angle - Math.PI / 2)
-    bounds.tearOut[index] = overMaterial(pressure, 2 * leastReach(table, angle) - diameter_mm)
-    bounds.section[index] = overMaterial(pressure, beside_mm - diameter_mm)
+    const tearOut = overMaterial(pressure, 2 * leastReach(table, angle) - diameter_mm)
+    const section = overMaterial(pressure, beside_mm - diameter_mm)
+    if (tearOut > first.stresses.tearOut || section > first.stresses.section) bounded.push({ state, tearOut, section })
   }
-  return bounds
+  return bounded
 }
 
 /** Infinite where nothing may be left. */
@@ -140,11 +139,16 @@ function overMaterial(pressure: number, material_mm: number): number {
   return material_mm > 0 ? pressure / material_mm : Number.POSITIVE_INFINITY
 }
 
-/** Place of the largest; the last of several. */
-function largest(values: Float64Array): number {
-  let most = 0
-  for (let index = 1; index < values.length; index++) if (values[index] >= values[most]) most = index
-  return most
+/** Those with the largest bound of either kind; none of none. */
+function largestOf(bounded: readonly BoundedState[]): readonly BoundedState[] {
+  if (bounded.length === 0) return []
+  let [tornOut] = bounded
+  let [beside] = bounded
+  for (const one of bounded) {
+    if (one.tearOut > tornOut.tearOut) tornOut = one
+    if (one.section > beside.section) beside = one
+  }
+  return [tornOut, beside]
 }
 
 /** Direction of the force on a part, in its frame, rad. */

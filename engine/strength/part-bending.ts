@@ -13,9 +13,9 @@ import { tensionLimits } from './material-limits.ts'
 import { ACTION_ROW, type CutPart, jointPlaces, type PartActions, partActions, restPlaces } from './part-actions.ts'
 import { type Cuts, cutsOf } from './part-cuts.ts'
 import { partWidth } from './part-width.ts'
-import { type Pressed, squaresThrough } from './pressed.ts'
+import type { Pressed } from './pressed.ts'
 import type { Section } from './section.ts'
-import { statesByCase } from './states-by-case.ts'
+import { mostByCase, statesByCase } from './states-by-case.ts'
 import { foundAt, type Strength, UNPRESSED } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -63,10 +63,8 @@ function worstOfCases({ mechanism, states }: StrengthBench, of: CutPart): BentCu
 function pressingStates(states: readonly Pressed[], ofCase: Int32Array, { places }: CutPart): Iterable<Pressed> {
   const chosen = new Set<Pressed>()
   for (const { joint } of places) {
-    const squares = squaresThrough([{ joint, side: 1 }], states)
-    let most = ofCase[0]
-    for (let place = 1; place < ofCase.length; place++) if (squares[ofCase[place]] > squares[most]) most = ofCase[place]
-    if (squares[most] > 0) chosen.add(states[most])
+    const most = mostByCase(states, joint).get(states[ofCase[0]].loadCase)
+    if (most !== undefined) chosen.add(states[most])
   }
   if (places.length === 0) return chosen
   for (let place = 0; place < ofCase.length; place++) {

@@ -10,8 +10,8 @@
  */
 import type { Mechanism } from '../motion/mechanism.ts'
 import type { Swing } from './fatigue.ts'
-import { type Pressed, squaresThrough } from './pressed.ts'
-import { statesByCase, turnsOf } from './states-by-case.ts'
+import { type Pressed, sizeAt } from './pressed.ts'
+import { mostByCase, statesByCase, turnsOf } from './states-by-case.ts'
 
 /** Lines through the middle of a pin along which its stress is followed. */
 const LINES = 8
@@ -54,10 +54,7 @@ export function pinSwings(mechanism: Mechanism, states: readonly Pressed[], bent
  */
 export function worstSwing({ mechanism, states }: SwungPin, bent: readonly Bending[], badness: Badness): PinSwing | undefined {
   const seen = seenOf(mechanism, states, bent)
-  const cases = [...statesByCase(states).values()].map((ofCase) => ({
-    ofCase,
-    most_MPa: BETWEEN_ratio * largestIn(seen, ofCase),
-  }))
+  const cases = [...statesByCase(states)].map(([id, ofCase]) => ({ ofCase, most_MPa: BETWEEN_ratio * largestIn(seen, id) }))
   cases.sort((one, other) => other.most_MPa - one.most_MPa)
   let most = 0
   let worst: PinSwing | undefined
@@ -87,17 +84,11 @@ function seenOf({ joints }: Mechanism, states: readonly Pressed[], bent: readonl
 }
 
 /** No fibre of a pin feels more in a load case, MPa. */
-function largestIn({ states, bent }: Seen, ofCase: Int32Array): number {
+function largestIn({ states, bent }: Seen, loadCase: string): number {
   return bent.reduce((sum, { joint, perN_MPa }) => {
-    const squares = squaresThrough([{ joint, side: 1 }], states)
-    return sum + perN_MPa * Math.sqrt(largestOf(squares, ofCase))
+    const most = mostByCase(states, joint).get(loadCase)
+    return most === undefined ? sum : sum + perN_MPa * sizeAt(states[most], joint)
   }, 0)
-}
-
-function largestOf(squares: Float64Array, places: Int32Array): number {
-  let most = 0
-  for (let place = 0; place < places.length; place++) most = Math.max(most, squares[places[place]])
-  return most
 }
 
 /** What a pin is bent by, with the turns of the part that it is fixed in. */

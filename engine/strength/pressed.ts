@@ -35,10 +35,12 @@ export type PinnedJoints = readonly { readonly joint: number; readonly side: 1 |
 
 /** The joints of a part at one of its pins. */
 export function jointsAt({ joints }: Mechanism, { pin, part }: PinnedPart): PinnedJoints {
-  return joints.flatMap(({ pin: own, a, b }, joint): PinnedJoints => {
-    if (own !== pin || (a !== part && b !== part)) return []
-    return [{ joint, side: b === part ? 1 : -1 }]
-  })
+  const found: PinnedJoints[number][] = []
+  for (let joint = 0; joint < joints.length; joint++) {
+    const { pin: own, a, b } = joints[joint]
+    if (own === pin && (a === part || b === part)) found.push({ joint, side: b === part ? 1 : -1 })
+  }
+  return found
 }
 
 /** Force that a part takes through some of its joints, mount frame, N. */

@@ -10,6 +10,7 @@ import { sizeAt } from './pressed.ts'
 import type { SideHinge } from './side-chain.ts'
 import { type SideCouple, sideCouple } from './side-couple.ts'
 import { type Leant, type LeantPush, sideMoment } from './side-moment.ts'
+import { mostByCase } from './states-by-case.ts'
 import { foundAt, type Strength, UNLEANT, worse } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
@@ -72,7 +73,8 @@ function inPlaneForce({ mechanism, states }: StrengthBench, loadCase: string, pi
   let most = 0
   for (const [joint, { pin: own }] of mechanism.joints.entries()) {
     if (own !== pin) continue
-    for (const state of states) if (state.loadCase === loadCase) most = Math.max(most, sizeAt(state, joint))
+    const pressed = mostByCase(states, joint).get(loadCase)
+    if (pressed !== undefined) most = Math.max(most, sizeAt(states[pressed], joint))
   }
   return most
 }

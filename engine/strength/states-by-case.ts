@@ -1,5 +1,5 @@
 /** States sorted by their load case, and how each part is turned in them: worked out once for all that asks for them; a memory, not a state. */
-import type { Pressed } from './pressed.ts'
+import { type Pressed, squaresThrough } from './pressed.ts'
 
 const byCase = new WeakMap<readonly Pressed[], ReadonlyMap<string, Int32Array>>()
 
@@ -18,6 +18,27 @@ function sorted(states: readonly Pressed[]): ReadonlyMap<string, Int32Array> {
     else lists.set(loadCase, [index])
   }
   return new Map([...lists].map(([loadCase, list]) => [loadCase, Int32Array.from(list)]))
+}
+
+const most = new WeakMap<readonly Pressed[], ReadonlyMap<string, number>[]>()
+
+/** Of each load case that presses a joint the place of the state that presses it most, the first of several. */
+export function mostByCase(states: readonly Pressed[], joint: number): ReadonlyMap<string, number> {
+  const ofJoints = most.get(states) ?? []
+  most.set(states, ofJoints)
+  ofJoints[joint] ??= mostPressedIn(states, joint)
+  return ofJoints[joint]
+}
+
+function mostPressedIn(states: readonly Pressed[], joint: number): ReadonlyMap<string, number> {
+  const squares = squaresThrough([{ joint, side: 1 }], states)
+  const found = new Map<string, number>()
+  for (const [loadCase, ofCase] of statesByCase(states)) {
+    let largest = ofCase[0]
+    for (let place = 1; place < ofCase.length; place++) if (squares[ofCase[place]] > squares[largest]) largest = ofCase[place]
+    if (squares[largest] > 0) found.set(loadCase, largest)
+  }
+  return found
 }
 
 const turns = new WeakMap<readonly Pressed[], Float64Array[]>()
