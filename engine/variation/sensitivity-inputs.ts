@@ -28,7 +28,6 @@ const share = 0.1
 
 /** What takes no part in how the finger moves and holds, or only says how well a size is kept. */
 const idle: ReadonlySet<string | number> = new Set([
-  'across',
   'bought',
   'centreOfMass',
   'coatings',
@@ -47,7 +46,6 @@ const idle: ReadonlySet<string | number> = new Set([
   'requirements',
   'room',
   'screws',
-  'thickness',
   'tolerance',
   'use',
   'variation',
