@@ -23,7 +23,7 @@ import type { PathNode } from '../../motion/path.ts'
 import { BORE_SECTORS, boreSector } from '../../strength/worn-bore.ts'
 import { rubbedAtStop } from './rubbing-at-stop.ts'
 
-/** Postures of one way: 25 leave the sum within 1 % of that of 97 on the example finger. */
+/** Postures of one way: the sum is held against the work that friction costs on the way in the tests. */
 const POSTURES = 25
 
 /** N·mm a closing. */
