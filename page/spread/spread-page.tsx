@@ -11,6 +11,7 @@ import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { useWidth } from '../state/use-width.ts'
 import { AskedForm, USUAL_ASKED } from './asked-form.tsx'
+import styles from './spread.module.css'
 import { spreadRun } from './spread-run.ts'
 import { SpreadTables } from './spread-tables.tsx'
 
@@ -38,7 +39,9 @@ export function SpreadPage(about: { readonly store: DesignStore; readonly open: 
       <WorkBar store={store} open={open} />
       <AskedForm asked={asked} change={setAsked} />
       <RunLine {...{ run, text }} begin={() => spreadRun.begin({ text, ...asked })} stop={spreadRun.stop} />
-      <div ref={place}>{ruler === undefined ? null : <Drawn shape={ruler} />}</div>
+      <div ref={place} className={styles.ruler}>
+        {ruler === undefined ? null : <Drawn shape={ruler} />}
+      </div>
       {reached === undefined ? null : <SpreadTables told={reached} />}
       <p className={heads.caution} role="note">
         {caution}

@@ -172,6 +172,8 @@ describe('what was done', () => {
     const page = await bench.open('motion')
     const before = await sentenceOf(page)
     await dragged(page, 'pin topNear', { x: 1, y: -4 })
+    // The drawing follows an answer later: the tip is taken where it then stands.
+    await stillSentence(page)
     await dragged(page, 'pad distal.tip', { x: 4, y: 0 })
     await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
     await expect.poll(() => kept(page), { timeout: 1500 }).toMatch(/^kept at /)
