@@ -12,9 +12,9 @@ import {
 } from '../report/index.ts'
 import { answerDesign, engineName } from '../server/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
+import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
-import { DESIGN, REVISION, STORE } from './option-words.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
 import type { Terminal } from './terminal.ts'
@@ -25,12 +25,10 @@ interface BreaksOptions extends Omit<DesignNamed, 'path'> {
 
 /** Adds the question what a finger does when something of it breaks. */
 export function addBreaks(program: Command, { terminal, end }: Ends): void {
-  program
-    .command('breaks')
-    .description('what does the finger do when a pin, a part or a spring gives way, and do they give way in the stated order?')
-    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
-    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
-    .option('--store <FOLDER>', STORE)
+  designCommand(program, {
+    name: 'breaks',
+    asks: 'what does the finger do when a pin, a part or a spring gives way, and do they give way in the stated order?',
+  })
     .option('--json', 'print one JSON document instead of text')
     .addHelpText('after', '\nExample\n  fingerwright breaks designs/heron.json')
     .action(async (path: string, options: BreaksOptions) => end(await tellBreaks({ path, ...options }, terminal)))

@@ -5,10 +5,10 @@ import { inspectionPlan, judgeMeasured, type Problem, readVariation } from '../e
 import { type CheckedSet, checkAsks, readReadings } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
 import { planText, setDocument, setText } from './check-text.ts'
+import { designCommand } from './design-command.ts'
 import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
-import { DESIGN, REVISION, STORE } from './option-words.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
@@ -34,12 +34,7 @@ Example
 
 /** Adds the question Check: the inspection plan, and what measured sets will do. */
 export function addCheck(program: Command, { terminal, end }: Ends): void {
-  program
-    .command('check')
-    .description(checkAsks.charAt(0).toLowerCase() + checkAsks.slice(1))
-    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
-    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
-    .option('--store <FOLDER>', STORE)
+  designCommand(program, { name: 'check', asks: checkAsks.charAt(0).toLowerCase() + checkAsks.slice(1) })
     .option('--readings <FILE.csv>', 'what was measured: every set is judged as it was measured')
     .option('--json', 'print one JSON document instead of text')
     .addHelpText('after', HELP)

@@ -6,10 +6,10 @@ import { batchCost, breakEven, type Design, partsList, readDesign } from '../eng
 import { caution, costTable, itemRows, makeAsks, makeSentence, shopFiles, USUAL_BATCHES } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
+import { designCommand } from './design-command.ts'
 import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
-import { DESIGN, REVISION, STORE } from './option-words.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
@@ -22,12 +22,7 @@ interface MakeOptions extends Omit<DesignNamed, 'path'> {
 
 /** Adds the question Make: parts list, masses and cost of a design. */
 export function addMake(program: Command, { terminal, end }: Ends): void {
-  program
-    .command('make')
-    .description(makeAsks.charAt(0).toLowerCase() + makeAsks.slice(1))
-    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
-    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
-    .option('--store <FOLDER>', STORE)
+  designCommand(program, { name: 'make', asks: makeAsks.charAt(0).toLowerCase() + makeAsks.slice(1) })
     .option('--sets <LIST>', `numbers of sets in a batch, such as 1,10,50; ${USUAL_BATCHES.join(',')} when it is left out`)
     .option('--json', 'print one JSON document instead of text')
     .option(

@@ -5,10 +5,11 @@ import { version } from '../server/index.ts'
 import { addSpread } from './add-spread.ts'
 import { addBreaks } from './breaks.ts'
 import { addCheck } from './check.ts'
+import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
 import { addMake } from './make.ts'
-import { DESIGN, REVISION, STORE } from './option-words.ts'
+import { STORE } from './option-words.ts'
 import { setPassphrase } from './passphrase.ts'
 import { type ServeOptions, serve } from './serve.ts'
 import { addSprings } from './springs.ts'
@@ -93,12 +94,7 @@ interface Question {
 }
 
 function addQuestion(program: Command, { scope, asks, run }: Question): void {
-  program
-    .command(scope)
-    .description(asks)
-    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
-    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
-    .option('--store <FOLDER>', STORE)
+  designCommand(program, { name: scope, asks: asks })
     .option('--json', 'print one JSON document instead of text; angles are in degrees, every value names its unit')
     .option('--working', 'print the working of every figure: method, formula, inputs, steps, source')
     .option('--drawing <FILE.svg>', 'write a drawing of the finger to this file')

@@ -17,10 +17,10 @@ import {
 } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
+import { designCommand } from './design-command.ts'
 import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
-import { DESIGN, REVISION, STORE } from './option-words.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
 import type { Terminal } from './terminal.ts'
@@ -32,12 +32,10 @@ interface WearOptions extends Omit<DesignNamed, 'path'> {
 
 /** Adds the question how long a finger lasts. */
 export function addWear(program: Command, { terminal, end }: Ends): void {
-  program
-    .command('wear')
-    .description('when is it worn out? every requirement over the closings of its life, and what falls short first')
-    .argument('<DESIGN>', `${DESIGN}; or the name of a design in the store`)
-    .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
-    .option('--store <FOLDER>', STORE)
+  designCommand(program, {
+    name: 'wear',
+    asks: 'when is it worn out? every requirement over the closings of its life, and what falls short first',
+  })
     .option('--json', 'print one JSON document instead of text; angles are in degrees')
     .option('--drawing <FILE.svg>', 'write the curves over the closings to this file')
     .addHelpText('after', '\nExample\n  fingerwright wear designs/heron.json --drawing wear.svg')
