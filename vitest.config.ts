@@ -25,7 +25,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           ...shared,
-          include: ['{engine,report,records,server,command-line,scripts,page,bench}/**/*.test.ts'],
+          include: ['{engine,report,records,typesetting,server,command-line,scripts,page,bench}/**/*.test.ts'],
           exclude: [...everywhere, property, browser],
         },
       },

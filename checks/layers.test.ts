@@ -37,6 +37,7 @@ describe('an import that breaks a rule is seen', () => {
     'engine/motion/path.ts → server/index.ts: the engine imports only itself and its tables',
     'report/index.ts → engine/motion/path.ts: report imports only the doors below it',
     'records/index.ts → report/index.ts: records imports only the doors below it',
+    'typesetting/index.ts → server/index.ts: typesetting imports only the doors below it',
     'server/index.ts → better-sqlite3: only the records speak to a database',
     'page/main.ts → server/index.ts: page imports only the doors below it',
     'command-line/main.ts → server/secret.ts: command-line imports only the doors below it',
@@ -58,6 +59,7 @@ const BROKEN = {
   'records/index.ts': "import '../report/index.ts'\n",
   'page/main.ts': "import '../server/index.ts'\n",
   'command-line/main.ts': "import '../server/secret.ts'\n",
+  'typesetting/index.ts': "import '../server/index.ts'\n",
   'server/index.ts': "import './secret.ts'\nimport 'better-sqlite3'\n",
   'server/secret.ts': "import './index.ts'\nimport './gone.ts'\n",
 }

@@ -1,7 +1,7 @@
 /**
  * Which folder may import which. Imports go one way: inside the engine
  * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← making ← inspection ← index, outside of it
- * engine/index ← report/index, records/index ← server/index ← command-line, and engine/index, report/index ← page.
+ * engine/index ← report/index, records/index, typesetting/index ← server/index ← command-line, and engine/index, report/index ← page.
  */
 import { join } from 'node:path'
 import { cruise, type ICruiseResult, type IForbiddenRuleType } from 'dependency-cruiser'
@@ -19,7 +19,7 @@ const ENGINE_LAYERS = [
 ] as const
 
 /** Folders whose modules are bound by the layers. */
-export const LAYERED = ['engine', 'report', 'records', 'server', 'command-line', 'page'] as const
+export const LAYERED = ['engine', 'report', 'records', 'typesetting', 'server', 'command-line', 'page'] as const
 
 const TEST = '\\.test\\.tsx?$|/tests?(-support)?/'
 
@@ -40,8 +40,9 @@ const outsideRules: readonly IForbiddenRuleType[] = [
   },
   only('report', ['^engine/index\\.ts$']),
   only('records', ['^engine/index\\.ts$']),
-  only('server', ['^engine/index\\.ts$', '^report/index\\.ts$', '^records/index\\.ts$', '^package\\.json$']),
-  only('command-line', ['^engine/index\\.ts$', '^report/index\\.ts$', '^records/index\\.ts$', '^server/index\\.ts$']),
+  only('typesetting', ['^report/index\\.ts$']),
+  only('server', [...['engine', 'report', 'records', 'typesetting'].map(doorOf), '^package\\.json$']),
+  only('command-line', ['engine', 'report', 'records', 'typesetting', 'server'].map(doorOf)),
   only('page', ['^engine/index\\.ts$', '^report/index\\.ts$']),
   {
     name: 'the engine and the report use no module of Node',
@@ -59,6 +60,11 @@ const outsideRules: readonly IForbiddenRuleType[] = [
   { name: 'every import is found', severity: 'error', from: {}, to: { couldNotResolve: true } },
 ]
 
+/** The only file of a folder that others may import. */
+function doorOf(folder: string): string {
+  return `^${folder}/index\\.ts$`
+}
+
 /** A folder outside the engine may import itself, packages, and these doors. */
 function only(folder: string, doors: readonly string[]): IForbiddenRuleType {
   return {
@@ -66,7 +72,7 @@ function only(folder: string, doors: readonly string[]): IForbiddenRuleType {
     severity: 'error',
     from: { path: `^${folder}/`, pathNot: TEST },
     to: {
-      path: '^(engine|report|records|server|command-line|page|tables|scripts|checks|cases|bench|designs|package\\.json)',
+      path: '^(engine|report|records|typesetting|server|command-line|page|tables|scripts|checks|cases|bench|designs|package\\.json)',
       pathNot: [`^${folder}/`, ...doors],
     },
   }

@@ -11,7 +11,7 @@ export interface SourceFile {
 export const root = join(import.meta.dirname, '..')
 
 const LEFT_OUT: ReadonlySet<string> = new Set(['node_modules', 'build', '.git', '.cache', 'package-lock.json'])
-const TEXT = /\.(tsx?|mjs|json|md|css|html|svg|yml|txt)$|^(LICENSE|run|\.npmrc|\.gitignore)$/
+const TEXT = /\.(tsx?|mjs|json|md|css|html|svg|yml|txt|typ)$|^(LICENSE|run|\.npmrc|\.gitignore)$/
 
 /** Every text file that belongs to the project. */
 export function projectFiles(): readonly SourceFile[] {

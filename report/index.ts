@@ -81,6 +81,7 @@ export {
 } from './tables/strength-rows.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { sayReading, setValue, type ValueText } from './tables/value-text.ts'
+export type { TypesetJob } from './typeset/typeset-job.ts'
 export { drawWear } from './wear/draw-wear.ts'
 export { wearDocument } from './wear/wear-document.ts'
 export {

@@ -7,6 +7,7 @@ const SOURCES = [
   'engine',
   'report',
   'records',
+  'typesetting',
   'server',
   'command-line',
   'page',
