@@ -126,8 +126,8 @@ describe('a document that uses every key', () => {
       outline: [
         { x_mm: -5, y_mm: -5 },
         { x_mm: 49, y_mm: -5 },
-        { x_mm: 49, y_mm: 5 },
-        { x_mm: -5, y_mm: 5 },
+        { x_mm: 49, y_mm: 7 },
+        { x_mm: -5, y_mm: 7 },
       ],
       pads: [{ id: 'pad', at: { x_mm: 22, y_mm: -6 } }],
     })

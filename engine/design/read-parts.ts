@@ -6,6 +6,7 @@ import { coatingNamed } from './read-coatings.ts'
 import { readEdge, readHole } from './read-features.ts'
 import { readPair, readXY } from './read-points.ts'
 import type { Reading } from './reading.ts'
+import { reportBrokenHoles } from './report-broken-holes.ts'
 
 type TypedPart = NonNullable<Document['parts']>[string]
 
@@ -47,6 +48,11 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
   const material = typed.material === undefined ? undefined : materialNamed(`${place}.material`, typed.material, rows)
   const drawn = readDrawn(place, typed, reading)
   reportDatums(place, typed, reading)
+  const outline = readOutline(`${place}.outline`, typed.outline ?? [], reading)
+  const holes = Object.entries(typed.holes ?? {}).map(([hole, given]) =>
+    readHole(hole, given, { place: `${place}.holes.${hole}`, reading }),
+  )
+  reportBrokenHoles(place, { outline, holes }, reading)
   return {
     id,
     name: reading.line(`${place}.name`, typed.name ?? id),
@@ -56,11 +62,9 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
     ...(typed.thickness !== undefined && { thickness_mm: reading.size(`${place}.thickness`, typed.thickness) }),
     ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
     ...(typed.centreOfMass && { centreOfMass: readXY(`${place}.centreOfMass`, typed.centreOfMass, reading) }),
-    outline: readOutline(`${place}.outline`, typed.outline ?? [], reading),
+    outline,
     ...(typed.across && { across: typed.across.map((slice, index) => readSlice(`${place}.across.${index}`, slice, reading)) }),
-    holes: Object.entries(typed.holes ?? {}).map(([hole, given]) =>
-      readHole(hole, given, { place: `${place}.holes.${hole}`, reading }),
-    ),
+    holes,
     edges: Object.entries(typed.edges ?? {}).map(([edge, given]) =>
       readEdge(edge, given, { place: `${place}.edges.${edge}`, reading }),
     ),

@@ -8,8 +8,9 @@
  */
 import type { Part } from '../design/design.ts'
 import { limits } from '../numbers/limits.ts'
+import type { Outline } from '../numbers/place-in-outline.ts'
 import { type Mechanism, placed } from './mechanism.ts'
-import { boxesMeet, boxOf, type Outline, type Overlap, overlapOf } from './outline-overlap.ts'
+import { boxesMeet, boxOf, type Overlap, overlapOf } from './outline-overlap.ts'
 import type { PathBench, PathNode } from './path.ts'
 import { nodeWhereZero, type ValuedNode } from './trace.ts'
 

@@ -10,9 +10,7 @@
  * Outlines are closed polygons, convex or not, in either order; corners are x, y, x, y … in one frame. The true penetration of
  * odd shapes can be deeper than the points tried show, never shallower.
  */
-
-/** Corners x, y, x, y …, mm. */
-export type Outline = Float64Array
+import { distanceToEdge, isInside, type Outline } from '../numbers/place-in-outline.ts'
 
 export interface Overlap {
   readonly depth_mm: number
@@ -60,7 +58,7 @@ function deepestOf(outline: Outline, other: Outline): Overlap {
   let deepest: Overlap = { depth_mm: 0, x_mm: 0, y_mm: 0 }
   const consider = (x: number, y: number): void => {
     if (x < box.left || x > box.right || y < box.bottom || y > box.top || !isInside(other, x, y)) return
-    const depth_mm = distanceTo(other, x, y)
+    const depth_mm = distanceToEdge(other, x, y)
     if (depth_mm > deepest.depth_mm) deepest = { depth_mm, x_mm: x, y_mm: y }
   }
   const count = outline.length / 2
@@ -114,34 +112,4 @@ function putInOrder(shares: number[], share: number): void {
   let index = shares.length - 1
   for (; shares[index] > share; index--) shares[index + 1] = shares[index]
   shares[index + 1] = share
-}
-
-/** Even-odd rule: a ray to the right crosses the boundary an odd number of times. */
-function isInside(outline: Outline, x: number, y: number): boolean {
-  let inside = false
-  const count = outline.length
-  for (let at = 0, before = count - 2; at < count; before = at, at += 2) {
-    const y0 = outline[before + 1]
-    const y1 = outline[at + 1]
-    if (y0 > y === y1 > y) continue
-    if (x < outline[before] + ((y - y0) * (outline[at] - outline[before])) / (y1 - y0)) inside = !inside
-  }
-  return inside
-}
-
-function distanceTo(outline: Outline, x: number, y: number): number {
-  let least = Number.POSITIVE_INFINITY
-  const count = outline.length
-  for (let at = 0, before = count - 2; at < count; before = at, at += 2) {
-    const ex = outline[at] - outline[before]
-    const ey = outline[at + 1] - outline[before + 1]
-    const px = x - outline[before]
-    const py = y - outline[before + 1]
-    const length2 = ex * ex + ey * ey
-    const share = length2 > 0 ? Math.min(1, Math.max(0, (px * ex + py * ey) / length2)) : 0
-    const dx = px - share * ex
-    const dy = py - share * ey
-    least = Math.min(least, dx * dx + dy * dy)
-  }
-  return Math.sqrt(least)
 }

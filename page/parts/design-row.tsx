@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react'
-import { type Field, type Row, typedChange } from '../../engine/index.ts'
+import { type Field, type Row, sentence, typedChange } from '../../engine/index.ts'
 import { arrived, mark, useAttention } from '../state/attention.ts'
 import type { DesignStore } from '../state/design-store.ts'
 import { DesignField } from './design-field.tsx'
@@ -36,6 +36,11 @@ export function DesignRow({ store, text, row, isWanted }: DesignRowProps) {
     <li ref={place} className={`${styles.row} ${marked === row.id ? styles.marked : ''}`} onFocus={() => mark(row.id)}>
       <h3 className={styles.thing}>{row.title}</h3>
       <div className={styles.fields}>
+        {row.problems.map((problem) => (
+          <p key={problem.found} className={styles.wrong}>
+            {sentence('', { ...problem, place: '' })}
+          </p>
+        ))}
         {stated.map((field) => (
           <DesignField key={field.label} {...{ field, text, take }} />
         ))}

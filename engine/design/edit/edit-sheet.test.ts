@@ -105,6 +105,14 @@ describe('a field', () => {
 })
 
 describe('tables of a file that is at fault', () => {
+  it('have what is wrong with a thing as a whole in its row', () => {
+    const broken = exampleText('heron').replace('"y": "4.33 mm"', '"y": "8 mm"')
+    const { sections, problems } = editSheet(broken)
+    const at = sections.flatMap(({ rows }) => rows).filter((row) => row.problems.length > 0)
+    expect(at.map(({ id }) => id)).toEqual(['parts.proximal.holes.top'])
+    expect(problems).toEqual([])
+  })
+
   it('keep what stands at no field apart', () => {
     const broken = exampleText('heron').replace('"tip": "distal.tip",', '"tipp": "distal.tip",')
     expect(editSheet(broken).problems).toMatchObject([{ code: 'unknown key', place: 'tipp' }])

@@ -14,6 +14,8 @@ export interface Row {
   readonly place: Place
   readonly title: string
   readonly fields: readonly Field[]
+  /** Problems of the thing as a whole, which stand at none of its fields. */
+  readonly problems: readonly Problem[]
 }
 
 /** Things that stand together; a part has a section of its own with its holes, edges, pads and corners as rows. */
@@ -25,7 +27,7 @@ export interface Section {
   readonly adds: readonly AdditionKind[]
 }
 
-/** The tables, and the problems of the document that stand at none of their fields. */
+/** The tables, and the problems of the document that stand at none of their rows. */
 export interface Sheet {
   readonly sections: readonly Section[]
   readonly problems: readonly Problem[]
@@ -37,7 +39,7 @@ export function editSheet(text: string): Sheet {
   if (!desk) return { sections: [], problems }
   const rows = rowsOf(desk)
   const sections = sectionHeads.flatMap((head) => (head.id === 'parts' ? partSections(desk, head, rows) : [section(head, rows)]))
-  const shown = new Set(desk.leaves.map(({ place }) => place.join('.')))
+  const shown = new Set([...desk.leaves.map(({ place }) => place.join('.')), ...rows.keys()])
   return { sections, problems: desk.problems.filter(({ place }) => !shown.has(place)) }
 }
 
@@ -52,7 +54,8 @@ function rowsOf(desk: Desk): Rows {
   }
   const entries = [...leaves].map(([id, [first, ...more]]): [string, Row] => {
     const fields = [first, ...more].map((leaf) => fieldOf(desk, leaf))
-    return [id, { id, place: first.row, title: rowTitle(first.row), fields }]
+    const own = fields.some(({ place }) => place.join('.') === id) ? [] : desk.problems.filter(({ place }) => place === id)
+    return [id, { id, place: first.row, title: rowTitle(first.row), fields, problems: own }]
   })
   return new Map(entries)
 }

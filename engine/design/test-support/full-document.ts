@@ -76,8 +76,8 @@ const fullDocument = {
       outline: [
         ['-5 mm', '-5 mm'],
         ['proximalLength + 5 mm', '-5 mm'],
-        ['proximalLength + 5 mm', '5 mm'],
-        ['-5 mm', '5 mm'],
+        ['proximalLength + 5 mm', '7 mm'],
+        ['-5 mm', '7 mm'],
       ],
       holes: {
         mcp: {

@@ -2,6 +2,7 @@ import type { Point } from '../../design/design.ts'
 import type { Change } from '../../design/edit/change.ts'
 import type { Addition, Ask, Inputs } from './addition.ts'
 import { answered, askChoice, askName, askQuantity, Calculation } from './asks.ts'
+import { commonMetal } from './common-metal.ts'
 import { freeName, type Ground, holesOf, type NamedHole, onPart, putInto, typedAt, typedLength } from './ground.ts'
 
 /** What a pin goes through: a hole without a pin, or a part that gets a hole where the pin is to stand. */
@@ -17,15 +18,14 @@ export function newPin(ground: Ground): Addition | undefined {
   const first = firstSeats(ground, seats)
   if (!first || friction.length === 0) return undefined
   const names = [...seats.keys()]
-  const middle = middleOf(ground, first)
   const asks: readonly Ask[] = [
     askName(freeName(ground, ['pins'], 'newPin')),
-    askChoice('one', names, { label: 'part or hole', typed: first[0] }),
-    askChoice('other', names, { label: 'other part or hole', typed: first[1] }),
-    askQuantity('x', 'length', { label: 'x as drawn', typed: typedLength(middle.x_mm) }),
-    askQuantity('y', 'length', { label: 'y as drawn', typed: typedLength(middle.y_mm) }),
+    askChoice('one', names, { label: 'part or hole', typed: first.names[0] }),
+    askChoice('other', names, { label: 'other part or hole', typed: first.names[1] }),
+    askQuantity('x', 'length', { label: 'x as drawn', typed: typedLength(first.at.x_mm) }),
+    askQuantity('y', 'length', { label: 'y as drawn', typed: typedLength(first.at.y_mm) }),
     askQuantity('diameter', 'length', { typed: firstPinTyped(ground) ?? '3 mm' }),
-    askQuantity('hole', 'length', { label: 'diameter of new holes', typed: firstHoleTyped(ground) ?? '3.012 mm' }),
+    askQuantity('hole', 'length', { label: 'diameter of new holes', typed: firstHoleTyped(ground) ?? `${FIRST_HOLE_mm} mm` }),
     askChoice('friction', friction),
   ]
   return { kind: 'pin', title: 'A pin through two parts', asks, propose: (inputs) => propose(ground, answered(asks, inputs)) }
@@ -39,23 +39,51 @@ function seatsOf(ground: Ground): ReadonlyMap<string, Seat> {
   ])
 }
 
-/** Two free holes of two parts, or two parts that no pin joins yet. */
-function firstSeats({ design }: Ground, seats: ReadonlyMap<string, Seat>): readonly [string, string] | undefined {
+/** What a pin is proposed for, and where. */
+interface FirstSeats {
+  readonly names: readonly [string, string]
+  readonly at: Point
+}
+
+/**
+ * Two free holes of two parts, or two parts with metal enough for a hole over each other: first those that no pin joins yet. Where none
+ * have, any two, and the reader of designs says what is wrong with it.
+ */
+function firstSeats(ground: Ground, seats: ReadonlyMap<string, Seat>): FirstSeats | undefined {
   const isJoined = (one: number, other: number): boolean =>
-    design.pins.some(({ joins }) => [one, other].every((part) => joins.some((hole) => hole.part === part)))
+    ground.design.pins.some(({ joins }) => [one, other].every((part) => joins.some((hole) => hole.part === part)))
   const pairs = [...seats].flatMap(([one, a]) =>
     [...seats]
       .filter(([, b]) => b.part > a.part && (a.hole === undefined) === (b.hole === undefined))
-      .map(([other, b]) => ({ pair: [one, other] as const, isNew: !isJoined(a.part, b.part) })),
+      .map(([other, b]) => ({ names: [one, other] as const, a, b, isNew: !isJoined(a.part, b.part) })),
   )
-  return (pairs.find(({ isNew }) => isNew) ?? pairs[0])?.pair
+  const inOrder = [...pairs.filter(({ isNew }) => isNew), ...pairs.filter(({ isNew }) => !isNew)]
+  for (const { names, a, b } of inOrder) {
+    if (a.hole) return { names, at: middleOf(ground, names) }
+    const common = commonMetal(ground, [a.part, b.part])
+    if (common && common.edge_mm > WALL_diameters * firstHole_mm(ground)) return { names, at: common.at }
+  }
+  const [any] = inOrder
+  return any && { names: any.names, at: middleOf(ground, any.names) }
 }
+
+/** From the middle of a proposed hole to the nearest edge, in diameters: its radius and a tenth of a diameter of metal at least. */
+const WALL_diameters = 0.6
 
 function middleOf({ posture, design }: Ground, names: readonly [string, string]): Point {
   const [one, other] = names.map((name) => design.parts.findIndex(({ id }) => id === name.split('.')[0]))
   const middle = (axis: number) => (posture[3 * one + axis] + posture[3 * other + axis]) / 2
   return { x_mm: middle(0), y_mm: middle(1) }
 }
+
+/** The hole that is proposed, mm. */
+function firstHole_mm({ design }: Ground): number {
+  const { part, hole } = design.pins[0]?.joins[0] ?? {}
+  return part === undefined || hole === undefined ? FIRST_HOLE_mm : design.parts[part].holes[hole].diameter_mm
+}
+
+/** For a design without a pin. */
+const FIRST_HOLE_mm = 3.012
 
 /** Diameters are taken over together from the first pin and its last hole, so that they fit. */
 function firstPinTyped(ground: Ground): string | undefined {
