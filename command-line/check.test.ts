@@ -26,7 +26,9 @@ describe('check', () => {
 
   it('judges each set as it was measured: one that is out of tolerance may do, one that is within may not', async () => {
     // The top link of A is 3 µm too long and does no harm; that of B is 0.1 mm too long, and the play may run it through dead centre.
-    const path = readings('\ufeffserial;characteristic;found;note\r\nA;4;24.520;x\r\nB;4;24.62;"a; b"\r\n')
+    const path = readings(
+      '\ufeffserial;characteristic;found;note\r\nA;dimensions.topLinkLength;24.520;x\r\nB;dimensions.topLinkLength;24.62;"a; b"\r\n',
+    )
     const { status, output, errors } = await tryCommand(['check', examplePath, '--readings', path])
     const [a, b] = output.split(/^(?=Set )/m)
     expect(a.replaceAll('\n', ' ')).toMatch(/Set A: 1 reading is outside of them.*it lets go/)
@@ -36,10 +38,10 @@ describe('check', () => {
   })
 
   it('says that nothing can be built of a pin that does not go in', async () => {
-    const path = readings('serial,characteristic,found\nC,1,3.02\nC,2,3.008\n')
+    const path = readings('serial,characteristic,found\nC,pins.dip.diameter,3.02\n')
     const { status, output } = await tryCommand(['check', examplePath, '--readings', path, '--json'])
     expect(status).toBe(1)
-    expect(JSON.parse(output)[0].problems[0].found).toContain('a pin of 3.02 mm in a hole of 3.008 mm')
+    expect(JSON.parse(output)[0].problems[0].found).toContain('a pin of 3.02 mm in a hole of 3.012 mm')
   })
 
   it('refuses what it cannot read, and judges nothing then', async () => {

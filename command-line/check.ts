@@ -22,10 +22,11 @@ const HELP = `
 Without --readings the inspection plan is printed: every size and place that the drawing limits, numbered. A file of readings is a table
 of comma-separated values, its first row the heading:
 
-  serial,characteristic,found,x,y,uncertainty
-  A-001,1,2.997,,,0.001              a size, with the uncertainty of the gauge
-  A-001,2,3.004 to 3.006,,,          a pin gauge that goes and one that does not
-  A-001,5,,0.004,-0.002,0.002        a position, measured in the frame of its part
+  serial,characteristic,found,x,y,uncertainty,visit
+  A-001,24,2.997,,,0.001             a size, with the uncertainty of the gauge
+  A-001,1,3.010 to 3.012             a pin gauge that goes and one that does not
+  A-001,3,,6.472,3.429,0.002         a position, measured in the frame of its part
+  A-001,25,2.971,,,0.001,before coating
 
 A characteristic is named by its number in the plan or by its place in the design.
 

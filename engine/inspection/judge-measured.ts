@@ -25,8 +25,14 @@ export function judgeMeasured(
   readings: readonly Reading[],
 ): MeasuredFinger {
   const built = measuredDesign(variation, measuredSet(variation, readings))
-  const found = { readings, conformities: readings.map(readingConformity), unmeasured_count: plan.length - readings.length }
+  const found = { readings, conformities: readings.map(readingConformity), unmeasured_count: unmeasuredOf(plan, readings).length }
   return built.value === undefined
     ? { ...found, problems: built.problems }
     : { ...found, evaluation: evaluate(built.value), problems: [] }
+}
+
+/** Characteristics that nobody measured. */
+export function unmeasuredOf(plan: readonly Characteristic[], readings: readonly Reading[]): readonly Characteristic[] {
+  const measured = new Set(readings.map(({ characteristic }) => characteristic.id))
+  return plan.filter(({ id }) => !measured.has(id))
 }

@@ -13,6 +13,7 @@ const size: Characteristic = {
   nominal: 3,
   least: 2.994,
   most: 3,
+  piece: { kind: 'pin', id: 'pin', title: 'Pin pin' },
   sources: [0],
 }
 const zone = { x_mm: 26, y_mm: 0, zone_mm: 0.02 }
@@ -25,7 +26,7 @@ const place: Characteristic = {
   sources: [1, 2],
 }
 const plan = [size, place]
-const HEADING = ['serial', 'characteristic', 'found', 'x', 'y', 'uncertainty']
+const HEADING = ['serial', 'characteristic', 'found', 'x', 'y', 'uncertainty', 'visit']
 const read = (...rows: readonly (readonly string[])[]) => readReadings([HEADING, ...rows], plan)
 
 describe('a table of readings', () => {
@@ -61,6 +62,7 @@ describe('a table of readings', () => {
     [['A', '1', '3.01 to 3.00'], 'row 2, found', 'the smaller size first'],
     [['A', '1', '1 to 2 to 3'], 'row 2, found', 'two with to between'],
     [['A', '1', '3', '', '', '-1'], 'row 2, uncertainty', 'nothing below 0'],
+    [['A', '1', '3', '', '', '', 'before coating'], 'row 2, visit', 'not coated'],
     [['A', '2', '3'], 'row 2, x', 'what was read'],
     [['A', '1', '1e999'], 'row 2, found', ''],
   ])('refuses %j', (row, at, needed) => {

@@ -1,10 +1,11 @@
 /**
  * Readings from the rows of a table: a heading, then one reading a row.
  *
- *     serial, characteristic, found, x, y, uncertainty
+ *     serial, characteristic, found, x, y, uncertainty, visit
  *
  * `characteristic` is its number in the plan or its place in the design; `found` is a size or an interval such as `3.004 to 3.006`, of a position
- * `x` and `y` stand instead; a number without a unit is in mm (an angle in degrees). Columns may stand in any order, further ones are
+ * `x` and `y` stand instead; a number without a unit is in mm (an angle in degrees); `visit` is `before coating` for a
+ * diameter that was measured before it was coated, else empty. Columns may stand in any order, further ones are
  * passed over and told. Nothing is taken over where one row has a problem.
  */
 import {
@@ -27,7 +28,7 @@ export type ReadReadings =
   | { readonly sets: readonly ReadSet[]; readonly passedOver: readonly string[] }
   | { readonly sets?: never; readonly problems: readonly Problem[] }
 
-const COLUMNS = ['serial', 'characteristic', 'found', 'x', 'y', 'uncertainty'] as const
+const COLUMNS = ['serial', 'characteristic', 'found', 'x', 'y', 'uncertainty', 'visit'] as const
 type Column = (typeof COLUMNS)[number]
 const NEEDED: readonly Column[] = ['serial', 'characteristic']
 
@@ -95,7 +96,19 @@ function readRow(row: RowReader, plan: readonly Characteristic[]): { serial: str
   }
   const found = readInterval(row, kind)
   if (!found) return undefined
-  return { serial, reading: { characteristic, size: { least: found.least - uncertainty, most: found.most + uncertainty } } }
+  const size = { least: found.least - uncertainty, most: found.most + uncertainty }
+  const visit = readVisit(row, characteristic)
+  return visit && { serial, reading: { characteristic, size, ...(visit === 'before coating' && { visit }) } }
+}
+
+type Visit = NonNullable<Extract<Reading, { readonly size: object }>['visit']>
+
+function readVisit(row: RowReader, { before }: Characteristic): Visit | undefined {
+  const typed = row.cell('visit')
+  if (typed === '' || typed === 'finished') return 'finished'
+  if (typed === 'before coating' && before) return typed
+  const needed = before ? 'finished or before coating' : 'finished, or nothing: this size is not coated'
+  return row.report('visit', { code: 'wrong value', found: typed, needed })
 }
 
 function unknown(named: string, plan: readonly Characteristic[]): Omit<Problem, 'place'> {
@@ -149,12 +162,12 @@ function readTyped(row: RowReader, { column, typed, kind }: Typed): number | und
 
 /** A second reading of one characteristic is a correction or a repeat; which one cannot be told from a table. */
 function readTwice(serial: string, readings: readonly Reading[]): readonly Problem[] {
-  const numbers = readings.map(({ characteristic }) => characteristic.number)
-  const twice = [...new Set(numbers.filter((number, index) => numbers.indexOf(number) !== index))]
-  return twice.map((number) => ({
+  const visits = readings.map((reading) => `${reading.characteristic.number}${'visit' in reading ? ` ${reading.visit}` : ''}`)
+  const twice = [...new Set(visits.filter((visit, index) => visits.indexOf(visit) !== index))]
+  return twice.map((visit) => ({
     code: 'too many',
     place: `serial ${serial}`,
-    found: `characteristic ${number} read more than once`,
+    found: `characteristic ${visit} read more than once`,
     needed: 'one reading of each',
     wayOut: 'Keep the reading that stands.',
   }))

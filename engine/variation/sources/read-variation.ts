@@ -2,6 +2,7 @@ import type { Design } from '../../design/design.ts'
 import { coatedFeatures } from '../../design/fits/coated-features.ts'
 import type { Checked } from '../../design/problem.ts'
 import { type Recipe, readRecipe } from '../../design/read-design.ts'
+import type { MadeDiameter, TolerancedDiameter } from './diameter.ts'
 import { filmSources } from './film-sources.ts'
 import { frictionSources } from './friction-sources.ts'
 import { generalSources } from './general-sources.ts'
@@ -10,6 +11,7 @@ import { sizeSources } from './size-sources.ts'
 import { sizesBeforeCoating } from './sizes-before-coating.ts'
 import type { Variation } from './source.ts'
 import { springSources, wearerSources } from './spring-sources.ts'
+import { putMade, tolerancedDiameters } from './toleranced-diameters.ts'
 import type { SetSizes, Varying } from './varying.ts'
 
 /**
@@ -33,18 +35,30 @@ export function readVariation(text: string, name = 'design'): Checked<Variation>
     ...frictionSources(design),
     ...wearerSources(design),
   ]
+  const diameters = tolerancedDiameters(design, document, coated)
   return {
     value: {
       design,
       sources: varying.flatMap(({ sources }) => sources),
       untolerated: general.untolerated,
       beforeCoating: sizesBeforeCoating(coated, design),
-      setOf: (values) => setOf(recipe, varying, values),
+      diameters,
+      setOf: (values, made = new Map()) => setOf({ recipe, varying, diameters }, values, made),
     },
   }
 }
 
-function setOf(recipe: Recipe, varying: readonly Varying[], values: ArrayLike<number>): Checked<Design> {
+interface Making {
+  readonly recipe: Recipe
+  readonly varying: readonly Varying[]
+  readonly diameters: readonly TolerancedDiameter[]
+}
+
+function setOf(
+  { recipe, varying, diameters }: Making,
+  values: ArrayLike<number>,
+  measured: ReadonlyMap<string, MadeDiameter>,
+): Checked<Design> {
   const sizes: SetSizes = { shifts: new Map(), values: new Map(), zones: new Map(), springs: new Map() }
   let next = 0
   for (const { sources, put } of varying) {
@@ -52,6 +66,7 @@ function setOf(recipe: Recipe, varying: readonly Varying[], values: ArrayLike<nu
     next += sources.length
     put(own, sizes)
   }
+  putMade(diameters, measured, sizes)
   const made = recipe.made(sizes)
   if (!made.value || sizes.springs.size === 0) return made
   const springs = made.value.springs.map((spring, index) => sizes.springs.get(index)?.(spring) ?? spring)

@@ -8,6 +8,7 @@
  */
 import type { Design } from '../../design/design.ts'
 import type { Checked } from '../../design/problem.ts'
+import type { MadeDiameter, TolerancedDiameter } from './diameter.ts'
 
 /** How the values of a source are spread, in its own unit. */
 export type Law =
@@ -72,12 +73,15 @@ export interface Variation {
   /** Places of sizes that have no tolerance, neither their own nor a general one; they are held at their nominal. */
   readonly untolerated: readonly string[]
   readonly beforeCoating: readonly SizeBeforeCoating[]
+  /** Every limited diameter by itself, also those that share a dimension. */
+  readonly diameters: readonly TolerancedDiameter[]
   /**
    * The design of one set.
    *
    * @param values one a source, in its unit and in the order of `sources`; those at `nominal` give `design` itself, but for friction, of which
    *               `nominal` is the likely one and NaN the range that was typed
+   * @param made diameters that were measured, by the place of their pin or hole; they stand in the place of what the sources say of them
    * @returns problems where no set can be built of such sizes, such as a pin that is thicker than its hole
    */
-  readonly setOf: (values: ArrayLike<number>) => Checked<Design>
+  readonly setOf: (values: ArrayLike<number>, made?: ReadonlyMap<string, MadeDiameter>) => Checked<Design>
 }
