@@ -2,8 +2,8 @@ import type { Point } from '../../design/design.ts'
 import type { Change } from '../../design/edit/change.ts'
 import type { Addition, Ask, Inputs } from './addition.ts'
 import { answered, askChoice, askName, askQuantity, Calculation } from './asks.ts'
-import { commonMetal } from './common-metal.ts'
 import { freeName, type Ground, holesOf, type NamedHole, onPart, putInto, typedAt, typedLength } from './ground.ts'
+import { metalOfBoth } from './metal-of-both.ts'
 
 /** What a pin goes through: a hole without a pin, or a part that gets a hole where the pin is to stand. */
 interface Seat {
@@ -60,8 +60,8 @@ function firstSeats(ground: Ground, seats: ReadonlyMap<string, Seat>): FirstSeat
   const inOrder = [...pairs.filter(({ isNew }) => isNew), ...pairs.filter(({ isNew }) => !isNew)]
   for (const { names, a, b } of inOrder) {
     if (a.hole) return { names, at: middleOf(ground, names) }
-    const common = commonMetal(ground, [a.part, b.part])
-    if (common && common.edge_mm > WALL_diameters * firstHole_mm(ground)) return { names, at: common.at }
+    const place = metalOfBoth(ground, [a.part, b.part])
+    if (place && place.edge_mm > WALL_diameters * firstHole_mm(ground)) return { names, at: place.at }
   }
   const [any] = inOrder
   return any && { names: any.names, at: middleOf(ground, any.names) }

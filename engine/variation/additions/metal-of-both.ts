@@ -6,7 +6,7 @@ import { distanceToEdge, isInside, type Outline } from '../../numbers/place-in-o
 import type { Ground } from './ground.ts'
 
 /** A place with the least distance to an edge of either part, mm. */
-export interface CommonPlace {
+export interface PlaceInBoth {
   readonly at: Point
   readonly edge_mm: number
 }
@@ -15,14 +15,14 @@ export interface CommonPlace {
 const TRIED = 24
 
 /** The best place tried; undefined where a part has no outline or where they do not lie over each other. */
-export function commonMetal(ground: Ground, parts: readonly [number, number]): CommonPlace | undefined {
+export function metalOfBoth(ground: Ground, parts: readonly [number, number]): PlaceInBoth | undefined {
   const [one, other] = parts.map((part) => outlineOf(ground, part))
   if (one.length === 0 || other.length === 0) return undefined
   const [a, b] = [boxOf(one), boxOf(other)]
   const [left, bottom] = [Math.max(a.left, b.left), Math.max(a.bottom, b.bottom)]
   const [width, height] = [Math.min(a.right, b.right) - left, Math.min(a.top, b.top) - bottom]
   if (width <= 0 || height <= 0) return undefined
-  let best: CommonPlace | undefined
+  let best: PlaceInBoth | undefined
   for (let place = 0; place < TRIED * TRIED; place++) {
     const x_mm = left + (((place % TRIED) + 0.5) / TRIED) * width
     const y_mm = bottom + ((Math.floor(place / TRIED) + 0.5) / TRIED) * height
