@@ -18,8 +18,16 @@ interface Growing extends Stand {
   readonly inner: Map<string | number, Growing>
 }
 
+/** The text that was looked at last: a memory, not a state. All moves of one drag change the same text. */
+let last: { readonly text: string; readonly stand: Stand } | undefined
+
 /** Of the whole text. A text that is no JSON throws. */
 export function standsIn(text: string): Stand {
+  if (last?.text !== text) last = { text, stand: foundIn(text) }
+  return last.stand
+}
+
+function foundIn(text: string): Stand {
   const root: { stand?: Stand } = {}
   const open: Growing[] = []
   watchJson(text, {

@@ -93,4 +93,18 @@ describe('an edit of any document', () => {
       }),
     )
   })
+
+  it('of several values at once is that of one after the other', () => {
+    // SOURCE property (changes are made in their order; a place that comes again is set again)
+    fc.assert(
+      fc.property(document, layout, fc.array(fc.tuple(fc.nat(), leaf), { maxLength: 4 }), (root, space, picks) => {
+        const places = placesOf(root).filter((place) => placesOf(valueAt(root, place) as JsonValue).length === 0)
+        fc.pre(places.length > 0)
+        const changes = picks.map(([pick, value]): Change => ({ kind: 'set', place: places[pick % places.length], value }))
+        const text = JSON.stringify(root, null, space)
+        const inTurn = changes.reduce((before, change) => changeDocument(before, [change]), text)
+        expect(changeDocument(text, changes)).toBe(inTurn)
+      }),
+    )
+  })
 })

@@ -19,15 +19,39 @@ import { applySplice, type Splice } from './splice.ts'
  * @throws when the text is no JSON, or a place has no owner: our own fault, a door offers only places that are there
  */
 export function changeDocument(text: string, changes: readonly Change[]): string {
-  return changes.reduce((changed, change) => {
-    const splice = spliceOf(changed, change)
-    return splice ? applySplice(changed, splice) : changed
-  }, text)
+  const whole = standsIn(text)
+  const apart = valuesApart(whole, changes)
+  if (apart) return apart.reduce((changed, { stand, value }) => spliced(changed, replaced(changed, stand, value)), text)
+  return changes.reduce((changed, change) => spliced(changed, spliceOf(changed, change, standsIn(changed))), text)
 }
 
-function spliceOf(text: string, change: Change): Splice | undefined {
+function spliced(text: string, splice: Splice | undefined): string {
+  return splice ? applySplice(text, splice) : text
+}
+
+interface Replacement {
+  readonly stand: Stand
+  readonly value: JsonValue
+}
+
+/**
+ * Values that stand beside each other and are only replaced, the last in the text first: none moves those before it, so that one look at
+ * the text serves for all of them. A hand that drags changes x and y sixty times a second.
+ */
+function valuesApart(whole: Stand, changes: readonly Change[]): readonly Replacement[] | undefined {
+  const found: Replacement[] = []
+  for (const { kind, place, ...rest } of changes) {
+    const stand = kind === 'set' ? standAt(whole, place) : undefined
+    if (!stand || !('value' in rest)) return undefined
+    found.push({ stand, value: rest.value })
+  }
+  found.sort((one, other) => other.stand.at - one.stand.at)
+  const isApart = found.every(({ stand }, index) => index === 0 || stand.end <= found[index - 1].stand.at)
+  return isApart ? found : undefined
+}
+
+function spliceOf(text: string, change: Change, whole: Stand): Splice | undefined {
   const place = change.place
-  const whole = standsIn(text)
   const stand = standAt(whole, place)
   if (change.kind === 'set' && stand) return replaced(text, stand, change.value)
   const owner = standAt(whole, place.slice(0, -1))

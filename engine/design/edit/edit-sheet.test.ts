@@ -118,6 +118,12 @@ describe('tables of a file that is at fault', () => {
     expect(editSheet(broken).problems).toMatchObject([{ code: 'unknown key', place: 'tipp' }])
   })
 
+  it('tell of a schema that is no text, though its name is no field', () => {
+    const text = changeDocument(exampleText('heron'), [{ kind: 'set', place: ['$schema'], value: {} }])
+    // SOURCE other-method (the reader of designs, asked itself)
+    expect(editSheet(text).problems).toEqual(readDesign(text).problems)
+  })
+
   it('are none where the text is no JSON, and the problem says where it ends', () => {
     expect(editSheet('{ "title": ')).toMatchObject({ sections: [], problems: [{ code: 'no JSON' }] })
   })

@@ -39,16 +39,20 @@ export function editSheet(text: string): Sheet {
   if (!desk) return { sections: [], problems }
   const rows = rowsOf(desk)
   const sections = sectionHeads.flatMap((head) => (head.id === 'parts' ? partSections(desk, head, rows) : [section(head, rows)]))
-  const shown = new Set([...desk.leaves.map(({ place }) => place.join('.')), ...rows.keys()])
+  const shown = new Set([...editable(desk).map(({ place }) => place.join('.')), ...rows.keys()])
   return { sections, problems: desk.problems.filter(({ place }) => !shown.has(place)) }
+}
+
+/** Leaves that say something of the finger; the name of the schema says it of the file. */
+function editable({ leaves }: Desk): readonly Leaf[] {
+  return leaves.filter(({ place }) => place[0] !== '$schema')
 }
 
 type Rows = ReadonlyMap<string, Row>
 
 function rowsOf(desk: Desk): Rows {
   const leaves = new Map<string, Leaf[]>()
-  for (const leaf of desk.leaves) {
-    if (leaf.place[0] === '$schema') continue
+  for (const leaf of editable(desk)) {
     const id = leaf.row.join('.')
     leaves.set(id, [...(leaves.get(id) ?? []), leaf])
   }
