@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { evaluate, forcesAt, postureAt, readDesign } from '../engine/index.ts'
 import { drawPosture, layoutSheet, verdictSentence } from '../report/index.ts'
+import { closedWays } from './closed-ways.ts'
 import { compare, machineLine, rateLines } from './compare.ts'
 import { frictionWays } from './friction-ways.ts'
 
@@ -50,3 +51,6 @@ console.log(
 
 console.log('\nFriction of a finger whose links carry nothing:')
 for (const line of rateLines(compare(frictionWays()))) console.log(line)
+
+console.log('\nClosed posture and return from rest of the sets of the example, samples included:')
+for (const line of rateLines(compare(closedWays()))) console.log(line)

@@ -14,6 +14,8 @@ import tables from '../../tables/sobol-directions.json' with { type: 'json' }
 import { randomWords } from './random-words.ts'
 
 const bits = 32
+/** Of a word with one bit, its place is this less the zeros before it. */
+const lowestBit = 31
 const words = 2 ** bits
 const [{ dimensions: rows }] = tables
 
@@ -55,13 +57,19 @@ interface Column {
 }
 
 function sequenceOf(columns: readonly Column[]): PointSequence {
+  const at = Uint32Array.from(columns, ({ shift }) => shift)
+  let grayAt = 0
   const fill = (number: number, out: Float64Array): void => {
     const gray = number ^ (number >>> 1)
+    // Only the bits that differ from the point before are switched: from one point to the next it is one.
+    const changed = gray ^ grayAt
+    grayAt = gray
     for (let dimension = 0; dimension < columns.length; dimension++) {
-      const { directions, shift } = columns[dimension]
-      let word = shift
-      for (let bit = 0, rest = gray; rest !== 0; bit++, rest >>>= 1) if (rest & 1) word ^= directions[bit]
-      out[dimension] = ((word >>> 0) + 0.5) / words
+      const { directions } = columns[dimension]
+      let word = at[dimension]
+      for (let rest = changed; rest !== 0; rest &= rest - 1) word ^= directions[lowestBit - Math.clz32(rest & -rest)]
+      at[dimension] = word
+      out[dimension] = (at[dimension] + 0.5) / words
     }
   }
   return { dimensions: columns.length, fill }

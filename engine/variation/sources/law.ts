@@ -14,27 +14,27 @@ export type LineLaw = Exclude<Law, { readonly kind: 'disc' }>
 
 /** The value below which a share `u` lies. @param u between 0 and 1, both left out */
 export function quantile(law: LineLaw, u: number): number {
+  return quantileOf(law)(u)
+}
+
+function quantileOf(law: LineLaw): (u: number) => number {
   switch (law.kind) {
     case 'normal':
-      return law.mean + law.deviation * normalQuantile(u)
+      return (u) => law.mean + law.deviation * normalQuantile(u)
     case 'truncatedNormal': {
-      const [below, above] = [normalCdf((law.least - law.mean) / law.deviation), normalCdf((law.most - law.mean) / law.deviation)]
-      return Math.min(law.most, Math.max(law.least, law.mean + law.deviation * normalQuantile(below + u * (above - below))))
+      const { mean, deviation, least, most } = law
+      const [below, above] = [normalCdf((least - mean) / deviation), normalCdf((most - mean) / deviation)]
+      return (u) => Math.min(most, Math.max(least, mean + deviation * normalQuantile(below + u * (above - below))))
     }
     case 'uniform':
-      return law.least + u * (law.most - law.least)
+      return (u) => law.least + u * (law.most - law.least)
     case 'sample':
-      return law.values[Math.min(law.values.length - 1, Math.floor(u * law.values.length))]
+      return (u) => law.values[Math.min(law.values.length - 1, Math.floor(u * law.values.length))]
   }
 }
 
 /** Beyond this the share that is left is less than a double next to 1 can hold. */
 const farthest = 8
-
-function lineValue(law: LineLaw, z: number): number {
-  if (law.kind === 'normal') return law.mean + law.deviation * z
-  return quantile(law, normalCdf(Math.min(farthest, Math.max(-farthest, z))))
-}
 
 /**
  * The values of one set.
@@ -44,15 +44,32 @@ function lineValue(law: LineLaw, z: number): number {
  */
 export function valuesAt(sources: readonly Source[], normals: ArrayLike<number>): Float64Array {
   const values = new Float64Array(sources.length)
-  for (const [index, { law }] of sources.entries()) {
-    if (law.kind !== 'disc') values[index] = lineValue(law, normals[index])
-    else if (law.deviation !== undefined) values[index] = law.deviation * normals[index]
-    else {
-      const first = law.axis === 'x' ? index : index - 1
-      values[index] = discShare(Math.hypot(normals[first], normals[first + 1])) * normals[index]
-    }
-  }
+  valuesOf(sources)(normals, values)
   return values
+}
+
+/** As `valuesAt`, for many sets of the same sources: into an array, with what does not change worked out once. */
+export function valuesOf(sources: readonly Source[]): (normals: ArrayLike<number>, out: Float64Array) => void {
+  const makers = sources.map(({ law }, index) => makerOf(law, index))
+  return (normals, out) => {
+    for (let index = 0; index < makers.length; index++) out[index] = makers[index](normals)
+  }
+}
+
+/** Value of the source at a place in the list, from the normal numbers of the set. */
+function makerOf(law: Law, index: number): (normals: ArrayLike<number>) => number {
+  if (law.kind === 'normal') {
+    const { mean, deviation } = law
+    return (normals) => mean + deviation * normals[index]
+  }
+  if (law.kind !== 'disc') {
+    const atShare = quantileOf(law)
+    return (normals) => atShare(normalCdf(Math.min(farthest, Math.max(-farthest, normals[index]))))
+  }
+  const { axis, deviation } = law
+  if (deviation !== undefined) return (normals) => deviation * normals[index]
+  const first = axis === 'x' ? index : index - 1
+  return (normals) => discShare(Math.sqrt(normals[first] ** 2 + normals[first + 1] ** 2)) * normals[index]
 }
 
 /** √(1 − exp(−r²/2)) / r, which tends to √½ in the middle. */

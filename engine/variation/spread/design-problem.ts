@@ -3,7 +3,7 @@ import type { Design, Requirement } from '../../design/design.ts'
 import { figureNames } from '../../design/figure-names.ts'
 import { type AskedEvaluation, askedFigures, evaluateAsked } from '../../evaluate-asked.ts'
 import type { Figure, Finding, Verdict } from '../../figures/evaluation.ts'
-import { valuesAt } from '../sources/law.ts'
+import { valuesOf } from '../sources/law.ts'
 import type { Source, Variation } from '../sources/source.ts'
 import type { JudgedSet, SetFailure, SpreadProblem, WatchedRequirement, WatchedWindow } from './spread-problem.ts'
 
@@ -26,6 +26,7 @@ function problemWith(variation: Variation, of: Source['of'], setBack_mm: number)
   const drawn = Float64Array.from(variation.sources, ({ nominal }) => nominal)
   const names = new Map(figureNames(design).map((name) => [name.id, name]))
   const window = windowOf(design, ids)
+  const fillValues = valuesOf(sources)
   const judge = (values: ArrayLike<number>): JudgedSet => {
     const all = drawn.slice()
     for (let index = 0; index < places.length; index++) all[places[index]] = values[index]
@@ -40,7 +41,11 @@ function problemWith(variation: Variation, of: Source['of'], setBack_mm: number)
     figures: ids.map((id) => ({ id, title: names.get(id)?.title ?? id, unit: names.get(id)?.unit ?? '1' })),
     requirements: design.requirements.map((requirement) => watched(requirement, ids)),
     ...(window && { window: { ...window, ...(movedStop && { stopSetBack: movedStop }) } }),
-    valuesAt: (normals) => valuesAt(sources, normals),
+    valuesAt: (normals) => {
+      const values = new Float64Array(sources.length)
+      fillValues(normals, values)
+      return values
+    },
     judge,
   }
 }

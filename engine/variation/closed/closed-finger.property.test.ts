@@ -1,0 +1,115 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { evaluate } from '../../evaluate.ts'
+import { valuesAt } from '../sources/law.ts'
+import { readVariation } from '../sources/read-variation.ts'
+import type { Variation } from '../sources/source.ts'
+import { cloudOf } from '../spread/cloud.ts'
+import { closedFingers } from './closed-finger.ts'
+import { closedSamples } from './closed-samples.ts'
+import { liveDesign } from './live-design.ts'
+
+const text = (name: string): string => readFileSync(new URL(`../../../designs/${name}.json`, import.meta.url), 'utf8')
+
+function read(document: string): Variation {
+  const { value, problems } = readVariation(document)
+  if (!value) throw new Error(JSON.stringify(problems))
+  return value
+}
+
+/** Values of sets by their number; the further out, the larger `wide`. */
+function setsOf({ sources }: Variation): (number: number, wide?: number) => Float64Array {
+  const { fill } = cloudOf({ dimensions: sources.length, seed: 7 })
+  const normals = new Float64Array(sources.length)
+  return (number, wide = 1) => {
+    fill(number, normals)
+    return valuesAt(
+      sources,
+      normals.map((normal) => wide * normal),
+    )
+  }
+}
+
+/** Margins and reserve of the closed posture as a whole evaluation has them. */
+function evaluated(variation: Variation, values: Float64Array): readonly number[] {
+  const { design } = variation
+  const { figures, travel } = evaluate(variation.setOf(values).value ?? design)
+  const margins = design.toggles.map(({ id }) => figures.find((one) => one.id === `closed.toggle.${id}.deadCentreMargin`)?.value)
+  const reserves = travel?.series.find(({ id }) => id === 'return.reserveFromRest')?.values ?? []
+  return [...margins, reserves[reserves.length - 1]].map(Number)
+}
+
+describe.each(['heron', 'heron-stop-at-mcp'])('the closed posture of %s in the short way', (name) => {
+  const variation = read(text(name))
+  const fingers = closedFingers(variation)
+  if ('why' in fingers) throw new Error(fingers.why)
+  const out = new Float64Array(fingers.numbers_count)
+  const setOf = setsOf(variation)
+
+  it('is that of a whole evaluation, for sets as they are made and for some twice as far out', () => {
+    for (const [number, wide] of [0, 1, 2, 3].map((index) => [index, 1 + (index % 2)])) {
+      const values = setOf(number, wide)
+      if (!fingers.solve(values, out)) continue
+      const whole = evaluated(variation, values)
+      // SOURCE other-method (the whole evaluation of the same set)
+      for (const [index, value] of whole.entries()) expect(Math.abs(out[index] - value)).toBeLessThan(1e-9 * Math.max(1, value))
+    }
+  })
+
+  it('serves for every set of the first hundred', () => {
+    // SOURCE property (its sets are like the one that was drawn)
+    const served = Array.from({ length: 100 }, (_, number) => fingers.solve(setOf(number), out))
+    expect(served.filter((one) => !one)).toEqual([])
+  })
+
+  it('leaves no trace of the set before', () => {
+    fingers.solve(setOf(3), out)
+    const first = [...out]
+    fingers.solve(setOf(4), out)
+    fingers.solve(setOf(3), out)
+    expect([...out]).toEqual(first)
+  })
+})
+
+describe('the short way steps back', () => {
+  const heron = read(text('heron'))
+  const fingers = closedFingers(heron)
+  if ('why' in fingers) throw new Error(fingers.why)
+  const out = new Float64Array(fingers.numbers_count)
+  const drawn = heron.sources.map(({ nominal }) => nominal)
+  const moved = (id: string, by: number): number[] =>
+    drawn.map((value, index) => value + (heron.sources[index].id === id ? by : 0))
+
+  it('for a pin that is no thinner than its hole, and for a stop that is reached past dead centre or not at all', () => {
+    expect(fingers.solve(drawn, out)).toBe(true)
+    expect(fingers.solve(moved('dimensions.pinDiameter', 0.05), out)).toBe(false)
+    // A shelf that lies this far back lets the toggle through; its margin falls by about 7° a tenth of a millimetre.
+    expect(fingers.solve(moved('parts.middle.edges.shelf.profile', -1.5), out)).toBe(false)
+    expect(fingers.solve(drawn, out)).toBe(true)
+  })
+
+  it('for a drive that is a pull, and for sizes that follow no straight line, and says so', () => {
+    expect(closedFingers(read(text('kestrel')))).toMatchObject({ why: 'the drive is not a turn against the mount' })
+    const bent = text('heron').replace('"x": "-2.27 mm"', '"x": "-2.27 mm * (topLinkLength / baseLinkLength) / 0.582003"')
+    expect(liveDesign(read(bent))).toMatchObject({ why: expect.stringContaining('parts.3.holes') })
+  })
+})
+
+describe('closed postures of many sets', () => {
+  const heron = read(text('heron'))
+  const fingers = closedFingers(heron)
+  if ('why' in fingers) throw new Error(fingers.why)
+  const cloud = { dimensions: heron.sources.filter(({ of }) => of === 'sets').length, seed: 5 }
+  const samples = (from: number, to: number, steps = fingers) =>
+    closedSamples({ variation: heron, fingers: steps, cloud, from, to })
+
+  it('are the same in one piece, in shares, and in the long way, which is counted', () => {
+    const whole = samples(0, 24)
+    expect(whole.plainly_count).toBe(0)
+    expect([...samples(0, 10).numbers, ...samples(10, 24).numbers]).toEqual([...whole.numbers])
+    const plainly = samples(0, 3, { ...fingers, solve: () => false })
+    expect(plainly.plainly_count).toBe(3)
+    // SOURCE other-method (followed from open to closed)
+    for (const [index, value] of plainly.numbers.entries()) expect(whole.numbers[index]).toBeCloseTo(value, 8)
+  })
+})
