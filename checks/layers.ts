@@ -1,6 +1,6 @@
 /**
  * Which folder may import which. Imports go one way: inside the engine
- * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← making ← inspection ← index, outside of it
+ * numbers ← design ← motion ← forces ← strength ← figures ← evaluate ← variation ← making ← inspection ← proving ← index, outside of it
  * engine/index ← report/index, records/index, typesetting/index ← server/index ← command-line, and engine/index, report/index ← page.
  */
 import { join } from 'node:path'
@@ -16,6 +16,8 @@ const ENGINE_LAYERS = [
   'evaluate(-asked)?',
   'variation',
   'making',
+  'inspection',
+  'proving',
 ] as const
 
 /** Folders whose modules are bound by the layers. */

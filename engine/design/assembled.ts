@@ -1,5 +1,7 @@
 import type { Design } from './design.ts'
 import { figureScope } from './figure-scope.ts'
+import { readRiskScales, readRisks } from './proving/read-risks.ts'
+import { readBenchTests, readDemands } from './proving/read-shown-by.ts'
 import { readCoatings } from './read-coatings.ts'
 import { readDimensions } from './read-dimensions.ts'
 import { readDrive, readRelease } from './read-drive.ts'
@@ -33,8 +35,15 @@ export function assembled(reading: Reading, name: string): Design | undefined {
   reportCoatedSizes(reading, made)
   const stated = statedOnly(bench)
   const { parts, pins, springs, drive } = made
+  const benchTests = readBenchTests(reading)
+  const requirements = readRequirements({ reading, tests: benchTests }, figureScope(document, pins))
+  const riskScales = readRiskScales(reading)
   const rest = {
-    requirements: readRequirements(reading, figureScope(document, pins)),
+    requirements,
+    benchTests,
+    demands: readDemands({ reading, tests: benchTests }),
+    ...(riskScales && { riskScales }),
+    risks: readRisks({ reading, scales: riskScales, requirements }),
     orders: readOrders({ reading, parts, pins, springs }),
     bought: readBought(reading),
   }

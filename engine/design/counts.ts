@@ -18,6 +18,9 @@ const bounds: readonly (readonly [place: string, most: number])[] = [
   ['requirements', limits.requirements],
   ['orders', limits.orders],
   ['bought', limits.boughtItems],
+  ['demands', limits.demands],
+  ['benchTests', limits.benchTests],
+  ['risks', limits.risks],
 ]
 
 const boundsOfPart: typeof bounds = [

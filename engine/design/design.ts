@@ -12,6 +12,7 @@ import type { Pin, Stop, Toggle } from './sections/joints.ts'
 import type { LoadCase, Port } from './sections/loads.ts'
 import type { BoughtItem, Making, Order } from './sections/making.ts'
 import type { Part } from './sections/parts.ts'
+import type { BenchTest, Demand, Risk, RiskScales } from './sections/proving.ts'
 import type { Dimension, VariationRules } from './sections/sizes.ts'
 import type { Spring } from './sections/springs.ts'
 import type { FrictionPair } from './sections/surface-pairs.ts'
@@ -23,6 +24,7 @@ export type * from './sections/loads.ts'
 export type * from './sections/making.ts'
 export type * from './sections/materials.ts'
 export type * from './sections/parts.ts'
+export type * from './sections/proving.ts'
 export type * from './sections/sizes.ts'
 export type * from './sections/springs.ts'
 export type * from './sections/surface-pairs.ts'
@@ -64,4 +66,9 @@ export interface Design {
   readonly orders: readonly Order[]
   readonly bought: readonly BoughtItem[]
   readonly making?: Making
+  readonly demands: readonly Demand[]
+  readonly benchTests: readonly BenchTest[]
+  /** Absent when not stated; then there are no risks. */
+  readonly riskScales?: RiskScales
+  readonly risks: readonly Risk[]
 }

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import { benchTest, demand, risk, riskScales } from './proving/schema-proving.ts'
 import { coating } from './schema-coatings.ts'
 import { drive, loadCase, release, requirement, stop, toggle, weight } from './schema-joints.ts'
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
@@ -81,6 +82,10 @@ export const documentSchema = z.strictObject(
     orders: byId(order, { what: 'orders', description: 'What is ordered from a shop.' }).optional(),
     bought: byId(boughtItem, { what: 'bought items', description: 'Things that are bought ready.' }).optional(),
     making: making.optional(),
+    demands: byId(demand, { what: 'demands', description: 'What is asked of the finger that no figure says.' }).optional(),
+    benchTests: byId(benchTest, { what: 'bench tests', description: 'Tests on the bench or by eye.' }).optional(),
+    riskScales: riskScales.optional(),
+    risks: byId(risk, { what: 'risks', description: 'What may go wrong, what is done about it, what is left.' }).optional(),
   },
   { error: 'an object' },
 )

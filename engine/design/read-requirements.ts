@@ -3,6 +3,7 @@ import { quoted } from '../numbers/quote.ts'
 import type { Requirement } from './design.ts'
 import type { Document } from './document.ts'
 import { type FigureName, type FigureScope, type FigureUnit, figureNames } from './figure-names.ts'
+import { type ProvingBench, readShownBy } from './proving/read-shown-by.ts'
 import type { Reading } from './reading.ts'
 
 type TypedRequirement = NonNullable<Document['requirements']>[string]
@@ -19,21 +20,21 @@ export const kindOfUnit: Readonly<Record<Exclude<FigureUnit, 'yes or no' | 'word
 }
 
 /** @param scope of what the document names; where it was at fault and taken out, requirements on it are not judged. */
-export function readRequirements(reading: Reading, scope: FigureScope): readonly Requirement[] {
+export function readRequirements(bench: ProvingBench, scope: FigureScope): readonly Requirement[] {
+  const { reading } = bench
   const known = new Map(figureNames(scope).map((name) => [name.id, name]))
   const requirements = Object.entries(reading.document.requirements ?? {})
-  return requirements.map(([id, typed]) => readRequirement(id, typed, { reading, known }))
+  return requirements.map(([id, typed]) => readRequirement(id, typed, { ...bench, known }))
 }
 
-interface Catalogue {
-  readonly reading: Reading
+interface Catalogue extends ProvingBench {
   readonly known: ReadonlyMap<string, FigureName>
 }
 
 /** Sections that give figures their names and units. */
 const namingSections = ['drive', 'release', 'pins', 'parts', 'stops', 'toggles', 'loadCases', 'tip']
 
-function readRequirement(id: string, typed: TypedRequirement, { reading, known }: Catalogue): Requirement {
+function readRequirement(id: string, typed: TypedRequirement, { reading, tests, known }: Catalogue): Requirement {
   const place = `requirements.${id}`
   const figure = known.get(typed.figure)
   const isSure = !namingSections.some((section) => reading.hasBrokenIn(section))
@@ -46,6 +47,7 @@ function readRequirement(id: string, typed: TypedRequirement, { reading, known }
     bound: readBound(place, typed, { reading, figure: isSure ? figure : undefined }),
     reason: reading.text(`${place}.reason`, typed.reason),
     source: reading.text(`${place}.source`, typed.source),
+    ...(typed.shownBy && { shownBy: readShownBy(`${place}.shownBy`, typed.shownBy, { reading, tests }) }),
   }
 }
 

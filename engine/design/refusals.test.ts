@@ -560,6 +560,7 @@ describe('the limits hold just inside and refuse just outside', () => {
     const changes = (count: number): Changes => ({
       ...(isOthers ? { requirements: {} } : others),
       use: undefined,
+      risks: undefined,
       [place]:
         place === 'dimensions' ? { ...many(count - named.length, thing), ...Object.fromEntries(named) } : many(count, thing),
     })

@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
+import { shownBy } from './proving/schema-proving.ts'
 import {
   angle,
   choice,
@@ -152,6 +153,7 @@ export const weight = object({ from: angle, to: angle }).describe(
 const reasons = {
   reason: note('the reason').describe('Why this is asked for.'),
   source: note('the source').describe('Who or what asks for it.'),
+  shownBy,
 }
 const figure = meant(z.string({ error: 'the name of a figure' }), { is: 'figure' }).describe(
   'Name of a figure, such as closed.toggle.distal.deadCentreMargin.',

@@ -6,7 +6,17 @@ import * as z from 'zod'
 import type { QuantityKind } from '../numbers/quantity.ts'
 
 /** Things of a document that other places name, by the section in which they stand. */
-export type NamedSection = 'parts' | 'pins' | 'springs' | 'loadCases' | 'friction' | 'wearRates' | 'materials' | 'coatings'
+export type NamedSection =
+  | 'parts'
+  | 'pins'
+  | 'springs'
+  | 'loadCases'
+  | 'friction'
+  | 'wearRates'
+  | 'materials'
+  | 'coatings'
+  | 'requirements'
+  | 'benchTests'
 /** Things of one part that other places name. */
 export type PartSection = 'holes' | 'edges' | 'pads'
 

@@ -115,6 +115,9 @@ export const namedSections: ReadonlySet<PropertyKey> = new Set([
   'requirements',
   'orders',
   'bought',
+  'demands',
+  'benchTests',
+  'risks',
 ])
 const sectionsOfPart: ReadonlySet<PropertyKey> = new Set(['holes', 'edges', 'pads'])
 

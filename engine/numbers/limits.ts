@@ -46,6 +46,15 @@ export const limits = {
   boughtItems: 200,
   /** Things of one kind in one order. */
   thingsOfOrder: 300,
+  /** What no figure says is asked in two dozen lines; a list of ten times that is read by nobody. */
+  demands: 300,
+  benchTests: 200,
+  /** A finger has one to three dozen risks. */
+  risks: 300,
+  /** Steps of one scale of risk: more than ten cannot be told apart in words. */
+  riskSteps: 10,
+  /** Ways in which one thing is shown, and controls of one risk. */
+  waysShown: 20,
   /** Sets of a batch that are tried for break-even: a workshop of two does not make more in one go. */
   setsOfBatch: 500,
 

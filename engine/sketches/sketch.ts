@@ -95,6 +95,9 @@ export function sketch(from: Sketch): Design {
     requirements: [],
     orders: [],
     bought: [],
+    demands: [],
+    benchTests: [],
+    risks: [],
   }
   return { ...design, ...(release && { release }), ...(weight && { weight }) }
 }

@@ -97,6 +97,9 @@ export const inventedDesign: Design = {
   requirements: [],
   orders: [],
   bought: [],
+  demands: [],
+  benchTests: [],
+  risks: [],
 }
 
 function loadCase(id: string, name: string, force: Design['loadCases'][number]['forces'][number]): Design['loadCases'][number] {

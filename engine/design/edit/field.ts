@@ -84,6 +84,8 @@ const things = {
   wearRates: 'a rate of wear of the table, or of this design',
   materials: 'a material of the table, or of this design',
   coatings: 'a coating of the table, or of this design',
+  requirements: 'a requirement of this design',
+  benchTests: 'a bench test of this design',
   holes: 'a hole',
   edges: 'an edge',
   pads: 'a pad',

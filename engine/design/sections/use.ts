@@ -1,5 +1,7 @@
 /** What is asked of a finger: how often it closes, and the bounds that it must meet. */
 
+import type { ShownBy } from './proving.ts'
+
 /** How often the finger is closed. */
 export interface Use {
   readonly closingsPerDay: number
@@ -23,4 +25,6 @@ export interface Requirement {
     | { readonly kind: 'is'; readonly value: boolean }
   readonly reason: string
   readonly source: string
+  /** How it is shown beside the figure; absent when not stated. */
+  readonly shownBy?: readonly ShownBy[]
 }

@@ -265,7 +265,13 @@ const fullDocument = {
   factors: { yield: 1.6, ultimate: '2.5', reason: 'A finger that breaks sheds loose pieces.' },
   tip: 'distal.tip',
   requirements: {
-    letsGo: { figure: 'return.letsGo', is: true, reason: 'A finger that stays shut is of no use.', source: 'the workshop' },
+    letsGo: {
+      figure: 'return.letsGo',
+      is: true,
+      reason: 'A finger that stays shut is of no use.',
+      source: 'the workshop',
+      shownBy: [{ share: '99 %' }, { test: 'letsGo' }],
+    },
     margin: {
       figure: 'closed.toggle.distal.deadCentreMargin',
       atLeast: '7 deg',
@@ -291,6 +297,44 @@ const fullDocument = {
     learning: '90 %',
     goodShare: '95 %',
     price: 1450,
+  },
+  demands: {
+    edges: {
+      asks: 'No edge can cut.',
+      reason: 'Skin.',
+      source: 'the workshop',
+      shownBy: [{ test: 'felt' }, { document: 'Drawing 7', inHand: true }],
+    },
+  },
+  benchTests: {
+    letsGo: {
+      sort: 'let go',
+      title: 'Closes and lets go',
+      passes: 'A hundred times out of a hundred.',
+      done: { on: '2026-02-03', tried: 6, failed: 0, record: 'Book 3' },
+    },
+    felt: { sort: 'look', title: 'Edges felt', passes: 'No thread of cotton catches.' },
+  },
+  riskScales: {
+    probability: [
+      { name: 'seldom', means: 'One finger in a thousand.', upTo: '0.1 %' },
+      { name: 'often', means: 'More.', upTo: 1 },
+    ],
+    severity: [
+      { name: 'nuisance', means: 'Nobody is hurt.', acceptable: 'often' },
+      { name: 'injury', means: 'Somebody is hurt.', acceptable: 'seldom' },
+    ],
+  },
+  risks: {
+    staysShut: {
+      hazard: 'A finger that does not let go',
+      sequence: 'It jams on a rail.',
+      harm: 'A fall',
+      severity: 'injury',
+      probability: 'often',
+      controls: [{ by: 'design', does: 'Short of the jam.', check: 'Figure and bench.' }],
+      residual: { severity: 'injury', probability: 'seldom', requirements: ['letsGo'], reason: 'Counted.' },
+    },
   },
 }
 

@@ -158,6 +158,7 @@ describe('what cannot be added', () => {
     few.stops = {}
     few.loadCases = {}
     few.orders = {}
+    few.risks = {}
     const { tip: _, use: __, givesWay: ___, ...rest } = few
     const offered = additions(JSON.stringify(rest)).map(({ kind }) => kind)
     expect(offered).not.toContain('toggle')
