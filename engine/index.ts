@@ -48,6 +48,15 @@ export { type GaugeKind, type Suggested, suggestedGauge } from './inspection/sug
 export { type Matter, weighPlan } from './inspection/weigh-plan.ts'
 export { type BreakEven, breakEven } from './making/break-even.ts'
 export { type BatchCost, batchCost, type CostSource } from './making/cost.ts'
+export {
+  type DrawnHole,
+  type DrawnPart,
+  type DrawnPin,
+  type DrawnSize,
+  type Limits,
+  readShopDesign,
+  type ShopDesign,
+} from './making/drawn-sizes.ts'
 export { type Item, type PartsList, partsList } from './making/parts-list.ts'
 export { limits } from './numbers/limits.ts'
 export { nearestName } from './numbers/nearest.ts'

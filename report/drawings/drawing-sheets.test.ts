@@ -1,0 +1,115 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { describe, expect, it } from 'vitest'
+import { readShopDesign } from '../../engine/index.ts'
+import { typesetterAt } from '../../typesetting/index.ts'
+import { svgText } from '../drawing/svg.ts'
+import { drawingSheets, drawingsJob } from './drawing-sheets.ts'
+import { type Box, boxesMeet, boxOf, type Ink, isTaken, lineMeets, type Words, widthOf } from './ink.ts'
+import { paperNames } from './paper.ts'
+import { sheetShape } from './sheet-file.ts'
+import { diameterWords, lengthText, limitsWords, sizeWords } from './size-words.ts'
+
+const home = join(import.meta.dirname, '../..')
+const shopOf = (name: string) => {
+  const { value } = readShopDesign(readFileSync(join(home, `designs/${name}.json`), 'utf8'), name)
+  if (value === undefined) throw new Error(`${name} is refused`)
+  return value
+}
+const shops = ['heron', 'heron-jams', 'heron-stop-at-mcp', 'kestrel'].map(shopOf)
+
+/** Words over which something else lies, as `these: those`. */
+function covered(ink: readonly Ink[], paper: Box): readonly string[] {
+  return ink
+    .filter((one): one is Words => one.kind === 'words')
+    .filter((words) => {
+      const box = boxOf(words)
+      const isInside = box.left > paper.left && box.top > paper.top && box.right < paper.right && box.bottom < paper.bottom
+      return (
+        !isInside ||
+        isTaken(
+          box,
+          ink.filter((one) => one !== words),
+        )
+      )
+    })
+    .map(({ words }) => words)
+}
+
+/** As a reader of PDF gives them back: blanks are places, not letters. */
+const plain = (words: string): string => words.normalize('NFKC').replaceAll(/\s/g, '')
+
+describe('the drawings of every example', () => {
+  it.each(paperNames)('have every part on a sheet and nothing over any words, on %s', (paper) => {
+    for (const shop of shops) {
+      const { sheets, left } = drawingSheets(shop, { paper, projection: 'first-angle' })
+      // SOURCE property
+      expect(left).toEqual([])
+      expect(sheets.length).toBeGreaterThanOrEqual(shop.parts.length)
+      for (const { name, paper: on, ink } of sheets) {
+        const frame = { left: 20, top: 10, right: on.width - 10, bottom: on.height - 10 }
+        expect([name, ...covered(ink, frame)]).toEqual([name])
+      }
+    }
+  })
+
+  it('have words that take no more room than was kept for them, read back from the PDF', async () => {
+    const { sheets } = drawingSheets(shops[0])
+    const [pdf] = await typesetterAt(home)([drawingsJob('heron', sheets)])
+    // SOURCE other-method: pdfjs-dist measures each text with the face that is in the file; 72 / 25.4 points a millimetre
+    const document = await getDocument({ data: pdf, verbosity: 0 }).promise
+    expect(document.numPages).toBe(sheets.length)
+    for (const [index, { ink }] of sheets.entries()) {
+      const { items } = await (await document.getPage(index + 1)).getTextContent()
+      const pieces = items.flatMap((item) => ('str' in item && item.str.trim() !== '' ? [item] : []))
+      const said = ink.filter((one) => one.kind === 'words')
+      for (const { words, size, turned } of said) {
+        const wanted = plain(words)
+        const own: typeof pieces = []
+        while (plain(own.map(({ str }) => str).join('')).length < wanted.length) own.push(...pieces.splice(0, 1))
+        expect(plain(own.map(({ str }) => str).join(''))).toBe(wanted)
+        const begins = own.map(({ transform }) => transform[turned ? 5 : 4])
+        const ends = own.map(({ width }, piece) => begins[piece] + width)
+        expect(((Math.max(...ends) - Math.min(...begins)) * 25.4) / 72).toBeLessThan(widthOf(words, size))
+      }
+      expect(pieces).toEqual([])
+    }
+  })
+
+  it('write the limits of fits, framed places and sizes before coating', () => {
+    const [mount] = drawingSheets(shops[0]).sheets
+    const words = mount.ink.flatMap((one) => (one.kind === 'words' ? [one.words] : []))
+    // SOURCE hand: 3.012 ±0.006; the film of 11.05 to 14.95 µm, half of it inwards, 0.9 of it in a bore: 3.006 + 0.01346 and 3.018 + 0.00995, inwards
+    expect(words).toEqual(expect.arrayContaining(['Ø3.006 / 3.018', 'uncoated Ø3.02 / 3.027', '6.47', 'Ø0.02', 'A', 'B']))
+  })
+
+  it('are the same bytes for the same design', () => {
+    const again = shopOf('kestrel')
+    // SOURCE property
+    const text = (shop: typeof again) => drawingSheets(shop).sheets.map((sheet) => svgText(sheetShape(sheet)))
+    expect(text(again)).toEqual(text(shops[3]))
+  })
+})
+
+describe('sizes in words', () => {
+  it('carry their limits, rounded inwards', () => {
+    // SOURCE hand
+    expect(lengthText(-0.0004)).toBe('0')
+    expect(sizeWords({ nominal_mm: 24.507, limits: { least: 24.497, most: 24.517 } })).toBe('24.507 ±0.01')
+    expect(sizeWords({ nominal_mm: 3, limits: { least: 3, most: 3.01 } })).toBe('3 / 3.01')
+    expect(limitsWords({ least: 3.0194, most: 3.0279 })).toBe('3.02 / 3.027')
+    expect(diameterWords({ nominal_mm: 3, limits: { least: 2.99, most: 3 }, zone: 'h7' })).toBe('Ø2.99 / 3 (h7)')
+  })
+})
+
+describe('whether something lies over words', () => {
+  it('is seen where it does, and not beside it', () => {
+    const box = { left: 0, top: 0, right: 10, bottom: 4 }
+    // SOURCE hand
+    expect(lineMeets({ from: { x: -5, y: -5 }, to: { x: 20, y: 9 } }, box)).toBe(true)
+    expect(lineMeets({ from: { x: -5, y: 4.1 }, to: { x: 20, y: 4.1 } }, box)).toBe(false)
+    expect(boxesMeet(box, { left: 10.1, top: 0, right: 12, bottom: 4 })).toBe(false)
+    expect(isTaken(box, [{ kind: 'circle', at: { x: 5, y: 2 }, radius: 30, type: 'narrow' }])).toBe(false)
+  })
+})
