@@ -19,6 +19,16 @@ export const storeLimits = {
   storeBytes: 100_000_000,
   /** Characters of the figures, findings or problems of one revision: a hundred times what the examples have. */
   resultLength: 2_000_000,
+  /** Characters of a reading as it was typed: a size with its unit, or two. */
+  typedLength: 100,
+  /** Beyond any size, load or count on a bench in mm, N, °C or cycles: whatever is larger was mistyped. */
+  largestNumber: 1e9,
+  /** Coupons of one certificate: a coater sends one to five. */
+  couponsAtOnce: 100,
+  /** Letters of a photo in base64: 2 MB, which a telephone's picture is brought down to. */
+  photoLetters: 2_666_664,
+  /** Entries in one go: a lot of a hundred sets with fifty readings each is four times as few. */
+  entriesAtOnce: 20_000,
   /** How long a save waits for another program that writes to the same store: far longer than any save takes. */
   wait_ms: 5000,
 } as const

@@ -1,3 +1,4 @@
+import { benchBook } from './migrations/bench-book.ts'
 import { designsAndRevisions } from './migrations/designs-and-revisions.ts'
 import { drafts } from './migrations/drafts.ts'
 
@@ -5,4 +6,4 @@ import { drafts } from './migrations/drafts.ts'
  * The steps from an empty file to the newest schema, in order; the schema's number is how many of them were done. A step that has been
  * released is never changed: stores that have done it are out there.
  */
-export const migrations: readonly string[] = [designsAndRevisions, drafts]
+export const migrations: readonly string[] = [designsAndRevisions, drafts, benchBook]

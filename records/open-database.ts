@@ -11,7 +11,7 @@ import { knownSchema } from './known-schema.ts'
 import { storeLimits } from './limits.ts'
 import { migrate } from './migrate.ts'
 import { migrations } from './migrations.ts'
-import { onFile } from './store-fault.ts'
+import { onFile, StoreFault, troubles } from './store-fault.ts'
 
 /** SQLite as it was loaded, the file, and the moment, which goes into the name of a backup. */
 export interface Opening {
@@ -39,6 +39,7 @@ export function openDatabase({ Database, file, now }: Opening): Opened {
       database.pragma('synchronous = full')
       const schema = knownSchema({ Database, file, database })
       const isOlder = schema > 0 && schema < migrations.length
+      if (isOlder) refuseOrphans(file, database)
       const copy = isOlder ? copyBeside(file, { schema, now }) : undefined
       if (copy !== undefined) copyDatabase(database, copy)
       if (schema < migrations.length) migrate(database)
@@ -51,6 +52,12 @@ export function openDatabase({ Database, file, now }: Opening): Opened {
       throw error
     }
   })
+}
+
+/** Rows without what they belong to are no work of ours: such a store is left at its schema. */
+function refuseOrphans(file: string, database: Database): void {
+  const orphans = database.pragma('foreign_key_check') as readonly unknown[]
+  if (orphans.length > 0) throw new StoreFault(file, { ...troubles.broken, place: '' })
 }
 
 /** A file that may only be read shows it here and not at the first save: SQLite looks when a page is written, even one that is given up. */

@@ -15,6 +15,15 @@ export function revisionOf(database: Database, name: string, number: number | 'n
   return rowsOf(database, one)[0]
 }
 
+/** The text of a revision of a design by its key; undefined when there is none. */
+export function revisionNumbered(
+  database: Database,
+  { design, number }: { readonly design: number; readonly number: number },
+): string | undefined {
+  const query = tables.selectFrom('revisions').select('text').where('design', '=', design).where('number', '=', number)
+  return rowsOf(database, query)[0]?.text
+}
+
 /** Every revision of a design, oldest first. */
 export function wholeRevisions(database: Database, name: string): readonly Revision[] {
   const design = designId(database, name)

@@ -1,4 +1,7 @@
 import type { Database } from 'better-sqlite3'
+import { keepEntries } from './bench/keep-entries.ts'
+import { gaugesOf, lotsOf, photoOf, planOf } from './bench/read-book.ts'
+import { serialHistory } from './bench/serial-history.ts'
 import { bringIn, historiesIn } from './bring-in.ts'
 import { copyDatabase } from './copy-database.ts'
 import { designEntries } from './designs.ts'
@@ -57,6 +60,14 @@ function storeOn(database: Database, opening: Opening): Store {
     bringIn: (other) => {
       const histories = historiesIn({ ...opening, file: other })
       return write(() => histories.map((history) => bringIn(database, history)))
+    },
+    bench: {
+      gauges: () => read(() => gaugesOf(database)),
+      lots: (name) => read(() => lotsOf(database, name)),
+      plan: (name, revision) => read(() => planOf(database, { name, revision })),
+      serial: (name, serial) => read(() => serialHistory(database, { name, serial })),
+      photo: (name, id) => read(() => photoOf(database, { name, id })),
+      keepEntries: (name, asked) => write((made) => keepEntries(database, { name, asked, made })),
     },
     close: () => {
       database.close()

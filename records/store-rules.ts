@@ -8,7 +8,8 @@ const HIDDEN = /(?![\n\u200c\u200d])[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Zl}\p{Zp}]/u
 /** Halves of a character: they cannot be written as UTF-8. */
 const HALVES = /\p{Cs}/u
 
-const words = (most: number) =>
+/** Words that can be seen, at most so many characters. */
+export const words = (most: number) =>
   z
     .string()
     .trim()

@@ -1,5 +1,6 @@
 /** What a store holds and what can be asked of it. Times are ISO 8601 in UTC. */
 import type { Problem, Splice, Verdict } from '../engine/index.ts'
+import type { BenchBook } from './bench/bench-book.ts'
 
 /** One step of the undo history: a change of the text and what it was, in a few words. */
 export interface Step {
@@ -124,5 +125,7 @@ export interface Store {
   readonly copyTo: (file: string) => void
   /** Brings in a store that was written by `copyTo`, here or elsewhere. Nothing is overwritten. */
   readonly bringIn: (file: string) => readonly BroughtIn[]
+  /** Lots, serial numbers, readings and what else is entered at the bench. */
+  readonly bench: BenchBook
   readonly close: () => void
 }

@@ -10,7 +10,14 @@ export function unkept(store: Store, why: StoreFault): Store {
   const refuse = (): never => {
     throw why
   }
-  return { ...store, notKept: why.message, keepDraft: refuse, keepRevision: refuse, bringIn: refuse }
+  return {
+    ...store,
+    notKept: why.message,
+    keepDraft: refuse,
+    keepRevision: refuse,
+    bringIn: refuse,
+    bench: { ...store.bench, keepEntries: refuse },
+  }
 }
 
 /**
@@ -36,6 +43,7 @@ export function emptyStore(file: string, why: unknown): Store {
     keepRevision: refuse,
     copyTo: refuse,
     bringIn: refuse,
+    bench: { gauges: nothing, lots: nothing, plan: none, serial: none, photo: none, keepEntries: refuse },
     close: none,
   }
   return unkept(store, why)

@@ -1,0 +1,96 @@
+import type { Database } from 'better-sqlite3'
+import type { Problem } from '../../engine/index.ts'
+import { designId } from '../design-id.ts'
+import { digest } from '../digest.ts'
+import { change, rowsOf, tables } from '../query.ts'
+import { addEntry, type Signature } from './add-entry.ts'
+import type { KeptEntries, NewEntries } from './bench-book.ts'
+import { lotNamed, Misfit, type Owner } from './look-up.ts'
+
+/** Which design, what, and the moment. */
+export interface EntriesToKeep {
+  readonly name: string
+  readonly asked: NewEntries
+  readonly made: string
+}
+
+/** Keeps entries of one design, all or none, within a transaction of the caller. */
+export function keepEntries(database: Database, { name, asked, made }: EntriesToKeep): KeptEntries {
+  const design = designId(database, name)
+  if (design === undefined) return { refused: [notKept(name)] }
+  const owner = { database, design }
+  const problems: Problem[] = []
+  const kept: number[] = []
+  const all = database.transaction(() => {
+    const { who, engine } = asked
+    const sign = { who, engine, made }
+    const signed = tried('file', problems, () => ({ ...sign, ...imported(owner, asked.file, sign) })) ?? sign
+    for (const [index, entry] of asked.entries.entries()) {
+      const id = tried(`entry ${index + 1}`, problems, () => addEntry(owner, entry, signed))
+      if (id !== undefined && entry.kind === 'reading') kept.push(id)
+    }
+    if (problems.length > 0) throw new Undone()
+  })
+  try {
+    all()
+  } catch (error) {
+    if (!(error instanceof Undone)) throw error
+    return { refused: problems }
+  }
+  return { kept }
+}
+
+/** Takes back everything of the batch. */
+class Undone extends Error {}
+
+function notKept(name: string): Problem {
+  const needed = 'a design with a revision that is kept'
+  return {
+    code: 'not there',
+    place: '',
+    found: `${name}, of which nothing is kept`,
+    needed,
+    wayOut: 'Keep a revision of it first.',
+  }
+}
+
+/** Does one thing; what does not fit becomes a problem at its place. */
+function tried<Result>(place: string, problems: Problem[], work: () => Result): Result | undefined {
+  try {
+    return work()
+  } catch (error) {
+    const problem = error instanceof Misfit ? error.problem : ruleBroken(error)
+    problems.push({ ...problem, place })
+    return undefined
+  }
+}
+
+/** SQLite holds what no program may break; which rule it was is in its own words. */
+function ruleBroken(error: unknown): Omit<Problem, 'place'> {
+  const isRule = error instanceof Error && 'code' in error && String(error.code).startsWith('SQLITE_CONSTRAINT')
+  if (!isRule) throw error
+  return { code: 'against a rule', found: error.message, needed: 'an entry that keeps the rules of the bench book' }
+}
+
+/** Notes the file that readings come from. @throws Misfit when its text was taken in before */
+function imported(owner: Owner, file: NewEntries['file'], { who, made }: Signature): { readonly import?: number } {
+  if (file === undefined) return {}
+  const { database } = owner
+  const lot = lotNamed(owner, file.lot).id
+  const known = digest(file.text)
+  const same = tables
+    .selectFrom('imports')
+    .select(['id', 'file', 'who', 'made'])
+    .where('lot', '=', lot)
+    .where('digest', '=', known)
+  const [before] = rowsOf(database, same)
+  if (before !== undefined)
+    throw new Misfit({
+      code: 'taken in before',
+      found: `the text of ${before.file}, taken in on ${before.made.slice(0, 'YYYY-MM-DD'.length)} by ${before.who}`,
+      needed: 'a file that was not taken in before',
+      wayOut: 'Nothing has to be done: its readings are there.',
+    })
+  change(database, tables.insertInto('imports').values({ lot, file: file.name, digest: known, who, made }))
+  return { import: rowsOf(database, same)[0].id }
+}

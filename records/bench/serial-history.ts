@@ -1,0 +1,106 @@
+import type { Database } from 'better-sqlite3'
+import { designId } from '../design-id.ts'
+import { rowsOf, tables } from '../query.ts'
+import type { KeptReading, SerialHistory } from './bench-book.ts'
+import { articleNamed, type Owner } from './look-up.ts'
+import { planOf } from './read-book.ts'
+import { withoutNulls } from './without-nulls.ts'
+
+/** Everything about one serial number of a design. */
+export function serialHistory(
+  database: Database,
+  { name, serial }: { readonly name: string; readonly serial: string },
+): SerialHistory | undefined {
+  const design = designId(database, name)
+  if (design === undefined) return undefined
+  const owner = { database, design }
+  const article = articleNamed(owner, serial)
+  if (article === undefined) return undefined
+  const [entered] = rowsOf(
+    database,
+    tables
+      .selectFrom('articles')
+      .innerJoin('lots', 'lots.id', 'articles.lot')
+      .select(['lots.name as lot', 'lots.revision', 'articles.piece', 'articles.who', 'articles.made'])
+      .where('articles.id', '=', article.id),
+  )
+  const plan = planOf(database, { name, revision: entered.revision }) ?? []
+  return {
+    serial,
+    ...withoutNulls(entered),
+    plan,
+    readings: readingsOf(owner, article.id),
+    ...deedsOf(owner, article.id),
+    ...papersOf(owner, { article: article.id, lot: article.lot }),
+  }
+}
+
+function readingsOf({ database }: Owner, article: number): readonly KeptReading[] {
+  const query = tables
+    .selectFrom('readings')
+    .leftJoin('gauges', 'gauges.id', 'readings.gauge')
+    .leftJoin('imports', 'imports.id', 'readings.import')
+    .leftJoin('readings as later', 'later.corrects', 'readings.id')
+    .selectAll('readings')
+    .select(['gauges.name as gauge', 'imports.file', 'later.id as correctedBy'])
+    .where('readings.article', '=', article)
+    .orderBy('readings.id')
+  return rowsOf(database, query).map((row) => {
+    const { article: _, import: __, least, most, at_x_mm, at_y_mm, uncertainty_mm, ...rest } = row
+    const size = least === null || most === null ? {} : { value: { least, most } }
+    const at =
+      at_x_mm === null || at_y_mm === null ? {} : { value: { x_mm: at_x_mm, y_mm: at_y_mm, uncertainty_mm: uncertainty_mm ?? 0 } }
+    return { ...withoutNulls(rest), ...size, ...at }
+  })
+}
+
+/** Tests and decisions of an article. */
+function deedsOf({ database }: Owner, article: number) {
+  const tests = tables
+    .selectFrom('bench_tests')
+    .leftJoin('bench_tests as later', 'later.corrects', 'bench_tests.id')
+    .select([
+      'bench_tests.id',
+      'bench_tests.test',
+      'bench_tests.value',
+      'bench_tests.outcome',
+      'bench_tests.tested',
+      'bench_tests.rig',
+    ])
+    .select(['bench_tests.note', 'bench_tests.photo', 'bench_tests.photo_type', 'bench_tests.who', 'bench_tests.made'])
+    .select(['bench_tests.corrects', 'bench_tests.reason', 'later.id as correctedBy'])
+    .where('bench_tests.article', '=', article)
+    .orderBy('bench_tests.id')
+  const decisions = tables.selectFrom('decisions').selectAll().where('article', '=', article).orderBy('id')
+  return {
+    tests: rowsOf(database, tests).map(({ photo_type, ...rest }) => ({ ...withoutNulls(rest), hasPhoto: photo_type !== null })),
+    decisions: rowsOf(database, decisions).map(({ article: _, ...rest }) => withoutNulls(rest)),
+  }
+}
+
+/** Certificates of its lot; sign-offs of the lot as a whole, and of the article. */
+function papersOf({ database }: Owner, { article, lot }: { readonly article: number; readonly lot: number }) {
+  const certificates = tables
+    .selectFrom('certificates')
+    .innerJoin('lots', 'lots.id', 'certificates.lot')
+    .leftJoin('certificates as later', 'later.corrects', 'certificates.id')
+    .selectAll('certificates')
+    .select(['lots.name as lot', 'later.id as correctedBy'])
+    .where('certificates.lot', '=', lot)
+    .orderBy('certificates.id')
+  const signOffs = tables
+    .selectFrom('sign_offs')
+    .innerJoin('lots', 'lots.id', 'sign_offs.lot')
+    .leftJoin('articles', 'articles.id', 'sign_offs.article')
+    .select(['sign_offs.id', 'lots.name as lot', 'articles.serial', 'statement', 'sign_offs.who', 'sign_offs.made'])
+    .where('sign_offs.lot', '=', lot)
+    .where((one) => one.or([one('sign_offs.article', 'is', null), one('sign_offs.article', '=', article)]))
+    .orderBy('sign_offs.id')
+  return {
+    certificates: rowsOf(database, certificates).map(({ coupons_mm, ...rest }) => ({
+      ...withoutNulls(rest),
+      coupons_mm: JSON.parse(coupons_mm),
+    })),
+    signOffs: rowsOf(database, signOffs).map(withoutNulls),
+  }
+}
