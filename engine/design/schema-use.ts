@@ -15,7 +15,9 @@ export const use = object({
     .array(share, { error: 'a list of load cases with their shares' })
     .max(limits.loadCases, { error: `at most ${limits.loadCases} shares` })
     .optional()
-    .describe('What is left of the closings carries no load. Left out: every closing is under the worst load.'),
+    .describe(
+      'What is left of the closings carries no load, and a load case that is not named has to be borne a thousand times. Left out: every closing is under the worst load.',
+    ),
 }).describe('How often the finger is closed, for how long. Left out: nothing is said of wear and fatigue.')
 
 /** `factors`: by how much a strength must exceed its stress. */

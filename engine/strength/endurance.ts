@@ -76,7 +76,14 @@ export function lifeLine(material: Material, cycled: Cycled): MaterialLine | { r
   const of = cycled.how === 'bent' ? sizeFactor(STILL_ratio * cycled.diameter_mm) : PULLED_ratio
   const factors = surfaceFactor(cycled.finish, ultimate_MPa) * of * NINETY_NINE_OF_100_ratio
   const short_MPa = SHORT_ratio * ultimate_MPa
-  return { short_MPa, long_MPa: factors * fatigue_MPa, long_cycles: fatigueCycles_count, ultimate_MPa }
+  // No line rises with the number of cycles, whatever a document states.
+  const long_MPa = Math.min(short_MPa, factors * fatigue_MPa)
+  return { short_MPa, long_MPa, long_cycles: fatigueCycles_count, ultimate_MPa }
+}
+
+/** How steep a line is, k of N ∝ S^−k; infinite for one without a slope. */
+export function slope({ short_MPa, long_MPa, long_cycles }: LifeLine): number {
+  return Math.log(long_cycles / SHORT_cycles) / Math.log(short_MPa / long_MPa)
 }
 
 /** Amplitude that is borne for a number of cycles, MPa; that of 10³ for fewer, undefined for more than the line is known for. */

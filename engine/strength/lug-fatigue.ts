@@ -1,17 +1,20 @@
 /** A hole that its pin pulls again and again: a crack from its side. */
 import type { Part } from '../design/design.ts'
+import type { Mechanism } from '../motion/mechanism.ts'
+import { closingsTogether } from './closings-together.ts'
 import { edgeTableAt, leastOfAll, leastReach } from './edge-table.ts'
-import { type Borne, fatigueLimit } from './fatigue.ts'
 import { life } from './life.ts'
+import { lifeLimit, lifeSteps } from './life-limit.ts'
 import { feltNotch, pulledHole } from './notch.ts'
 import { partWidth } from './part-width.ts'
-import { forceThrough, jointsAt, mostPressed, type PinnedPart, type Pressed, squaresThrough } from './pressed.ts'
+import { forceThrough, jointsAt, type PinnedJoints, type PinnedPart, type Pressed, squaresThrough } from './pressed.ts'
+import { statesByCase } from './states-by-case.ts'
 import { foundAt, leastOf, type Strength, UNPRESSED } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
 /**
- * The least margin against a crack over the parts that a pin joins, for the closings of the stated life, all under the load case that is
- * worst. The side of a hole goes from nothing to its peak and back; its surface is taken as machined. Fretting under the pin is not counted.
+ * The least margin against a crack over the parts that a pin joins, for the closings of the stated life, under the load cases in the shares
+ * that the document states; all of them are taken to pull at one place of the hole. The side of a hole goes from nothing to its peak and back; its surface is taken as machined. Fretting under the pin is not counted.
  */
 export function lugFatigue(bench: StrengthBench, pin: number): Strength {
   const { parts, pins } = bench.mechanism.design
@@ -38,21 +41,24 @@ function ofHole(bench: StrengthBench, at: PinnedHole): Strength {
   const part = mechanism.design.parts[at.part]
   const borne = part.material && life(mechanism.design, part.material, { how: 'pulled', finish: 'machined' })
   if (!borne || 'missing' in borne) return { why: borne?.missing ?? '' }
-  const worst = worstPull(bench, at)
-  if (!worst) return UNPRESSED
-  const { state, felt_MPa, width_mm } = worst
-  if (felt_MPa === undefined)
+  const pulls = [...statesByCase(bench.states).values()].flatMap((ofCase) => worstPull(bench, at, ofCase) ?? [])
+  if (pulls.length === 0) return UNPRESSED
+  const under = pulls.flatMap(({ felt_MPa, ...pull }) =>
+    felt_MPa === undefined ? [] : { ...pull, loadCase: pull.state.loadCase, swing: { most_MPa: felt_MPa, least_MPa: 0 } },
+  )
+  if (under.length < pulls.length)
     return { why: `the hole takes more than three quarters of what is left of parts.${part.id} about it` }
-  const swing = { most_MPa: felt_MPa, least_MPa: 0 }
+  const all = closingsTogether(borne, under)
+  const { state, width_mm, swing } = all.worst
   const steps = [
     { name: 'width that carries, twice the least reach to an edge', value: width_mm, unit: 'mm' },
-    { name: 'stress felt beside the hole', value: felt_MPa, unit: 'MPa' },
-    { name: 'amplitude borne for the closings of its life', value: (borne as Borne).strength_MPa, unit: 'MPa' },
+    { name: 'stress felt beside the hole', value: swing.most_MPa, unit: 'MPa' },
+    ...lifeSteps(borne, all),
   ] as const
-  return foundAt({ limits: [fatigueLimit(swing, borne, factors.yield)], steps }, { state, part: part.id }, '')
+  return foundAt({ limits: [lifeLimit(borne, all, factors.yield)], steps }, { state, part: part.id }, '')
 }
 
-/** The state with the largest stress beside a hole. */
+/** A state with the largest stress beside a hole. */
 interface Pull {
   readonly state: Pressed
   /** MPa; undefined where the concentration is not known. */
@@ -60,13 +66,36 @@ interface Pull {
   readonly width_mm: number
 }
 
-/** The most pressed state is measured first; another only where its force could be worse with the least material of all directions. */
-function worstPull({ mechanism, states }: StrengthBench, at: PinnedHole): Pull | undefined {
-  const part = mechanism.design.parts[at.part]
+/**
+ * The worst state of one load case; undefined where it does not press. The most pressed is measured first; another only where its force could
+ * be worse with the least material of all directions.
+ */
+function worstPull({ mechanism, states }: StrengthBench, at: PinnedHole, ofCase: Int32Array): Pull | undefined {
   const joints = jointsAt(mechanism, at)
   const squares = squaresThrough(joints, states)
-  const most = mostPressed(squares)
-  if (most === undefined) return undefined
+  let most = ofCase[0]
+  for (const index of ofCase) if (squares[index] > squares[most]) most = index
+  if (!(squares[most] > 0)) return undefined
+  const { pullIn, mostPerNewton } = pullOn(mechanism, at, joints)
+  let worst = pullIn(states[most])
+  for (let place = ofCase.length - 1; place >= 0; place--) {
+    if (worst.felt_MPa === undefined) return worst
+    const index = ofCase[place]
+    if (squares[index] <= (worst.felt_MPa / mostPerNewton) ** 2 || squares[index] === 0) continue
+    const now = pullIn(states[index])
+    if (now.felt_MPa === undefined || now.felt_MPa > worst.felt_MPa) worst = now
+  }
+  return worst
+}
+
+/** How a hole is measured: in one state, and the most that any direction gives for one newton, MPa/N. */
+interface PullOn {
+  readonly pullIn: (state: Pressed) => Pull
+  readonly mostPerNewton: number
+}
+
+function pullOn(mechanism: Mechanism, at: PinnedHole, joints: PinnedJoints): PullOn {
+  const part = mechanism.design.parts[at.part]
   const table = edgeTableAt(part, at.hole)
   const clearance_mm = Math.max(0, part.holes[at.hole].diameter_mm - mechanism.design.pins[at.pin].diameter_mm)
   const perNewton = (width_mm: number) => feltPerNewton(part, { hole: at.hole, width_mm, clearance_mm })
@@ -78,15 +107,7 @@ function worstPull({ mechanism, states }: StrengthBench, at: PinnedHole): Pull |
     const felt = perNewton(width_mm)
     return { state, felt_MPa: felt === undefined ? undefined : felt * Math.hypot(x, y), width_mm }
   }
-  const mostPerNewton = perNewton(2 * leastOfAll(table)) ?? Number.POSITIVE_INFINITY
-  let worst = pullIn(states[most])
-  for (let index = states.length - 1; index >= 0; index--) {
-    if (worst.felt_MPa === undefined) return worst
-    if (squares[index] <= (worst.felt_MPa / mostPerNewton) ** 2 || squares[index] === 0) continue
-    const now = pullIn(states[index])
-    if (now.felt_MPa === undefined || now.felt_MPa > worst.felt_MPa) worst = now
-  }
-  return worst
+  return { pullIn, mostPerNewton: perNewton(2 * leastOfAll(table)) ?? Number.POSITIVE_INFINITY }
 }
 
 interface HoleSide {

@@ -1,13 +1,22 @@
 import { describe, expect, it } from 'vitest'
 import type { Design } from '../design/design.ts'
 import { pinFatigue } from './pin-fatigue.ts'
-import { pinSwings } from './pin-swing.ts'
-import { heron, heronBench } from './test-support/heron-bench.ts'
+import { fibreSwings } from './pin-swing.ts'
+import { heronBench, heron as withShares } from './test-support/heron-bench.ts'
 
+const { shares: _, ...unshared } = withShares.use!
+/** Every closing is under the worst load. */
+const heron: Design = { ...withShares, use: unshared }
 const pin = heron.pins.findIndex(({ id }) => id === 'topNear')
 const joint = heronBench([]).mechanism.joints.findIndex((one) => one.pin === pin)
 const margin = (...forces: readonly [number, number][]) =>
-  pinFatigue(heronBench(forces.map((force) => ({ forces: { topNear: force } }))), pin).margin?.value ?? Number.NaN
+  pinFatigue(
+    heronBench(
+      forces.map((force) => ({ forces: { topNear: force } })),
+      heron,
+    ),
+    pin,
+  ).margin?.value ?? Number.NaN
 
 describe('a pin that is bent and let go', () => {
   it('has the margin of its line and of Goodman', () => {
@@ -22,10 +31,13 @@ describe('a pin that is bent and let go', () => {
   })
 
   it('is judged load case by load case', () => {
-    const apart = heronBench([
-      { forces: { topNear: [100, 0] }, loadCase: 'carry' },
-      { forces: { topNear: [-100, 0] }, loadCase: 'pushBack' },
-    ])
+    const apart = heronBench(
+      [
+        { forces: { topNear: [100, 0] }, loadCase: 'carry' },
+        { forces: { topNear: [-100, 0] }, loadCase: 'pushBack' },
+      ],
+      heron,
+    )
     expect(pinFatigue(apart, pin).margin?.value).toBeCloseTo(margin([100, 0]), 12) // SOURCE property (the same swing the other way)
   })
 
@@ -35,15 +47,29 @@ describe('a pin that is bent and let go', () => {
   })
 
   it('is undecided without a life, and beyond what is known of the material', () => {
-    const { use: _, ...without } = heron
+    const { use: __, ...without } = heron
     const forces = [{ forces: { topNear: [100, 0] } as const }]
     expect(pinFatigue(heronBench(forces, without), pin)).toMatchObject({ why: expect.stringContaining('use') })
     const long: Design = { ...heron, use: { closingsPerDay: 20_000, years: 2 } }
     expect(pinFatigue(heronBench(forces, long), pin)).toMatchObject({ why: expect.stringContaining('10000000 cycles') })
   })
 
+  it('bears a load of a tenth of its closings as that tenth alone, and the others on top', () => {
+    const carry = { forces: { topNear: [100, 0] }, loadCase: 'carry' } as const
+    const grip = { forces: { topNear: [0, 90] }, loadCase: 'middleGrip' } as const
+    const [alone, both, across] = [[carry], [carry, { ...grip, forces: { topNear: [90, 0] } as const }], [carry, grip]].map(
+      (states) => pinFatigue(heronBench(states, withShares), pin),
+    )
+    // SOURCE hand (21 900 closings: 982.5 × (433.6/982.5)^(ln 21.9 / ln 10⁴) = 747.2 MPa; 69.71 (1/747.2 + 1/1310.0) = 0.14651; 1 / (1.5 × 0.14651) − 1)
+    expect(alone.margin?.value).toBeCloseTo(3.55, 2)
+    expect(alone).toMatchObject({ steps: expect.arrayContaining([expect.objectContaining({ value: 0.1, unit: '1' })]) })
+    // SOURCE property (harm of two load cases adds up where they pull the same fibre, and hardly where they pull across)
+    expect(both.margin?.value).toBeLessThan(alone.margin?.value ?? 0)
+    expect(both.margin?.value).toBeLessThan(across.margin?.value ?? 0)
+  })
+
   it('is spared where nothing presses', () => {
-    expect(pinFatigue(heronBench([]), pin)).toMatchObject({ spared: true })
+    expect(pinFatigue(heronBench([], heron), pin)).toMatchObject({ spared: true })
   })
 })
 
@@ -53,7 +79,9 @@ describe('the swing along eight lines', () => {
     const [most, least] = [90, -30]
     const along = (force: number) => [force * Math.cos(turn * degrees), force * Math.sin(turn * degrees)] as const
     const { mechanism, states } = heronBench([{ forces: { topNear: along(most) } }, { forces: { topNear: along(least) } }])
-    const swings = pinSwings(mechanism, states, [{ joint, perN_MPa: 1 }]).map(({ swing }) => swing)
+    const swings = fibreSwings({ mechanism, states }, [{ joint, perN_MPa: 1 }]).flatMap((fibre) =>
+      fibre.map(({ swing }) => swing),
+    )
     const largest = Math.max(...swings.map(({ most_MPa }) => most_MPa))
     // SOURCE property (the fibre in line with the force feels all of it)
     expect(largest).toBeGreaterThanOrEqual(most - 1e-9)

@@ -10,8 +10,8 @@
  */
 import type { Mechanism } from '../motion/mechanism.ts'
 import type { Swing } from './fatigue.ts'
-import { type Pressed, sizeAt } from './pressed.ts'
-import { mostByCase, statesByCase, turnsOf } from './states-by-case.ts'
+import type { Pressed } from './pressed.ts'
+import { statesByCase, turnsOf } from './states-by-case.ts'
 
 /** Lines through the middle of a pin along which its stress is followed. */
 const LINES = 8
@@ -29,66 +29,30 @@ export interface Bending {
 
 /** The swing of one fibre under one load case. */
 export interface PinSwing {
+  readonly loadCase: string
   readonly swing: Swing
-  /** State with its largest stress. */
+  /** State with its largest stress; where it is only pressed, that with its least. */
   readonly state: Pressed
 }
 
 /**
- * The swings of a pin's fibres, load case by load case.
+ * Of each fibre its swings load case by load case, without those that do not touch it.
  *
  * @param bent the joints of the pin. Where there are several their stresses are added with whatever sign is worse, since they need not bend
  *             the pin at the same place: the safe side
  */
-export function pinSwings(mechanism: Mechanism, states: readonly Pressed[], bent: readonly Bending[]): readonly PinSwing[] {
-  const seen = seenOf(mechanism, states, bent)
-  return [...statesByCase(states).values()].flatMap((ofCase) => swingsOf(states, reachedIn(seen, ofCase)))
+export function fibreSwings({ mechanism, states }: SwungPin, bent: readonly Bending[]): readonly (readonly PinSwing[])[] {
+  const seen = { states, bent, turns: turnsOf(states, mechanism.joints[bent[0].joint].a) }
+  const cases = [...statesByCase(states)].map(([loadCase, ofCase]) => ({ loadCase, reached: reachedIn(seen, ofCase) }))
+  return Array.from({ length: 2 * LINES }, (_, end) =>
+    cases.flatMap(({ loadCase, reached }) => swingOf(states, { loadCase, reached, end }) ?? []),
+  )
 }
-
-/**
- * The worst swing of a pin; undefined where nothing presses it. A load case is left out where even its largest stress, to and fro, would
- * be no worse than what was found.
- *
- * @param bent as above
- * @param badness of a swing: grows with its most and with its least the other way
- */
-export function worstSwing({ mechanism, states }: SwungPin, bent: readonly Bending[], badness: Badness): PinSwing | undefined {
-  const seen = seenOf(mechanism, states, bent)
-  const cases = [...statesByCase(states)].map(([id, ofCase]) => ({ ofCase, most_MPa: BETWEEN_ratio * largestIn(seen, id) }))
-  cases.sort((one, other) => other.most_MPa - one.most_MPa)
-  let most = 0
-  let worst: PinSwing | undefined
-  for (const { ofCase, most_MPa } of cases) {
-    if (badness({ most_MPa, least_MPa: -most_MPa }) <= most) continue
-    for (const one of swingsOf(states, reachedIn(seen, ofCase))) {
-      const bad = badness(one.swing)
-      if (bad <= most) continue
-      most = bad
-      worst = one
-    }
-  }
-  return worst
-}
-
-/** How bad a swing is, in any measure. */
-export type Badness = (swing: Swing) => number
 
 /** Where a pin is swung. */
 export interface SwungPin {
   readonly mechanism: Mechanism
   readonly states: readonly Pressed[]
-}
-
-function seenOf({ joints }: Mechanism, states: readonly Pressed[], bent: readonly Bending[]): Seen {
-  return { states, bent, turns: turnsOf(states, joints[bent[0].joint].a) }
-}
-
-/** No fibre of a pin feels more in a load case, MPa. */
-function largestIn({ states, bent }: Seen, loadCase: string): number {
-  return bent.reduce((sum, { joint, perN_MPa }) => {
-    const most = mostByCase(states, joint).get(loadCase)
-    return most === undefined ? sum : sum + perN_MPa * sizeAt(states[most], joint)
-  }, 0)
 }
 
 /** What a pin is bent by, with the turns of the part that it is fixed in. */
@@ -172,13 +136,18 @@ function sizesAlong(
   return sum
 }
 
-function swingsOf(states: readonly Pressed[], { most, at }: Reached): PinSwing[] {
-  const swings: PinSwing[] = []
-  for (let end = 0; end < at.length; end++) {
-    if (at[end] === NOWHERE) continue
-    const other = (end + LINES) % (2 * LINES)
-    const swing = { most_MPa: BETWEEN_ratio * most[end], least_MPa: -BETWEEN_ratio * most[other] }
-    swings.push({ swing, state: states[at[end]] })
-  }
-  return swings
+interface FibreUnder {
+  readonly loadCase: string
+  readonly reached: Reached
+  readonly end: number
+}
+
+/** Undefined where a load case neither pulls nor presses a fibre. */
+function swingOf(states: readonly Pressed[], { loadCase, reached, end }: FibreUnder): PinSwing | undefined {
+  const { most, at } = reached
+  const other = (end + LINES) % (2 * LINES)
+  const index = at[end] === NOWHERE ? at[other] : at[end]
+  if (index === NOWHERE) return undefined
+  const swing = { most_MPa: BETWEEN_ratio * most[end], least_MPa: -BETWEEN_ratio * most[other] }
+  return { loadCase, swing, state: states[index] }
 }

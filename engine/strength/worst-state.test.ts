@@ -1,11 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { amplitudeAlone } from './fatigue.ts'
 import { linkStrength } from './link-strength.ts'
 import { pinBending, pinShear } from './lug.ts'
 import { lugStrength } from './lug-strength.ts'
 import { pinBeam } from './pin-beam.ts'
 import { pinStrength } from './pin-strength.ts'
-import { pinSwings, worstSwing } from './pin-swing.ts'
 import type { Strength } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 import { type ForcesOfPins, heron, heronBench } from './test-support/heron-bench.ts'
@@ -50,17 +48,6 @@ describe('the worst of many states', () => {
         // SOURCE property (as above)
         expect(marginOf(check(all))).toBeCloseTo(leastAlone(check), 12)
       }
-    }
-  })
-
-  it('is the worst of all swings of a pin, though load cases are left out', () => {
-    const borne = { strength_MPa: 600, ultimate_MPa: 1300 }
-    for (const [joint, { pin }] of all.mechanism.joints.entries()) {
-      const bent = [{ joint, perN_MPa: 1 + pin }]
-      const swings = pinSwings(all.mechanism, all.states, bent).map(({ swing }) => amplitudeAlone(swing, borne))
-      const worst = worstSwing(all, bent, (swing) => amplitudeAlone(swing, borne))
-      // SOURCE property (the largest of all swings, each followed)
-      expect(worst && amplitudeAlone(worst.swing, borne)).toBe(Math.max(...swings))
     }
   })
 })
