@@ -5,6 +5,7 @@ import { amountKind, readDirection, readMovingPad, readPort } from './read-drive
 import { reportSamePart, type Workbench } from './read-joints.ts'
 import { wholeTurn_rad } from './read-points.ts'
 import { notFound } from './references.ts'
+import { seatsOf, toggleArms } from './toggle-arms.ts'
 
 type TypedLoadCase = NonNullable<Document['loadCases']>[string]
 type TypedToggle = NonNullable<Document['toggles']>[string]
@@ -126,26 +127,12 @@ function distance_mm(part: number, [one, other]: readonly [number, number], { pi
   return p && q ? Math.hypot(p.x_mm - q.x_mm, p.y_mm - q.y_mm) : Number.NaN
 }
 
-/**
- * The parts that hold A and B, and B and C, of three pins that can be a toggle; undefined for three that cannot.
- * @param joined parts that each of the three pins joins
- */
-export function toggleArms([ofA, ofB, ofC]: readonly (readonly number[])[]): readonly [number, number] | undefined {
-  const arms = ofB.flatMap((ab) =>
-    ofB.filter((bc) => bc !== ab && ofA.includes(ab) && ofC.includes(bc)).map((bc) => [ab, bc] as const),
-  )
-  return arms.find(([ab, bc]) => {
-    const outside = (parts: readonly number[]) => parts.filter((part) => part !== ab && part !== bc)
-    return outside(ofA).some((p) => outside(ofC).some((q) => p !== q))
-  })
-}
-
-/** A and B on one part, B and C on another, A and C on two others, and the pins of each apart. */
+/** A and B on one part, B and C on another, A and C free to move apart, and the pins of each apart. */
 function reportNoToggle(place: string, { a, b, c }: Toggle, bench: Workbench): void {
   const partsOf = (pin: number) => bench.pins[pin].joins.map((hole) => hole.part)
   const [ofA, ofB, ofC] = [a, b, c].map(partsOf)
   if ([...ofA, ...ofB, ...ofC].includes(notFound)) return
-  const arm = toggleArms([ofA, ofB, ofC])
+  const arm = toggleArms([a, b, c].map((pin) => seatsOf(bench.pins[pin], bench.parts)))
   if (!arm) {
     bench.reading.report({
       code: 'no toggle',
@@ -158,7 +145,8 @@ function reportNoToggle(place: string, { a, b, c }: Toggle, bench: Workbench): v
               .join(' and ')}`,
         )
         .join('; '),
-      needed: 'pins A-B-C with A and B on one part, B and C on another, and A and C on two further parts',
+      needed:
+        'pins A-B-C with A and B on one part, B and C on another, and A and C on two further parts or one of them in a slot',
     })
     return
   }

@@ -9,6 +9,8 @@ describe('a figure in the units of the reader', () => {
     [0.15215, 'rad', 'inch', '8.72°'],
     [-0.15215, 'rad', 'metric', '−8.72°'],
     [2.39, 'rad', 'metric', '137°'],
+    [1.2e-17, 'rad', 'metric', '0°'],
+    [2e-9, 'rad', 'metric', '1.15·10⁻⁷°'],
     [3, 'mm', 'metric', '3.00 mm'],
     [3, 'mm', 'inch', '0.118 in'],
     [44.482216152605, 'N', 'metric', '44.5 N'],

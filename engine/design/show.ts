@@ -11,6 +11,8 @@ export interface Shown {
 }
 
 const degreesInRadian = 180 / Math.PI
+/** Places of the travel are found to this angle; what is smaller is no turn. */
+const angleLeast_rad = 1e-9
 const Nmm_per_Nm = 1000
 const inchPound_Nmm = inch_mm * poundForce_N
 const ksi_MPa = (1000 * poundForce_N) / inch_mm ** 2
@@ -84,7 +86,8 @@ export function shownFigure(
   if (typeof value === 'boolean') return { number: value ? 'yes' : 'no', unit: '' }
   if (typeof value === 'string') return { number: value, unit: '' }
   const [name, factor] = shownUnit(unit, { size: Math.abs(value), system })
-  return { number: significant(value * factor, digits), unit: name }
+  const isNoTurn = unit === 'rad' && Math.abs(value) < angleLeast_rad
+  return { number: isNoTurn ? '0' : significant(value * factor, digits), unit: name }
 }
 
 /** A figure's value in one text, such as `8.72°`, `2.85 N·m`, `yes`. */

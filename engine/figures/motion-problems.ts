@@ -27,10 +27,10 @@ export function looseOrLocked(design: Design, mobility: Mobility): Problem | und
   if (degrees === 1 && byRank === 1 && loose.length === 0) return undefined
   const locked = degrees < 1
   const wayOut = locked
-    ? `take away ${1 - degrees} constraint${degrees === 0 ? '' : 's'}: turn a pin joint into a slot, or leave out a link`
+    ? `Take away ${1 - degrees} constraint${degrees === 0 ? '' : 's'}: turn a pin joint into a slot, or leave out a link`
     : degrees > 1
-      ? `tie down ${namesOf(design, loose)} with ${degrees - 1} more link${degrees === 2 ? '' : 's'}, or leave the loose part out`
-      : 'move a pin so that the drawn posture does not stand where two ways go on'
+      ? `Tie down ${namesOf(design, loose)} with ${degrees - 1} more link${degrees === 2 ? '' : 's'}, or leave the loose part out`
+      : 'Move a pin so that the drawn posture does not stand where two ways go on'
   return {
     code: locked ? 'locked' : 'loose',
     place: 'pins',

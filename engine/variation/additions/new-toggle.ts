@@ -1,5 +1,5 @@
 import type { Design } from '../../design/design.ts'
-import { toggleArms } from '../../design/read-loads.ts'
+import { seatsOf, toggleArms } from '../../design/toggle-arms.ts'
 import type { Addition, Ask } from './addition.ts'
 import { answered, askChoice, askName } from './asks.ts'
 import { freeName, type Ground, putInto } from './ground.ts'
@@ -21,12 +21,12 @@ export function newToggle(ground: Ground): Addition | undefined {
 }
 
 /** The first three pins that can be a toggle and are none yet; of a design whose toggles are all watched, the first of all. */
-function firstToggle({ pins, toggles }: Design): readonly number[] | undefined {
-  const joined = pins.map(({ joins }) => joins.map(({ part }) => part))
+function firstToggle({ pins, parts, toggles }: Design): readonly number[] | undefined {
+  const seats = pins.map((pin) => seatsOf(pin, parts))
   const all = [...pins.keys()]
   const found = all.flatMap((a) =>
     all.flatMap((b) =>
-      all.filter((c) => c > a && b !== a && b !== c && toggleArms([joined[a], joined[b], joined[c]])).map((c) => [a, b, c]),
+      all.filter((c) => c > a && b !== a && b !== c && toggleArms([seats[a], seats[b], seats[c]])).map((c) => [a, b, c]),
     ),
   )
   return (
