@@ -1,5 +1,5 @@
 // SOURCE hand (exit statuses as `fingerwright --help` states them; sizes of the example design)
-import { writeFileSync } from 'node:fs'
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { caution } from '../report/index.ts'
@@ -14,14 +14,39 @@ function readings(text: string): string {
   return path
 }
 
+/** A toggle with one hole that has a tolerance and a zone: its evaluation takes a moment only. */
+const lightPath = join(folder, 'toggle.json')
+const toggle = JSON.parse(readFileSync(join(import.meta.dirname, '../cases/documents/plain-toggle.json'), 'utf8'))
+const { holes } = toggle.parts.near
+holes.a.datum = true
+Object.assign(holes.b, { position: '0.02 mm', tolerance: { plus: '0.02 mm', minus: '0 mm' } })
+const kneeMargin = { figure: 'closed.toggle.knee.deadCentreMargin', atLeast: '11 deg', reason: 'a test', source: 'invented' }
+writeFileSync(lightPath, JSON.stringify({ ...toggle, requirements: { ...toggle.requirements, kneeMargin } }))
+const lightFound = '5.05'
+
 describe('check', () => {
-  it('prints the plan', async () => {
-    const { status, output } = await tryCommand(['check', examplePath])
+  it('prints the plan, with its gauges and what feels each size, and writes its drawings', async () => {
+    const out = join(folder, 'plan')
+    const { status, output, errors } = await tryCommand(['check', lightPath, '--out', out])
     expect(status).toBe(0)
-    expect(output).toContain('dimensions.topLinkLength')
+    expect(output).toMatch(/parts\..*position/)
+    expect(output).toContain('x and y from the datum hole')
     expect(output.replaceAll('\n', ' ')).toContain(caution)
-    const { plan } = JSON.parse((await tryCommand(['check', examplePath, '--json'])).output)
-    expect(plan.length).toBeGreaterThan(10)
+    expect(errors).toContain('files are written')
+    expect(readdirSync(out).every((name) => /^numbered-.*\.svg$/.test(name))).toBe(true)
+  })
+
+  it('writes a first-article sheet of each set, with the yield and what each decision comes to', async () => {
+    const out = join(folder, 'sheets')
+    const path = readings(`serial,characteristic,found,uncertainty\nA/1,1,${lightFound},0.001\n`)
+    const { output } = await tryCommand(['check', lightPath, '--readings', path, '--out', out, '--samples', '16'])
+    const sheet = readFileSync(join(out, 'first-article-A_1.html'), 'utf8')
+    expect(output).toContain('The yield for this set is')
+    expect(output).toContain('use as is')
+    for (const words of ['First article, set A/1', '▼ outside', 'not measured', 'Decided by, date', '<svg', caution])
+      expect(sheet).toContain(words)
+    expect(output).toContain('Set A/1')
+    await expect(tryCommand(['check', lightPath, '--readings', path, '--samples', 'x'])).resolves.toMatchObject({ status: 64 })
   })
 
   it('judges each set as it was measured: one that is out of tolerance may do, one that is within may not', async () => {

@@ -1,10 +1,11 @@
 import { readFile } from 'node:fs/promises'
 import type { Command } from 'commander'
 import { CsvError, parse } from 'csv-parse/sync'
-import { inspectionPlan, judgeMeasured, type Problem, readVariation } from '../engine/index.ts'
-import { type CheckedSet, checkAsks, readReadings } from '../report/index.ts'
-import { documentText, engineName } from '../server/index.ts'
-import { planText, setDocument, setText } from './check-text.ts'
+import { type Characteristic, inspectionPlan, type Problem, readVariation, type Variation } from '../engine/index.ts'
+import { checkAsks, readReadings } from '../report/index.ts'
+import { documentText } from '../server/index.ts'
+import { countedWords, type JudgedSet, judgedSets, weighedPlan, writeSheets } from './check-sets.ts'
+import { planDocument, planText, setDocument, setText } from './check-text.ts'
 import { designCommand } from './design-command.ts'
 import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
@@ -16,6 +17,8 @@ import { type Terminal, WrongUse } from './terminal.ts'
 interface CheckOptions extends Omit<DesignNamed, 'path'> {
   readonly readings?: string
   readonly json?: boolean
+  readonly samples?: string
+  readonly out?: string
 }
 
 const HELP = `
@@ -37,6 +40,8 @@ Example
 export function addCheck(program: Command, { terminal, end }: Ends): void {
   designCommand(program, { name: 'check', asks: checkAsks.charAt(0).toLowerCase() + checkAsks.slice(1) })
     .option('--readings <FILE.csv>', 'what was measured: every set is judged as it was measured')
+    .option('--samples <N>', 'ways that are counted for the yield of each set; none when it is left out')
+    .option('--out <FOLDER>', 'write drawings with the numbers of the plan, and a first-article sheet of every set that was read')
     .option('--json', 'print one JSON document instead of text')
     .addHelpText('after', HELP)
     .action(async (path: string, options: CheckOptions) => end(await check({ path, ...options }, terminal)))
@@ -48,31 +53,45 @@ export function addCheck(program: Command, { terminal, end }: Ends): void {
  * @returns the worst status of all sets; that of a plan is 0
  * @throws WrongUse when a file cannot be opened
  */
-async function check({ readings, json, ...named }: CheckOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
+async function check(
+  { readings, json, samples, out, ...named }: CheckOptions & DesignNamed,
+  terminal: Terminal,
+): Promise<ExitStatus> {
   const file = await findDesign(named, terminal)
   const text = documentText(file.bytes)
   const read = text.problems === undefined ? readVariation(text.value, file.name) : text
   if (read.problems !== undefined) return refused(file.shown, read.problems, terminal)
   const variation = read.value
   const plan = inspectionPlan(variation)
-  if (readings === undefined) {
-    terminal.write(
-      json === true
-        ? `${JSON.stringify({ design: variation.design.name, engine: engineName, plan }, null, 2)}\n`
-        : planText(variation, plan, terminal),
-    )
-    return exitStatus.met
-  }
+  if (readings === undefined) return printPlan({ variation, plan, json, out }, terminal)
   const sets = readReadings(await rowsOf(readings), plan)
   if (sets.sets === undefined) return refused(readings, sets.problems, terminal)
   for (const name of sets.passedOver) terminal.writeError(`${readings}: the column ${name} is passed over\n`)
-  const judged = sets.sets.map(({ serial, readings: own }) => ({ serial, ...judgeMeasured(variation, plan, own) }))
+  const judged = judgedSets({ variation, plan, samples: countedWords(samples) }, sets.sets)
+  if (out !== undefined)
+    terminal.writeError(await writeSheets(out, { variation, weighed: weighedPlan(variation, plan), sets: judged }))
   terminal.write(
     json === true
       ? `${JSON.stringify(judged.map(setDocument), null, 2)}\n`
       : judged.map((set) => setText(set, terminal)).join('\n'),
   )
   return worstOf(judged)
+}
+
+interface Planned {
+  readonly variation: Variation
+  readonly plan: readonly Characteristic[]
+  readonly json: boolean | undefined
+  readonly out: string | undefined
+}
+
+async function printPlan({ variation, plan, json, out }: Planned, terminal: Terminal): Promise<ExitStatus> {
+  const weighed = weighedPlan(variation, plan)
+  if (out !== undefined) terminal.writeError(await writeSheets(out, { variation, weighed, sets: [] }))
+  terminal.write(
+    json === true ? `${JSON.stringify(planDocument(variation, weighed), null, 2)}\n` : planText(variation, weighed, terminal),
+  )
+  return exitStatus.met
 }
 
 function refused(shown: string, problems: readonly Problem[], terminal: Terminal): ExitStatus {
@@ -100,8 +119,10 @@ async function rowsOf(path: string): Promise<readonly (readonly string[])[]> {
   }
 }
 
-function worstOf(judged: readonly CheckedSet[]): ExitStatus {
-  const statuses = judged.map(({ evaluation }) => (evaluation === undefined ? exitStatus.short : statusOf(evaluation, 'verdict')))
+function worstOf(judged: readonly JudgedSet[]): ExitStatus {
+  const statuses = judged.map(({ set: { evaluation } }) =>
+    evaluation === undefined ? exitStatus.short : statusOf(evaluation, 'verdict'),
+  )
   return (
     statuses.find((status) => status === exitStatus.short) ??
     statuses.find((status) => status !== exitStatus.met) ??

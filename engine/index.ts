@@ -38,6 +38,7 @@ export {
   type WhatMoved,
   whatMoved,
 } from './figures/what-moved.ts'
+export { type Consequence, consequences, type Disposition, type Outcome } from './inspection/consequence.ts'
 export type { Conformity, Found } from './inspection/guard-band.ts'
 export { type Characteristic, inspectionPlan } from './inspection/inspection-plan.ts'
 export { judgeMeasured, type MeasuredFinger, unmeasuredOf } from './inspection/judge-measured.ts'

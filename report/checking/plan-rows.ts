@@ -18,6 +18,8 @@ export interface PlanRow {
   readonly drawn: string
   /** `2.994 to 3.000 mm`, or `⌀ 0.02 mm about it`. */
   readonly allowed: string
+  /** Of a coated diameter: what the shop works to, before the coating. */
+  readonly bare?: string
 }
 
 /** Digits of a size that is measured in micrometres. */
@@ -27,7 +29,7 @@ const UNITS: Partial<Record<Characteristic['unit'], FigureUnit>> = { mm: 'mm', r
 /** Rows of the inspection plan. */
 export function planRows(plan: readonly Characteristic[], system: UnitSystem = 'metric'): readonly PlanRow[] {
   return plan.map((characteristic) => {
-    const { number, id, words, kind, place, nominal, least, most } = characteristic
+    const { number, id, words, kind, place, nominal, least, most, before } = characteristic
     const text = (value: number): ValueText => sizeText(value, characteristic.unit, system)
     if (place) {
       const [x, y, zone] = [place.x_mm, place.y_mm, place.zone_mm].map(text)
@@ -41,8 +43,17 @@ export function planRows(plan: readonly Characteristic[], system: UnitSystem = '
     }
     const [low, high] = [text(least), text(most)]
     const drawn = kind === 'profile' ? 'as drawn' : `${text(nominal).number} ${text(nominal).unit}`
-    return { number, id, words, drawn, allowed: `${low.number} to ${high.number} ${high.unit}` }
+    const range = before && [text(before.least), text(before.most)]
+    const bare = range && { bare: `${range[0].number} to ${range[1].number} ${range[1].unit}` }
+    return { number, id, words, drawn, allowed: `${low.number} to ${high.number} ${high.unit}`, ...bare }
   })
+}
+
+/** The row of what was read: before the coating it is allowed what the shop works to. */
+export function readingRow(reading: Reading, system: UnitSystem = 'metric'): PlanRow {
+  const [row] = planRows([reading.characteristic], system)
+  const isBare = 'visit' in reading && reading.visit === 'before coating'
+  return isBare && row.bare ? { ...row, words: `${row.words}, before coating`, allowed: row.bare } : row
 }
 
 /** A measured size without zeros at its end that nobody read. */
