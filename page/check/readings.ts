@@ -1,10 +1,16 @@
-import type { Problem } from '../../engine/index.ts'
+import type { Consequence, MeasuredSpread, Problem } from '../../engine/index.ts'
 import type { CheckedSet } from '../../report/index.ts'
 import { sharedState, useShared } from '../state/shared-state.ts'
 
+/** One set as it was judged; `spread` follows when its ways have been counted. */
+export interface PageSet extends CheckedSet {
+  readonly spread?: MeasuredSpread
+  readonly decisions: readonly Consequence[]
+}
+
 /** A file of readings that was opened: every set judged, or why nothing was. */
 export type OpenedReadings =
-  | { readonly file: string; readonly text: string; readonly sets: readonly CheckedSet[]; readonly passedOver: readonly string[] }
+  | { readonly file: string; readonly text: string; readonly sets: readonly PageSet[]; readonly passedOver: readonly string[] }
   | { readonly file: string; readonly text: string; readonly problems: readonly Problem[] }
 
 /** What the page last read; absent before the first file. */
