@@ -1,6 +1,8 @@
 // SOURCE hand (exit statuses as `fingerwright --help` states them; the example design for what stands in it)
+import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { caution } from '../report/index.ts'
 import { example, examplePath, testFolder } from './test-support/example.ts'
@@ -15,7 +17,7 @@ describe('make', () => {
     expect(output.replaceAll('\n', ' ')).toContain(caution)
   })
 
-  it('prints a document whose sources sum to its total, and writes the parts list', async () => {
+  it('prints a document whose sources sum to its total, and writes what goes to the shop, twice the same', async () => {
     const folder = join(testFolder(), 'shop')
     const { output, errors } = await tryCommand(['make', examplePath, '--sets', '3', '--json', '--out', folder])
     const { partsList, costs } = JSON.parse(output)
@@ -25,8 +27,27 @@ describe('make', () => {
     expect(sources.reduce((sum: number, { amount }: { readonly amount: number }) => sum + amount, 0)).toBeCloseTo(total, 6)
     expect(readFileSync(join(folder, 'parts-list.csv'), 'utf8').split('\r\n')).toHaveLength(things.length + 2)
     const shapes = Object.keys(example.parts).length + Object.keys(example.pins).length
-    expect(errors).toBe(`${shapes + 1} files are written to ${folder}.\n`)
+    // Two solids of each shape, a drawing of each part, and five that are of the whole design.
+    const count = 2 * shapes + Object.keys(example.parts).length + 5
+    expect(errors).toContain(`${count} files are written to ${folder}, and all of them in one as heron-shop-pack.zip.\n`)
     expect(readFileSync(join(folder, 'part-topLink.step'), 'utf8')).toMatch(/^ISO-10303-21;/)
+    const zip = readFileSync(join(folder, 'heron-shop-pack.zip'))
+    const packed = unzipSync(zip)
+    for (const [name, bytes] of Object.entries(packed)) expect(readFileSync(join(folder, name)).equals(bytes), name).toBe(true)
+    const sums = readFileSync(join(folder, 'checksums.sha256'), 'utf8').trimEnd().split('\n')
+    // SOURCE other-method: Node's own digest of each file as it was written
+    for (const [sum, name] of sums.map((line) => line.split('  '))) {
+      expect(
+        createHash('sha256')
+          .update(readFileSync(join(folder, name)))
+          .digest('hex'),
+        name,
+      ).toBe(sum)
+    }
+    expect(sums).toHaveLength(count - 1)
+    const again = join(testFolder(), 'again')
+    await tryCommand(['make', examplePath, '--out', again])
+    expect(readFileSync(join(again, 'heron-shop-pack.zip')).equals(zip)).toBe(true)
   })
 
   it.each([['0'], ['1,two'], ['1.5'], ['10001']])('refuses --sets %s', async (sets) => {

@@ -2,9 +2,10 @@ import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Command } from 'commander'
 import pc from 'picocolors'
-import { batchCost, breakEven, type Design, partsList, readDesign } from '../engine/index.ts'
-import { caution, costTable, itemRows, makeAsks, makeSentence, shopFiles, USUAL_BATCHES } from '../report/index.ts'
-import { documentText, engineName } from '../server/index.ts'
+import { batchCost, breakEven, type Design, partsList, readShopDesign, type ShopDesign } from '../engine/index.ts'
+import { caution, costTable, itemRows, makeAsks, makeSentence, USUAL_BATCHES } from '../report/index.ts'
+import { documentText, engineName, shopPack } from '../server/index.ts'
+import { typesetterAt } from '../typesetting/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import { designCommand } from './design-command.ts'
 import { asWrongUse } from './design-file.ts'
@@ -27,7 +28,7 @@ export function addMake(program: Command, { terminal, end }: Ends): void {
     .option('--json', 'print one JSON document instead of text')
     .option(
       '--out <FOLDER>',
-      'write what goes to the shop into this folder: the parts list, and a solid (STEP) of every part and pin',
+      'write what goes to the shop into this folder, and as one zip: drawings, solids, parts list, inspection plan, coating note',
     )
     .addHelpText('after', '\nExample\n  fingerwright make designs/heron.json --sets 1,5,20 --out shop')
     .action(async (path: string, options: MakeOptions) => end(await make({ path, ...options }, terminal)))
@@ -42,14 +43,15 @@ async function make({ sets, json, out, ...named }: MakeOptions & DesignNamed, te
   const batches = sets === undefined ? USUAL_BATCHES : batchesOf(sets)
   const file = await findDesign(named, terminal)
   const text = documentText(file.bytes)
-  const read = text.problems === undefined ? readDesign(text.value, file.name) : text
+  const read = text.problems === undefined ? readShopDesign(text.value, file.name) : text
   if (read.problems !== undefined) {
     terminal.writeError(refusalText(file.shown, read.problems))
     return exitStatus.refused
   }
-  if (out !== undefined) terminal.writeError(await writeShopFiles(out, read.value))
+  const { design } = read.value.variation
+  if (out !== undefined) terminal.writeError(await writeShopPack(out, { shop: read.value, home: terminal.home }))
   terminal.write(
-    json === true ? `${JSON.stringify(makingDocument(read.value, batches), null, 2)}\n` : answer(read.value, batches, terminal),
+    json === true ? `${JSON.stringify(makingDocument(design, batches), null, 2)}\n` : answer(design, batches, terminal),
   )
   return exitStatus.met
 }
@@ -64,15 +66,21 @@ function batchesOf(sets: string): readonly number[] {
 }
 
 /** @returns what was written and what was not, a line each */
-async function writeShopFiles(folder: string, design: Design): Promise<string> {
-  const { files, left } = shopFiles(design)
+async function writeShopPack(
+  folder: string,
+  { shop, home }: { readonly shop: ShopDesign; readonly home: string },
+): Promise<string> {
+  const { files, zip, left } = await shopPack(shop, { typeset: typesetterAt(home) })
+  const packed = `${shop.variation.design.name}-shop-pack.zip`
   try {
     await mkdir(folder, { recursive: true })
-    for (const { name, text } of files) await writeFile(join(folder, name), text)
+    for (const { name, bytes } of [...files, { name: packed, bytes: zip }]) await writeFile(join(folder, name), bytes)
   } catch (error) {
     throw asWrongUse(error, folder)
   }
-  return [`${files.length} files are written to ${folder}.`, ...left].map((line) => `${line}\n`).join('')
+  return [`${files.length} files are written to ${folder}, and all of them in one as ${packed}.`, ...left]
+    .map((line) => `${line}\n`)
+    .join('')
 }
 
 function makingDocument(design: Design, batches: readonly number[]): object {

@@ -3,6 +3,7 @@ import { join, resolve } from 'node:path'
 import * as z from 'zod'
 import { openAnyStore } from '../records/index.ts'
 import { designFilesIn, loadPage, type Place, type Running, shelve, startServer } from '../server/index.ts'
+import { typesetterAt } from '../typesetting/index.ts'
 import { readDesignFile } from './design-file.ts'
 import { addressToType, type DoorOptions, openDoor, warningOf } from './serve-door.ts'
 import { storeFolder } from './store-folder.ts'
@@ -37,7 +38,7 @@ export async function serve({ path, port, ...asked }: ServeOptions, terminal: Te
   const files = [...(path === undefined ? [] : [resolve(path)]), ...designFilesIn(join(terminal.home, 'designs'))]
   const page = loadPage(builtPage(terminal.home))
   const store = await openAnyStore({ folder: storeFolder(asked.store, terminal), now: terminal.now })
-  const given = { shelf: shelve([...new Set(files)]), page, store, ...door }
+  const given = { shelf: shelve([...new Set(files)]), page, store, typeset: typesetterAt(terminal.home), ...door }
   try {
     const running = await start(() => startServer(given, wanted), wanted)
     // One piece: whoever only waits for the address may close the pipe behind it.

@@ -1,6 +1,8 @@
 import { Hono } from 'hono'
 import { designSchema } from '../engine/index.ts'
 import { newName, type Store } from '../records/index.ts'
+import type { Typesetter } from '../typesetting/index.ts'
+import { addShopPack } from './add-shop-pack.ts'
 import { answerDesign } from './answer.ts'
 import { bodyAtMost } from './body-limit.ts'
 import type { DesignShelf } from './design-shelf.ts'
@@ -23,12 +25,15 @@ export interface Given {
   readonly names?: readonly OwnName[]
   /** Left out where only this machine can reach the server: then everybody on it is let in. */
   readonly signIn?: SignIn
+  /** Sets drawings as PDF; a pack goes without one where it is left out. */
+  readonly typeset?: Typesetter
 }
 
 /**
  * The server's routes.
  *
  * - `POST /api/evaluate?name=…` with a design file as `application/json` → the result document; status 422 when the design is refused
+ * - `POST /api/shop-pack?name=…`: see `addShopPack`
  * - `GET /api/schema` → the JSON Schema of design files
  * - designs and the store: see `addStoreRoutes`
  * - everything else under `/` → the built page
@@ -36,7 +41,7 @@ export interface Given {
  *
  * Faults of the sender get a 4xx with `{ error }` in words.
  */
-export function createApp({ shelf, page, store = noStore, names = loopbackNames, signIn }: Given): Hono {
+export function createApp({ shelf, page, store = noStore, names = loopbackNames, signIn, typeset }: Given): Hono {
   const app = new Hono()
   app.onError(faultAnswer)
   app.use(securityHeaders)
@@ -49,6 +54,7 @@ export function createApp({ shelf, page, store = noStore, names = loopbackNames,
   else addSignIn(app, { ...signIn, names, page })
   addStoreRoutes(app, { shelf, store })
   addEvaluate(app)
+  addShopPack(app, typeset)
   app.get('/api/schema', (context) => context.json(designSchema(), 200, { 'Content-Type': 'application/schema+json' }))
   app.all('/api/*', (context) => context.json({ error: 'there is nothing at this address' }, 404))
   addPage(app, page)

@@ -1,42 +1,64 @@
-/** What goes to the shop, as files: the parts list, and a solid for every part and pin that has a shape. */
-import { type Design, partsList } from '../../engine/index.ts'
-import { partBodies, pinBody } from '../solids/flat-body.ts'
+/** What goes to the shop, as files: drawings, a solid for every part and pin that has a shape, parts list, inspection plan, note to the coater. */
+import { type Design, partsList, type ShopDesign } from '../../engine/index.ts'
+import { svgText } from '../drawing/svg.ts'
+import { type DrawingsAsked, drawingSheets, drawingsJob, usualDrawings } from '../drawings/drawing-sheets.ts'
+import { sheetShape } from '../drawings/sheet-file.ts'
+import { type FlatBody, partBodies, pinBody } from '../solids/flat-body.ts'
 import { stepFile } from '../solids/step-file.ts'
+import { stlFile } from '../solids/stl-file.ts'
+import type { TypesetJob } from '../typeset/typeset-job.ts'
+import { coatingNote } from './coating-note.ts'
 import { partsFile } from './parts-file.ts'
+import { planFile } from './plan-file.ts'
 
 export interface ShopFile {
   readonly name: string
   readonly text: string
 }
 
-/** The files, and what has none and why. The same design gives the same bytes. */
+/** The files, the drawings to be typeset beside them, and what has none and why. The same design gives the same bytes. */
 export interface ShopFiles {
   readonly files: readonly ShopFile[]
+  /** All drawings, to be one PDF. */
+  readonly drawings: TypesetJob
   readonly left: readonly string[]
 }
 
-/** @param design as it goes to the shop */
-export function shopFiles(design: Design): ShopFiles {
+/** @param shop as it goes to the shop */
+export function shopFiles(shop: ShopDesign, asked: DrawingsAsked = usualDrawings): ShopFiles {
+  const { variation } = shop
+  const { design } = variation
+  const { sheets, left } = drawingSheets(shop, asked)
   const solids = [...partSolids(design), ...pinSolids(design)]
   return {
     files: [
       { name: 'parts-list.csv', text: partsFile(design) },
-      ...solids.flatMap(({ file }) => (file === undefined ? [] : [file])),
+      { name: 'inspection-plan.csv', text: planFile(variation) },
+      { name: 'coating-note.txt', text: coatingNote(shop) },
+      ...sheets.map((sheet) => ({ name: `drawing-${sheet.name}.svg`, text: `${svgText(sheetShape(sheet))}\n` })),
+      ...solids.flatMap(({ files = [] }) => files),
     ],
-    left: solids.flatMap(({ why }) => (why === undefined ? [] : [why])),
+    drawings: drawingsJob(`${design.title}: shop drawings`, sheets),
+    left: [...left, ...solids.flatMap(({ why }) => (why === undefined ? [] : [why]))],
   }
 }
 
 interface Solid {
-  readonly file?: ShopFile
+  readonly files?: readonly ShopFile[]
   readonly why?: string
+}
+
+function solidFiles(name: string, bodies: readonly FlatBody[]): readonly ShopFile[] {
+  return [
+    { name: `${name}.step`, text: stepFile(name, bodies) },
+    { name: `${name}.stl`, text: stlFile(name, bodies) },
+  ]
 }
 
 function partSolids({ parts }: Design): readonly Solid[] {
   return parts.map((part) => {
     const bodies = partBodies(part)
-    const name = `part-${part.id}`
-    if (bodies.length > 0) return { file: { name: `${name}.step`, text: stepFile(name, bodies) } }
+    if (bodies.length > 0) return { files: solidFiles(`part-${part.id}`, bodies) }
     return { why: `parts.${part.id} has no ${part.outline.length === 0 ? 'outline' : 'thickness'}, so that it has no solid` }
   })
 }
@@ -47,8 +69,7 @@ function pinSolids(design: Design): readonly Solid[] {
   )
   return design.pins.map((pin) => {
     const length_mm = lengths.get(pin.id)
-    const name = `pin-${pin.id}`
-    if (length_mm !== undefined) return { file: { name: `${name}.step`, text: stepFile(name, [pinBody(pin, length_mm)]) } }
+    if (length_mm !== undefined) return { files: solidFiles(`pin-${pin.id}`, [pinBody(pin, length_mm)]) }
     return { why: `the length of pins.${pin.id} is not known: its parts do not say where they lie across the finger` }
   })
 }

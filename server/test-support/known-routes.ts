@@ -39,6 +39,11 @@ export function knownRoutes(design: string): readonly KnownRoute[] {
       request: { method: 'POST', path: '/api/evaluate?name=heron', headers: JSON_BODY, body: design },
       most_bytes: 2_000_000,
     },
+    {
+      route: '/api/shop-pack',
+      request: { method: 'POST', path: '/api/shop-pack?name=heron', headers: JSON_BODY, body: design },
+      most_bytes: 2_000_000,
+    },
     { route: '/api/schema', request: { method: 'GET', path: '/api/schema' } },
   ]
 }

@@ -1,0 +1,26 @@
+import type { Hono } from 'hono'
+import { readShopDesign } from '../engine/index.ts'
+import { newName } from '../records/index.ts'
+import type { Typesetter } from '../typesetting/index.ts'
+import { bodyAtMost } from './body-limit.ts'
+import { documentLimit_bytes, documentText } from './document-text.ts'
+import { shopPack } from './shop-pack.ts'
+
+/**
+ * `POST /api/shop-pack?name=…` with a design file as `application/json` → the pack as a zip; what is not in it stands in the header
+ * `X-Left-Out`, a JSON list. Status 422 with `{ problems }` when the design is refused.
+ */
+export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
+  app.post('/api/shop-pack', bodyAtMost(documentLimit_bytes), async (context) => {
+    const type = context.req.header('content-type') ?? ''
+    if (!/^application\/json\s*(;|$)/i.test(type)) return context.json({ error: 'send a design file as application/json' }, 415)
+    const name = newName.safeParse(context.req.query('name') ?? 'design')
+    if (!name.success)
+      return context.json({ error: 'name: letters, digits, space, point, dash and underscore, at most 100' }, 400)
+    const text = documentText(new Uint8Array(await context.req.arrayBuffer()))
+    const read = text.problems === undefined ? readShopDesign(text.value, name.data) : text
+    if (read.problems !== undefined) return context.json({ problems: read.problems }, 422)
+    const { zip, left } = await shopPack(read.value, { typeset })
+    return context.body(zip, 200, { 'Content-Type': 'application/zip', 'X-Left-Out': encodeURIComponent(JSON.stringify(left)) })
+  })
+}
