@@ -33,6 +33,9 @@ export interface Fitted {
 /** Samples for each unknown of the fit, below which it says little. */
 const samplesForEach = 3
 
+/** Figures are found to about this share of themselves: what they differ by less is the rounding of the arithmetic, and nobody's doing. */
+const foundTo_ratio = 1e-9
+
 /** @returns undefined where too few samples have a value, or none differs */
 export function contributionsOf({ inputs, values }: Fitted): Contributions | undefined {
   const used = [...values.keys()].filter((sample) => !Number.isNaN(values[sample]))
@@ -40,7 +43,7 @@ export function contributionsOf({ inputs, values }: Fitted): Contributions | und
   if (used.length < samplesForEach * (sources + 1)) return undefined
   const mean = used.reduce((sum, sample) => sum + values[sample], 0) / used.length
   const square = used.reduce((sum, sample) => sum + (values[sample] - mean) ** 2, 0)
-  if (!(square > 0)) return undefined
+  if (!(Math.sqrt(square / used.length) > foundTo_ratio * Math.abs(mean))) return undefined
   const fitted = fitOf({ inputs, values }, used, mean)
   if (!fitted) return undefined
   const left = used.reduce((sum, sample) => sum + (values[sample] - mean - fittedAt(fitted, inputs[sample])) ** 2, 0)
