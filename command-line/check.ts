@@ -1,18 +1,16 @@
-import { readFile } from 'node:fs/promises'
 import type { Command } from 'commander'
-import { CsvError, parse } from 'csv-parse/sync'
 import { type Characteristic, inspectionPlan, type Problem, readVariation, type Variation } from '../engine/index.ts'
 import { checkAsks, readReadings } from '../report/index.ts'
 import { documentText } from '../server/index.ts'
 import { countedWords, type JudgedSet, judgedSets, weighedPlan, writeSheets } from './check-sets.ts'
 import { planDocument, planText, setDocument, setText } from './check-text.ts'
 import { designCommand } from './design-command.ts'
-import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
+import { readTable } from './read-table.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
-import { type Terminal, WrongUse } from './terminal.ts'
+import type { Terminal } from './terminal.ts'
 
 interface CheckOptions extends Omit<DesignNamed, 'path'> {
   readonly readings?: string
@@ -64,7 +62,7 @@ async function check(
   const variation = read.value
   const plan = inspectionPlan(variation)
   if (readings === undefined) return printPlan({ variation, plan, json, out }, terminal)
-  const sets = readReadings(await rowsOf(readings), plan)
+  const sets = readReadings(await readTable(readings), plan)
   if (sets.sets === undefined) return refused(readings, sets.problems, terminal)
   for (const name of sets.passedOver) terminal.writeError(`${readings}: the column ${name} is passed over\n`)
   const judged = judgedSets({ variation, plan, samples: countedWords(samples) }, sets.sets)
@@ -97,26 +95,6 @@ async function printPlan({ variation, plan, json, out }: Planned, terminal: Term
 function refused(shown: string, problems: readonly Problem[], terminal: Terminal): ExitStatus {
   terminal.writeError(refusalText(shown, problems))
   return exitStatus.refused
-}
-
-/** Bytes of a file of readings: 5,000 readings are 200 kB. */
-const READINGS_most_bytes = 50_000_000
-
-async function rowsOf(path: string): Promise<readonly (readonly string[])[]> {
-  let bytes: Buffer
-  try {
-    bytes = await readFile(path)
-  } catch (error) {
-    throw asWrongUse(error, path)
-  }
-  if (bytes.length > READINGS_most_bytes)
-    throw new WrongUse(`${path}: ${bytes.length} bytes; a file of readings has at most ${READINGS_most_bytes}`)
-  try {
-    return parse(bytes, { bom: true, delimiter: [',', ';', '\t'], relax_column_count: true, skip_empty_lines: false })
-  } catch (error) {
-    if (error instanceof CsvError) throw new WrongUse(`${path}: ${error.message}`)
-    throw error
-  }
 }
 
 function worstOf(judged: readonly JudgedSet[]): ExitStatus {

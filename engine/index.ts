@@ -38,10 +38,13 @@ export {
   type WhatMoved,
   whatMoved,
 } from './figures/what-moved.ts'
+export { type Capability, CONFIDENCE, capability, type Ratio } from './inspection/capability.ts'
 export { type Consequence, consequences, type Disposition, type Outcome } from './inspection/consequence.ts'
+export { type GaugeStudy, gaugeStudy, type Study, shareOfTolerance } from './inspection/gauge-study.ts'
 export type { Conformity, Found } from './inspection/guard-band.ts'
 export { type Characteristic, inspectionPlan } from './inspection/inspection-plan.ts'
 export { judgeMeasured, type MeasuredFinger, unmeasuredOf } from './inspection/judge-measured.ts'
+export { type LotStudy, lotStudy } from './inspection/lot-study.ts'
 export { foundOf, limitsFor, type Reading, readingConformity } from './inspection/measured-set.ts'
 export { type MeasuredSpread, measuredSpread } from './inspection/measured-spread.ts'
 export { type Piece, piecesOf } from './inspection/piece.ts'

@@ -100,3 +100,11 @@ function told(gaugeVariance: number, partVariance: number): Pick<GaugeStudy, 'ga
   const gauge = Math.sqrt(gaugeVariance)
   return { gauge, toldApart: gauge > 0 ? (Math.SQRT2 * Math.sqrt(partVariance)) / gauge : Infinity }
 }
+
+/** Deviations across which a gauge is commonly said to spread. SOURCE trade. */
+const DEVIATIONS_ACROSS = 6
+
+/** Share of a tolerance that six deviations of the gauge take: a tenth is good, a third is too much (SOURCE trade, from memory). */
+export function shareOfTolerance({ gauge }: GaugeStudy, tolerance: number): number {
+  return (DEVIATIONS_ACROSS * gauge) / tolerance
+}

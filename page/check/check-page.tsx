@@ -8,6 +8,7 @@ import type { DesignStore } from '../state/design-store.ts'
 import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { judgeFile } from './judge-file.ts'
+import { LotSection } from './lot-section.tsx'
 import { MeasuredSets } from './measured-sets.tsx'
 import { PlanTable } from './plan-table.tsx'
 import { useReadings } from './readings.ts'
@@ -45,7 +46,10 @@ export function CheckPage(about: { readonly store: DesignStore; readonly open: O
         </p>
       </section>
       {opened === undefined ? null : 'sets' in opened ? (
-        <MeasuredSets sets={opened.sets} text={opened.text} isOld={opened.text !== text} passedOver={opened.passedOver} />
+        <>
+          <MeasuredSets sets={opened.sets} text={opened.text} isOld={opened.text !== text} passedOver={opened.passedOver} />
+          <LotSection sets={opened.sets} />
+        </>
       ) : (
         <ProblemList file={opened.file} problems={opened.problems} />
       )}

@@ -1,0 +1,81 @@
+import type { Command } from 'commander'
+import { gaugeStudy, inspectionPlan, readVariation } from '../engine/index.ts'
+import { type LotRow, lotRows, readReadings, readStudy, studiedLots, studyRows, studySentence } from '../report/index.ts'
+import { documentText } from '../server/index.ts'
+import { aligned, type Cell, wrapped } from './columns.ts'
+import { designCommand } from './design-command.ts'
+import { type ExitStatus, exitStatus } from './exit-status.ts'
+import { type DesignNamed, findDesign } from './find-design.ts'
+import { readTable } from './read-table.ts'
+import { refusalText } from './refusal-text.ts'
+import type { Ends } from './store-commands.ts'
+import { type Terminal, WrongUse } from './terminal.ts'
+
+const left = (text: string): Cell => ({ text, side: 'left' })
+const right = (text: string): Cell => ({ text, side: 'right' })
+
+/** Adds what a lot says of its process, and what a gauge study says of the gauge. */
+export function addLotStudies(program: Command, { terminal, end }: Ends): void {
+  designCommand(program, { name: 'lot', asks: 'what do the readings of a lot say of the process that made it?' })
+    .requiredOption('--readings <FILE.csv>', 'readings as for check, sets in the order of their making')
+    .option('--json', 'print one JSON document instead of text')
+    .action(async (path: string, options: LotOptions) => end(await lot({ path, ...options }, terminal)))
+  program
+    .command('gauge')
+    .description('how much of what a gauge says is the gauge? A crossed study: part, appraiser, found')
+    .argument('<FILE.csv>', 'a table with the columns part, appraiser and found; every part read equally often by everybody')
+    .option('--tolerance <MM>', 'width of the tolerance that the gauge is to judge, in mm')
+    .option('--json', 'print one JSON document instead of text')
+    .action(async (path: string, options: GaugeOptions) => end(await gauge(path, options, terminal)))
+}
+
+interface LotOptions extends Omit<DesignNamed, 'path'> {
+  readonly readings: string
+  readonly json?: boolean
+}
+
+async function lot({ readings, json, ...named }: LotOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
+  const file = await findDesign(named, terminal)
+  const text = documentText(file.bytes)
+  const read = text.problems === undefined ? readVariation(text.value, file.name) : text
+  const sets = read.value && readReadings(await readTable(readings), inspectionPlan(read.value))
+  if (read.problems !== undefined || sets?.sets === undefined) {
+    const problems = read.problems ?? (sets && 'problems' in sets ? sets.problems : [])
+    terminal.writeError(refusalText(read.problems ? file.shown : readings, problems))
+    return exitStatus.refused
+  }
+  const lots = studiedLots(sets.sets)
+  terminal.write(json === true ? `${JSON.stringify(lots, null, 2)}\n` : `${lotLines(lotRows(lots)).join('\n')}\n`)
+  return exitStatus.met
+}
+
+function lotLines(rows: readonly LotRow[]): readonly string[] {
+  if (rows.length === 0) return [wrapped('No size was read on two sets or more: a process cannot be told from one piece.')]
+  const heads = ['characteristic', 'read', 'mean', 'deviation', 'Cpk', 'Ppk', '95 % of pieces, 95 % sure', 'to be known']
+  const cells = rows.map(({ number, words, count, mean, deviation, cpk, ppk, interval, told }) => [
+    right(String(number)),
+    ...[words, String(count), mean, deviation, cpk, ppk, interval, told].map(left),
+  ])
+  return aligned([[right('no.'), ...heads.map(left)], ...cells])
+}
+
+interface GaugeOptions {
+  readonly tolerance?: string
+  readonly json?: boolean
+}
+
+async function gauge(path: string, { tolerance, json }: GaugeOptions, terminal: Terminal): Promise<ExitStatus> {
+  const width_mm = tolerance === undefined ? undefined : Number(tolerance)
+  if (width_mm !== undefined && !(width_mm > 0 && Number.isFinite(width_mm)))
+    throw new WrongUse(`--tolerance takes a width in mm, such as 0.02, not ${tolerance}`)
+  const read = readStudy(await readTable(path))
+  if (read.problems !== undefined) {
+    terminal.writeError(refusalText(path, read.problems))
+    return exitStatus.refused
+  }
+  const found = gaugeStudy(read.value.study)
+  const rows = studyRows(found).map(({ from, deviation, share }) => [left(from), right(`${deviation} mm`), right(share)])
+  const shown = [wrapped(studySentence(read.value, found, width_mm)), '', ...aligned(rows)].join('\n')
+  terminal.write(json === true ? `${JSON.stringify(found, null, 2)}\n` : `${shown}\n`)
+  return exitStatus.met
+}

@@ -1,0 +1,72 @@
+import { memo, useMemo } from 'react'
+import { drawRun, lotRows, studiedLots, svgText } from '../../report/index.ts'
+import { useUnits } from '../state/units.ts'
+import styles from './check.module.css'
+import type { PageSet } from './readings.ts'
+
+/** What the sets, in the order in which they stand in the file, say of the process that made them. */
+export const LotSection = memo(function LotSection({ sets }: { readonly sets: readonly PageSet[] }) {
+  const units = useUnits()
+  const lots = useMemo(() => studiedLots(sets), [sets])
+  if (lots.length === 0) return null
+  return (
+    <section aria-labelledby="lot">
+      <h2 id="lot">The lot</h2>
+      <p className="aside">
+        Cpk goes by the step from one piece to the next, Ppk by all pieces together; in brackets where the true one lies, 95 %
+        sure.
+      </p>
+      <table className="rows compact">
+        <thead>
+          <tr>
+            <th scope="col" className="number">
+              No.
+            </th>
+            <th scope="col">Characteristic</th>
+            <th scope="col" className="number">
+              Read
+            </th>
+            <th scope="col">Mean, deviation</th>
+            <th scope="col">Cpk</th>
+            <th scope="col">Ppk</th>
+            <th scope="col">95 % of pieces, 95 % sure</th>
+            <th scope="col">To be known</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lotRows(lots, units).map((row) => (
+            <tr key={row.words}>
+              <td className="number">{row.number}</td>
+              <th scope="row">{row.words}</th>
+              <td className="number">{row.count}</td>
+              <td>
+                {row.mean}, {row.deviation}
+              </td>
+              <td>{row.cpk}</td>
+              <td>{row.ppk}</td>
+              <td>{row.interval}</td>
+              <td>{row.told}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <details>
+        <summary>Readings in their order</summary>
+        <p className="aside">
+          Thin lines: what chance explains, by the moving range. Dashed: what the drawing allows. Ringed: not chance alone.
+        </p>
+        <div className={styles.drawings}>
+          {lots.map((lot) => {
+            const drawn = drawRun(lot)
+            return drawn === undefined ? null : (
+              <figure key={lot.words}>
+                <figcaption>{lot.words}</figcaption>
+                <div dangerouslySetInnerHTML={{ __html: svgText(drawn) }} />
+              </figure>
+            )
+          })}
+        </div>
+      </details>
+    </section>
+  )
+})
