@@ -2,8 +2,18 @@ import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Command } from 'commander'
 import pc from 'picocolors'
-import { batchCost, breakEven, type Design, partsList, readShopDesign, type ShopDesign } from '../engine/index.ts'
-import { caution, costTable, itemRows, makeAsks, makeSentence, USUAL_BATCHES } from '../report/index.ts'
+import { batchCost, breakEven, canBeMade, partsList, readShopDesign, type ShopDesign } from '../engine/index.ts'
+import {
+  caution,
+  costTable,
+  doubtRows,
+  doubtText,
+  itemRows,
+  makeAsks,
+  makeSentence,
+  nothingDoubted,
+  USUAL_BATCHES,
+} from '../report/index.ts'
 import { documentText, engineName, shopPack } from '../server/index.ts'
 import { typesetterAt } from '../typesetting/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
@@ -48,10 +58,9 @@ async function make({ sets, json, out, ...named }: MakeOptions & DesignNamed, te
     terminal.writeError(refusalText(file.shown, read.problems))
     return exitStatus.refused
   }
-  const { design } = read.value.variation
   if (out !== undefined) terminal.writeError(await writeShopPack(out, { shop: read.value, home: terminal.home }))
   terminal.write(
-    json === true ? `${JSON.stringify(makingDocument(design, batches), null, 2)}\n` : answer(design, batches, terminal),
+    json === true ? `${JSON.stringify(makingDocument(read.value, batches), null, 2)}\n` : answer(read.value, batches, terminal),
   )
   return exitStatus.met
 }
@@ -83,14 +92,17 @@ async function writeShopPack(
     .join('')
 }
 
-function makingDocument(design: Design, batches: readonly number[]): object {
+function makingDocument(shop: ShopDesign, batches: readonly number[]): object {
+  const { design } = shop.variation
   const { making } = design
   const costs = making && { currency: making.currency, batches: batches.map((count) => batchCost(design, making, count)) }
   const pays = making && breakEven(design, making)
-  return { design: design.name, engine: engineName, partsList: partsList(design), ...(costs && { costs }), ...(pays && { pays }) }
+  const document = { design: design.name, engine: engineName, partsList: partsList(design), doubts: canBeMade(shop) }
+  return { ...document, ...(costs && { costs }), ...(pays && { pays }) }
 }
 
-function answer(design: Design, batches: readonly number[], { colour }: Terminal): string {
+function answer(shop: ShopDesign, batches: readonly number[], { colour }: Terminal): string {
+  const { design } = shop.variation
   const paint = pc.createColors(colour)
   const costs = costTable(design, batches)
   const blocks = [
@@ -98,9 +110,15 @@ function answer(design: Design, batches: readonly number[], { colour }: Terminal
     paint.bold(wrapped(makeSentence(design))),
     [paint.underline('Parts list'), ...aligned([ITEM_HEADING, ...itemRows(partsList(design)).map(itemCells)])].join('\n'),
     ...(costs === undefined ? [] : costBlocks(costs).map(([title, ...lines]) => [paint.underline(title), ...lines].join('\n'))),
+    [paint.underline('Can it be made?'), ...doubtLines(shop)].join('\n'),
     wrapped(caution),
   ]
   return `${blocks.join('\n\n')}\n`
+}
+
+function doubtLines(shop: ShopDesign): readonly string[] {
+  const rows = doubtRows(canBeMade(shop))
+  return rows.length === 0 ? [wrapped(nothingDoubted, '  ')] : rows.map((row) => wrapped(doubtText(row), '  '))
 }
 
 const left = (text: string): Cell => ({ text, side: 'left' })

@@ -51,7 +51,9 @@ export { type Piece, piecesOf } from './inspection/piece.ts'
 export { type GaugeKind, type Suggested, suggestedGauge } from './inspection/suggested-gauge.ts'
 export { type Matter, weighPlan } from './inspection/weigh-plan.ts'
 export { type BreakEven, breakEven } from './making/break-even.ts'
+export { canBeMade } from './making/can-be-made.ts'
 export { type BatchCost, batchCost, type CostSource } from './making/cost.ts'
+export type { MakingDoubt } from './making/doubt.ts'
 export {
   type DrawnHole,
   type DrawnPart,
