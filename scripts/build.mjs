@@ -57,8 +57,8 @@ async function buildCommand(root) {
     legalComments: 'none',
     logLevel: 'silent',
     banner: {
-      // commander is CommonJS and asks for node: modules by require, which an ES module has not.
-      js: "#!/usr/bin/env node\nimport { createRequire } from 'node:module'\nconst require = createRequire(import.meta.url)",
+      // commander is CommonJS and asks for node: modules by require, which an ES module has not. A package in the bundle may import createRequire too.
+      js: "#!/usr/bin/env node\nimport { createRequire as requireOfBundle } from 'node:module'\nconst require = requireOfBundle(import.meta.url)",
     },
     define: { FINGERWRIGHT_VERSION: JSON.stringify(version) },
   })
