@@ -10,6 +10,7 @@ import {
   outcomeRows,
   planAdvice,
   planRows,
+  planSentence,
   readingRow,
   resultDocument,
 } from '../report/index.ts'
@@ -41,7 +42,7 @@ export function planText({ design }: Variation, { plan, matters }: WeighedPlan, 
   ]
   const blocks = [
     paint.dim(design.title),
-    paint.bold(wrapped(`${plan.length} sizes and places are limited, piece by piece.`)),
+    paint.bold(wrapped(planSentence(plan.length))),
     [paint.underline('Inspection plan'), ...aligned([[right('no.'), ...heads.map(left)], ...rows])].join('\n'),
     wrapped(caution),
   ]

@@ -10,7 +10,15 @@ export { firstArticleFile } from './checking/first-article-file.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
 export { type MeasuredFigureRow, measuredFigureRows, measuredYieldSentence } from './checking/measured-yield.ts'
 export { type PlanAdvice, planAdvice } from './checking/plan-advice.ts'
-export { conformityAnswer, conformityText, foundText, type PlanRow, planRows, readingRow } from './checking/plan-rows.ts'
+export {
+  conformityAnswer,
+  conformityText,
+  foundText,
+  type PlanRow,
+  planRows,
+  planSentence,
+  readingRow,
+} from './checking/plan-rows.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
 export { type NamedStudy, readStudy } from './checking/read-study.ts'
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'

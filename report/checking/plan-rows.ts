@@ -79,3 +79,11 @@ export const conformityAnswer = { within: 'met', outside: 'short', undecided: 'u
 export function conformityText(conformity: Conformity): string {
   return `${marks[conformityAnswer[conformity]].character} ${conformity}`
 }
+
+/** What an inspection plan comes to, as a sentence. @param count characteristics of the plan */
+export function planSentence(count: number): string {
+  if (count === 0) {
+    return 'No size is limited, so nothing can come out right or wrong: state tolerances, or a general tolerance for the lengths.'
+  }
+  return count === 1 ? 'One size is limited.' : `${count} sizes and places are limited, piece by piece.`
+}

@@ -22,9 +22,11 @@ const NO_PRICES = 'what a set costs is not asked: the design states no prices (m
 function assemblyClause(design: Design): string {
   const { items, mass_kg, unweighed } = partsList(design)
   const pieces = items.reduce((sum, { perFinger_count }) => sum + perFinger_count, 0)
+  const together = `a finger is put together from ${pieces} pieces`
+  if (unweighed.length === items.length) return `${together}, none of which can be weighed by what the design states`
   const { number, unit } = massText(mass_kg)
   const without = unweighed.length === 0 ? '' : `, without ${unweighed.length} of ${items.length} items that are not weighed`
-  return `a finger is put together from ${pieces} pieces and weighs ${number} ${unit}${without}`
+  return `${together} and weighs ${number} ${unit}${without}`
 }
 
 /** `A set in a batch of 10: 746 crowns`, for a list of questions; what a finger weighs where no prices are stated. */
@@ -32,7 +34,9 @@ export function setCostWords(design: Design): string {
   const { making } = design
   if (making)
     return `A set in a batch of ${SAID_BATCH}: ${moneyText(batchCost(design, making, SAID_BATCH).perSet)} ${making.currency}`
-  const { number, unit } = massText(partsList(design).mass_kg)
+  const { items, mass_kg, unweighed } = partsList(design)
+  if (unweighed.length === items.length) return 'nothing can be weighed'
+  const { number, unit } = massText(mass_kg)
   return `A finger weighs ${number} ${unit}`
 }
 

@@ -49,6 +49,15 @@ describe('the sentence', () => {
     expect(makeSentence(priced)).toMatch(/sold for 100, a batch of 7 sets pays for itself and asks for 692 before the first/)
     expect(makeSentence(priced)).toContain('in a batch of 10 a set of 2 fingers costs 95.00 crowns')
   })
+
+  it('claims no mass where nothing can be weighed', () => {
+    const parts = inventedDesign.parts.map(({ mass_kg: _, thickness_mm: __, ...part }) => part)
+    const pins = inventedDesign.pins.map(({ material: _, ...pin }) => pin)
+    // SOURCE property (a sum of nothing is no mass of 0 g)
+    const said = makeSentence({ ...inventedDesign, parts, pins, springs: [] })
+    expect(said).toMatch(/none of which can be weighed/)
+    expect(said).not.toMatch(/\d g/)
+  })
 })
 
 describe('the parts list as a file', () => {
