@@ -9,7 +9,8 @@ const EXAMPLES = `
 Examples
   fingerwright spread designs/heron.json
   fingerwright spread designs/heron.json --samples 20000 --target "99.9 %" --ruler window.svg
-  fingerwright spread designs/heron.json --advice`
+  fingerwright spread designs/heron.json --advice
+  fingerwright spread designs/heron.json --offer "topLinkLength=±0.03 mm" --offer "parts.middle.holes.dip.position=0.04 mm"`
 
 const HOW = `
 Sizes vary as the design's tolerances, coatings and friction ranges say. The same seed gives the same numbers, on any machine and
@@ -35,6 +36,11 @@ export function addSpread(program: Command, { terminal, end }: Around): void {
     .option(
       '--advice',
       'judge as well which tolerance to tighten or loosen, the friction that it bears, and where the stop would centre it',
+    )
+    .option(
+      '--offer <SIZE=TOLERANCE>',
+      'what a shop offers instead of the tolerance that is drawn, such as "topLinkLength=±0.03 mm": what it costs in yield; may be repeated',
+      (typed: string, before: readonly string[] = []) => [...before, typed],
     )
     .option('--ruler <FILE.svg>', 'draw where the sets stand between jam and slip')
     .option('--json', 'print one JSON document instead of text; angles are in degrees, shares from 0 to 1')

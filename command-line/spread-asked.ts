@@ -8,6 +8,7 @@ export interface SpreadWords {
   readonly seed?: string
   readonly target?: string
   readonly advice?: boolean
+  readonly offer?: readonly string[]
 }
 
 /** What is asked for when nothing is said. A target of 99 % is nobody's rule: one set in a hundred comes back. */
@@ -21,12 +22,14 @@ export function readSpreadAsked({
   seed = spreadDefaults.seed,
   target = spreadDefaults.target,
   advice = false,
+  offer = [],
 }: SpreadWords): DesignSpreadAsked {
   return {
     samples: wholeNumber(samples, { option: '--samples', least: 1, most: limits.spreadSamples }),
     seed: wholeNumber(seed, { option: '--seed', least: 0, most: 2 ** 32 - 1 }),
     target_ratio: shareOf(target),
     advice,
+    ...(offer.length > 0 && { offers: offer }),
   }
 }
 

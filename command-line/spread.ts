@@ -6,9 +6,12 @@ import {
   type DesignSpreadAsked,
   designProblem,
   designSpreadFrom,
+  offersFor,
   type Problem,
   planSpread,
+  readOffer,
   readVariation,
+  sentence,
   type Variation,
 } from '../engine/index.ts'
 import { holdWindowFile, refusedDocument, spreadDocument } from '../report/index.ts'
@@ -43,11 +46,20 @@ export async function spread(path: string, options: SpreadOptions, terminal: Ter
   const read = text.problems === undefined ? readVariation(text.value, file.name) : text
   if (read.problems !== undefined)
     return refuse({ problems: read.problems, name: file.name, shown: file.shown }, options, terminal)
+  refuseOffers(read.value, asked)
   const told = await run({ variation: read.value, text: text.value ?? '', name: file.name, asked }, terminal)
   if (options.json === true) terminal.write(`${JSON.stringify(spreadDocument(told, engineName), null, 2)}\n`)
   else terminal.write(spreadText(told, terminal))
   if (options.ruler !== undefined) await writeRuler(options.ruler, told)
   return told.requirements.length === 0 ? exitStatus.met : exitStatus[told.verdict]
+}
+
+/** @throws WrongUse for the first offer that cannot be read */
+function refuseOffers(variation: Variation, { offers = [] }: DesignSpreadAsked): void {
+  for (const typed of offers) {
+    const [problem] = readOffer(variation, typed).problems ?? []
+    if (problem) throw new WrongUse(`--offer ${typed}: ${sentence('', problem)}`)
+  }
 }
 
 interface Refused {
@@ -83,7 +95,9 @@ async function run({ variation, text, name, asked }: Run, terminal: Terminal): P
   const { workerFile } = terminal
   const samples =
     workerFile && count > 1 ? await countInWorkers(counting, { file: workerFile, count, text, name }) : await countHere(counting)
-  const counted = designSpreadFrom(variation, { problem, plan, samples, asked })
+  const plainly = designSpreadFrom(variation, { problem, plan, samples, asked })
+  const offers = await follow(offersFor(variation, problem, plainly), { tell, isStopped: () => isStopped })
+  const counted = { ...plainly, ...(offers && offers.length > 0 && { offers }) }
   const advice = asked.advice
     ? await follow(adviceFor(variation, problem, counted), { tell, isStopped: () => isStopped })
     : undefined

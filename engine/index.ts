@@ -90,10 +90,13 @@ export {
   type DesignSpreadAsked,
   type DesignSpreadProgress,
   designSpreadFrom,
+  offersFor,
   type SurvivedFriction,
   spreadDesign,
 } from './variation/spread/design-spread.ts'
 export { type FigureSpread, quantileShares } from './variation/spread/figure-spread.ts'
+export type { JudgedOffer } from './variation/spread/judged-offer.ts'
+export { type Offer, type OfferedSize, offeredSizes, readOffer } from './variation/spread/offer.ts'
 export { joinSamples, judgeSamples, type Samples } from './variation/spread/samples.ts'
 export type { CountedShare } from './variation/spread/share-interval.ts'
 export { planSpread, type Spread, type SpreadFigure, type SpreadPlan } from './variation/spread/spread.ts'

@@ -11,6 +11,7 @@ import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { useWidth } from '../state/use-width.ts'
 import { AskedForm, USUAL_ASKED } from './asked-form.tsx'
+import { OfferForm } from './offer-form.tsx'
 import styles from './spread.module.css'
 import { spreadRun } from './spread-run.ts'
 import { SpreadTables } from './spread-tables.tsx'
@@ -38,6 +39,7 @@ export function SpreadPage(about: { readonly store: DesignStore; readonly open: 
       </p>
       <WorkBar store={store} open={open} />
       <AskedForm asked={asked} change={setAsked} />
+      <OfferForm text={text} asked={asked} change={setAsked} />
       <RunLine {...{ run, text }} begin={() => spreadRun.begin({ text, ...asked })} stop={spreadRun.stop} />
       <div ref={place} className={styles.ruler}>
         {ruler === undefined ? null : <Drawn shape={ruler} />}

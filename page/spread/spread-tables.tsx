@@ -4,6 +4,7 @@ import {
   adviceRows,
   failureLines,
   frictionLines,
+  offerLines,
   type SpreadFigureRow,
   spreadFigureRows,
   type ValueText,
@@ -31,6 +32,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
           <Changes rows={advice} />
         </section>
       )}
+      <Listed heading="What the shop offers" lines={offerLines(told)} />
       <section aria-labelledby="figures-over-sets">
         <h2 id="figures-over-sets">Figures over the sets</h2>
         <Figures rows={spreadFigureRows(told, units)} />

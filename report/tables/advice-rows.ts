@@ -1,6 +1,12 @@
 /** Rows of what to change about a design so that more of its sets behave, and of the friction that it bears. */
-import type { DesignSpread, SpreadChange, SurvivedFriction } from '../../engine/index.ts'
-import { setValue } from './value-text.ts'
+import type { DesignSpread, FigureUnit, OfferedSize, SpreadChange, SurvivedFriction } from '../../engine/index.ts'
+import { say, setValue } from './value-text.ts'
+
+/** Units that tolerances are told in. */
+const offerUnits: Partial<Record<OfferedSize['kind'], FigureUnit>> = { length: 'mm', angle: 'rad', force: 'N', couple: 'N·mm' }
+
+/** Sides of a tolerance that differ by no more are even. */
+const rounding_ratio = 1e-9
 
 /** One change, and what it gives. */
 export interface AdviceRow {
@@ -34,6 +40,23 @@ function changeWords({ kind, groups, factor }: Omit<SpreadChange, 'gain'>): stri
 function gainTexts({ value, least, most }: SpreadChange['gain']): Pick<AdviceRow, 'gain' | 'interval'> {
   const signed = (share: number): string => `${share > 0 ? '+' : ''}${(100 * share).toFixed(1)}`.replace('-', '−')
   return { gain: `${signed(value)} %`, interval: `${signed(least)} to ${signed(most)} %` }
+}
+
+/** `topLinkLength at ±0.03 mm: …`: what a shop's offer does to the share of sets that meet everything. */
+export function offerLines({ offers = [] }: DesignSpread): readonly string[] {
+  return offers.map(({ size, typed, gain }) => {
+    const { gain: change, interval } = gainTexts(gain)
+    const now = `${(100 * gain.before).toFixed(1)} %`
+    return `${size.words} at ${typed} instead of ${drawnText(size)}: the share of sets that meet everything changes by ${change} (${interval}) from ${now}, ${gain.samples} sets judged both ways`
+  })
+}
+
+/** `±0.01 mm`, `+0.02 mm/−0.01 mm`, or the width of a zone: the tolerance that is drawn. */
+export function drawnText({ drawn, isZone, kind }: Pick<OfferedSize, 'drawn' | 'isZone' | 'kind'>): string {
+  const said = (value: number): string => say(value, offerUnits[kind] ?? '1')
+  if (isZone) return `a zone of ${said(drawn.upper)}`
+  if (Math.abs(drawn.upper + drawn.lower) <= rounding_ratio * drawn.upper) return `±${said(drawn.upper)}`
+  return [drawn.upper, drawn.lower].map((side) => (side < 0 ? said(side) : `+${said(side)}`)).join('/')
 }
 
 /** `film: 0.05 to 0.21 moving (0.06 to 0.25 at rest); below, carryKeeper; above, letsGo`: what the design bears, all else as drawn. */

@@ -7,6 +7,7 @@ import {
   type SpreadFigure,
   type Yield,
 } from '../../engine/index.ts'
+import { drawnText } from './advice-rows.ts'
 import { documentUnit, documentValue } from './value-text.ts'
 
 type Entry = Readonly<Record<string, unknown>>
@@ -35,6 +36,7 @@ export function spreadDocument(told: DesignSpread, engine: string): Entry {
       return 'why' in point ? { requirement: id, why: point.why } : { requirement: id, deviations: point.distance }
     }),
     untolerated,
+    ...offersEntry(told),
     ...adviceEntry(told),
   }
 }
@@ -84,6 +86,11 @@ function correlationEntries({ spread, figures }: DesignSpread): Entry {
     return [figures[index].id, Object.fromEntries(others)] as const
   })
   return Object.fromEntries(rows.filter(([, others]) => Object.keys(others).length > 0))
+}
+
+function offersEntry({ offers }: DesignSpread): Entry {
+  if (!offers) return {}
+  return { offers: offers.map(({ size, typed, gain }) => ({ size: size.name, offered: typed, drawn: drawnText(size), gain })) }
 }
 
 function adviceEntry({ advice }: DesignSpread): Entry {

@@ -4,6 +4,7 @@ import { type DesignSpread, type DesignSpreadProgress, readVariation, spreadDesi
 import { svgText } from '../drawing/svg.ts'
 import { drawHoldWindow } from '../plots/hold-window.ts'
 import { spreadSentence } from '../sentences/spread-sentence.ts'
+import { drawnText, offerLines } from './advice-rows.ts'
 import { spreadDocument } from './spread-document.ts'
 import { failureLines, intervalText, shareText, spreadFigureRows, yieldRows } from './spread-rows.ts'
 
@@ -67,5 +68,31 @@ describe('the spread of heron', () => {
     const text = JSON.stringify(spreadDocument(told, 'engine'))
     expect(JSON.parse(text)).toMatchObject({ seed: 1, samples: 96, target: 0.99, verdict: told.verdict })
     expect(text).not.toContain('NaN')
+  })
+})
+
+describe('an offer of the shop', () => {
+  const size = {
+    name: 'link',
+    words: 'dimension link',
+    kind: 'length',
+    isZone: false,
+    drawn: { lower: -0.01, upper: 0.01 },
+  } as const
+  const gain = { value: -0.006, least: -0.015, most: 0.003, before: 0.98, samples: 512 }
+
+  it('is told with what is drawn, what it costs, and of how many sets', () => {
+    // SOURCE hand (the shares above in percent)
+    expect(offerLines({ ...told, offers: [{ size, typed: '±0.03 mm', gain }] })).toEqual([
+      'dimension link at ±0.03 mm instead of ±0.01 mm: the share of sets that meet everything changes by −0.6 % (−1.5 to +0.3 %) from 98.0 %, 512 sets judged both ways',
+    ])
+    expect(spreadDocument({ ...told, offers: [{ size, typed: '±0.03 mm', gain }] }, 'test')).toMatchObject({
+      offers: [{ size: 'link', offered: '±0.03 mm', drawn: '±0.01 mm' }],
+    })
+  })
+
+  it('tells uneven sides one by one, and a zone by its width', () => {
+    expect(drawnText({ ...size, drawn: { lower: -0.01, upper: 0.02 } })).toBe('+0.02 mm/−0.01 mm')
+    expect(drawnText({ ...size, isZone: true, drawn: { lower: 0, upper: 0.02 } })).toBe('a zone of 0.02 mm')
   })
 })

@@ -7,6 +7,8 @@ import type { Source, Variation } from '../sources/source.ts'
 import { type SpreadChange, toleranceAdvice } from './advice.ts'
 import { type CentredStop, centredStop } from './centred-stop.ts'
 import { designProblem } from './design-problem.ts'
+import { type JudgedOffer, judgedOffer } from './judged-offer.ts'
+import { readOffer } from './offer.ts'
 import { judgeSamples } from './samples.ts'
 import { type Spread, type SpreadAsked, type SpreadPlan, spreadOf, spreadReached } from './spread.ts'
 import type { SpreadProblem, WatchedFigure } from './spread-problem.ts'
@@ -19,6 +21,8 @@ export interface DesignSpreadAsked extends SpreadAsked {
   readonly target_ratio: number
   /** Whether changes are judged as well, which takes longer than the count. */
   readonly advice: boolean
+  /** What a shop offers instead of a drawn tolerance, as `readOffer` reads it; one that cannot be read is left out. */
+  readonly offers?: readonly string[]
 }
 
 /** Coefficients of a friction pair that the design survives, everything else as drawn. */
@@ -62,6 +66,8 @@ export interface DesignSpread {
   /** Places of sizes without a tolerance: held as drawn. */
   readonly untolerated: readonly string[]
   readonly advice?: Advice
+  /** One an offer; absent where none was asked about. */
+  readonly offers?: readonly JudgedOffer[]
 }
 
 /** How far a run over a design is. */
@@ -84,9 +90,11 @@ export function* spreadDesign(variation: Variation, asked: DesignSpreadAsked): G
     step = counting.next()
   }
   const counted = designSpread(variation, { problem, spread: step.value, asked })
-  if (!asked.advice) return counted
-  const advice = yield* adviceFor(variation, problem, counted)
-  return { ...counted, advice }
+  const offers = yield* offersFor(variation, problem, counted)
+  const told = { ...counted, ...(offers.length > 0 && { offers }) }
+  if (!asked.advice) return told
+  const advice = yield* adviceFor(variation, problem, told)
+  return { ...told, advice }
 }
 
 /** A counted problem of a design. */
@@ -125,6 +133,21 @@ function wearersOf(variation: Variation, { seed, samples }: DesignSpreadAsked): 
   const cloud = { dimensions: problem.sources.length, seed }
   const judged = judgeSamples(problem, { cloud, from: 0, to: Math.min(samples, wearers_samples) })
   return yieldsOf(problem, judged).all
+}
+
+/** What shops' offers do to a counted design; yields what was counted all along. */
+export function* offersFor(
+  variation: Variation,
+  problem: SpreadProblem,
+  counted: DesignSpread,
+): Generator<DesignSpreadProgress, readonly JudgedOffer[]> {
+  const offers = (counted.asked.offers ?? []).flatMap((typed) => readOffer(variation, typed).value ?? [])
+  const found: JudgedOffer[] = []
+  for (const [index, offer] of offers.entries()) {
+    yield { doing: 'advice', done: index, of: offers.length, reached: () => counted }
+    found.push(judgedOffer(problem, counted.spread, offer))
+  }
+  return found
 }
 
 /** What to change about a counted design; yields what was counted all along. */

@@ -1,0 +1,139 @@
+/**
+ * What a shop offers instead of the tolerance that was drawn, e.g. ±0.03 mm where ±0.02 mm stands: which sizes it can be asked of, and what
+ * a set becomes with it. A set keeps its place within the tolerance; the tolerance changes under it. So the sets of a run are judged once
+ * more as they would have come out, and luck cancels.
+ */
+import type { Design, Tolerance } from '../../design/design.ts'
+import type { Checked, Problem } from '../../design/problem.ts'
+import { readQuantity } from '../../design/read-quantity.ts'
+import type { QuantityKind } from '../../numbers/quantity.ts'
+import { quoted } from '../../numbers/quote.ts'
+import type { Source, SourceUnit, Variation } from '../sources/source.ts'
+
+/** A size that a shop can offer another tolerance for. */
+export interface OfferedSize {
+  /** What it is asked by: `topLinkLength`, `pins.mcp.diameter` or `parts.middle.holes.dip.position`. */
+  readonly name: string
+  readonly words: string
+  /** Of the tolerance that is drawn, in the source's unit: from the nominal size, or of a zone its width (mm) and nothing. */
+  readonly drawn: Pick<Tolerance, 'lower' | 'upper'>
+  readonly isZone: boolean
+  /** A length or an angle in most cases. */
+  readonly kind: QuantityKind
+  readonly sources: readonly Source[]
+}
+
+/** A tolerance that is offered. */
+export interface Offer {
+  readonly size: OfferedSize
+  /** As typed. */
+  readonly typed: string
+  /** Value of one of its sources, in the source's unit, with the offered tolerance. */
+  readonly moved: (value: number) => number
+}
+
+const kinds: Partial<Record<SourceUnit, QuantityKind>> = {
+  mm: 'length',
+  rad: 'angle',
+  N: 'force',
+  N·mm: 'couple',
+}
+
+/** All sizes of the sets with a tolerance that a drawing, or an order, states. */
+export function offeredSizes({ design, sources }: Variation): readonly OfferedSize[] {
+  return sources.flatMap((source, index): OfferedSize[] => {
+    if (source.of !== 'sets' || source.law.kind === 'sample') return []
+    const { id, words, unit } = source
+    if (source.law.kind === 'disc') return source.law.axis === 'x' ? [zoneOf(design, [source, sources[index + 1]])] : []
+    const kind = kinds[unit]
+    if (!kind) return []
+    const name = id.replace(/^dimensions\./, '')
+    return [{ name, words, kind, isZone: false, drawn: drawnTolerance(design, source), sources: [source] }]
+  })
+}
+
+function zoneOf({ parts }: Design, [x, y]: readonly Source[]): OfferedSize {
+  const [, partId, , holeId] = x.id.split('.')
+  const hole = parts.find(({ id }) => id === partId)?.holes.find(({ id }) => id === holeId)
+  const name = x.id.replace(/\.x$/, '')
+  const drawn = { lower: 0, upper: hole?.positionZone_mm ?? 0 }
+  return { name, words: x.words.replace(/, x$/, ''), kind: 'length', isZone: true, drawn, sources: [x, y] }
+}
+
+/** As stated: a size under a coating is made within less, so that it is within its tolerance when it is coated. */
+function drawnTolerance({ dimensions, parts, pins }: Design, { id, nominal, least, most }: Source): OfferedSize['drawn'] {
+  const [root, first, , hole] = id.split('.')
+  const stated =
+    (root === 'dimensions' && dimensions.find(({ name }) => name === first)?.tolerance) ||
+    (root === 'pins' && pins.find((pin) => pin.id === first)?.tolerance) ||
+    (root === 'parts' &&
+      id.endsWith('.diameter') &&
+      parts.find((part) => part.id === first)?.holes.find((one) => one.id === hole)?.tolerance)
+  return stated || { lower: least - nominal, upper: most - nominal }
+}
+
+/** Reads `NAME=±0.03 mm`, `NAME=+0.02 mm/-0.01 mm`, or for a zone `NAME=0.03 mm`. */
+export function readOffer(variation: Variation, asked: string): Checked<Offer> {
+  const cut = asked.indexOf('=')
+  const [name, typed] = [asked.slice(0, Math.max(0, cut)).trim(), asked.slice(cut + 1).trim()]
+  const size = offeredSizes(variation).find((one) => one.name === name || one.sources[0].id === name)
+  if (!size)
+    return refused(name, cut < 0 ? `${quoted(asked)} has no =` : 'no size with a tolerance has this name', sizeHelp(variation))
+  const limits = readLimits(size, typed)
+  if (!limits.value) return { problems: limits.problems }
+  const moved = size.isZone ? zoneMoved(size, limits.value) : sizeMoved(size, limits.value)
+  const film = `${quoted(typed)} is less than the coating takes of it`
+  return moved
+    ? { value: { size, typed, moved } }
+    : refused(name, film, 'a tolerance that is wider than the spread of its coating')
+}
+
+function sizeHelp(variation: Variation): string {
+  const [first] = offeredSizes(variation)
+  return first
+    ? `the name of a size with a tolerance, =, and what is offered, such as ${first.name}=±0.03 mm`
+    : 'a design with tolerances'
+}
+
+function refused(place: string, found: string, needed: string): { readonly problems: readonly Problem[] } {
+  return { problems: [{ code: 'not offered', place, found, needed }] }
+}
+
+type Limits = OfferedSize['drawn']
+
+function readLimits(size: OfferedSize, typed: string): Checked<Limits> {
+  const needed = size.isZone ? 'the width of a zone, such as 0.03 mm' : 'both sides, such as ±0.03 mm or +0.02 mm/-0.01 mm'
+  const wrong = refused(size.name, `${quoted(typed)} is not what a shop could hold`, needed)
+  const sides = sidesOf(size, typed)
+  if (!sides) return wrong
+  const read = sides.map((side) => readQuantity(side, size.kind))
+  const bad = read.find(({ problems }) => problems !== undefined)
+  if (bad?.problems) return { problems: bad.problems.map((problem) => ({ ...problem, place: size.name })) }
+  const [lower, upper] = read.map(({ value }) => value ?? 0)
+  const limits = size.isZone ? { lower: 0, upper: lower } : { lower, upper }
+  return limits.upper > limits.lower ? { value: limits } : wrong
+}
+
+/** Lower and upper side as typed, or the one of a zone. */
+function sidesOf({ isZone }: OfferedSize, typed: string): readonly string[] | undefined {
+  if (isZone) return /^[\d.]/.test(typed) ? [typed] : undefined
+  const even = /^(?:±|\+\/-|\+-)\s*(.+)$/.exec(typed)
+  if (even) return [`-(${even[1]})`, even[1]]
+  const two = /^\+\s*(.+?)\s*\/\s*-\s*(.+)$/.exec(typed)
+  return two ? [`-(${two[2]})`, two[1]] : undefined
+}
+
+function zoneMoved({ drawn }: OfferedSize, { upper }: Limits): Offer['moved'] | undefined {
+  return drawn.upper > 0 ? (value) => value * (upper / drawn.upper) : undefined
+}
+
+/** The coating takes as much of the new tolerance as it took of the old one. */
+function sizeMoved({ drawn, sources: [source] }: OfferedSize, { lower, upper }: Limits): Offer['moved'] | undefined {
+  const { least, most } = source
+  const film = Math.max(0, drawn.upper - drawn.lower - (most - least))
+  const width = upper - lower - film
+  if (!(width > 0 && most > least)) return undefined
+  const shift = (lower + upper) / 2 - (drawn.lower + drawn.upper) / 2
+  const middle = (least + most) / 2
+  return (value) => middle + shift + (width / (most - least)) * (value - middle)
+}
