@@ -1,34 +1,37 @@
-import { mkdir, writeFile } from 'node:fs/promises'
-import { join } from 'node:path'
-import type { Command } from 'commander'
+import { type Command, Option } from 'commander'
 import pc from 'picocolors'
 import { batchCost, breakEven, canBeMade, partsList, readShopDesign, type ShopDesign } from '../engine/index.ts'
 import {
   caution,
   costTable,
+  type DrawingsAsked,
   doubtRows,
   doubtText,
   itemRows,
   makeAsks,
   makeSentence,
   nothingDoubted,
+  type PaperName,
+  paperNames,
   USUAL_BATCHES,
+  usualDrawings,
 } from '../report/index.ts'
-import { documentText, engineName, shopPack } from '../server/index.ts'
-import { typesetterAt } from '../typesetting/index.ts'
+import { documentText, engineName } from '../server/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import { designCommand } from './design-command.ts'
-import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
+import { writeShopPack } from './write-shop-pack.ts'
 
 interface MakeOptions extends Omit<DesignNamed, 'path'> {
   readonly json?: boolean
   readonly sets?: string
   readonly out?: string
+  readonly paper: PaperName
+  readonly views: DrawingsAsked['projection']
 }
 
 /** Adds the question Make: parts list, masses and cost of a design. */
@@ -40,6 +43,10 @@ export function addMake(program: Command, { terminal, end }: Ends): void {
       '--out <FOLDER>',
       'write what goes to the shop into this folder, and as one zip: drawings, solids, parts list, inspection plan, coating note',
     )
+    .addOption(new Option('--paper <NAME>', 'of the drawings').choices(paperNames).default(usualDrawings.paper))
+    .addOption(
+      new Option('--views <WAY>', 'of the drawings').choices(['first-angle', 'third-angle']).default(usualDrawings.projection),
+    )
     .addHelpText('after', '\nExample\n  fingerwright make designs/heron.json --sets 1,5,20 --out shop')
     .action(async (path: string, options: MakeOptions) => end(await make({ path, ...options }, terminal)))
 }
@@ -49,7 +56,10 @@ export function addMake(program: Command, { terminal, end }: Ends): void {
  *
  * @throws WrongUse when a file cannot be opened or written, or `--sets` is no list of numbers of sets
  */
-async function make({ sets, json, out, ...named }: MakeOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
+async function make(
+  { sets, json, out, paper, views, ...named }: MakeOptions & DesignNamed,
+  terminal: Terminal,
+): Promise<ExitStatus> {
   const batches = sets === undefined ? USUAL_BATCHES : batchesOf(sets)
   const file = await findDesign(named, terminal)
   const text = documentText(file.bytes)
@@ -58,7 +68,10 @@ async function make({ sets, json, out, ...named }: MakeOptions & DesignNamed, te
     terminal.writeError(refusalText(file.shown, read.problems))
     return exitStatus.refused
   }
-  if (out !== undefined) terminal.writeError(await writeShopPack(out, { shop: read.value, home: terminal.home }))
+  if (out !== undefined) {
+    const drawings = { paper, projection: views, ...(named.revision && { revision: named.revision }) }
+    terminal.writeError(await writeShopPack({ folder: out, shop: read.value, home: terminal.home, drawings }))
+  }
   terminal.write(
     json === true ? `${JSON.stringify(makingDocument(read.value, batches), null, 2)}\n` : answer(read.value, batches, terminal),
   )
@@ -72,24 +85,6 @@ function batchesOf(sets: string): readonly number[] {
   const batches = sets.split(',').map((word) => Number(word.trim()))
   if (batches.every((count) => Number.isInteger(count) && count >= 1 && count <= SETS_MOST)) return batches
   throw new WrongUse(`--sets "${sets}": needs whole numbers from 1 to ${SETS_MOST} with commas between, such as 1,10,50`)
-}
-
-/** @returns what was written and what was not, a line each */
-async function writeShopPack(
-  folder: string,
-  { shop, home }: { readonly shop: ShopDesign; readonly home: string },
-): Promise<string> {
-  const { files, zip, left } = await shopPack(shop, { typeset: typesetterAt(home) })
-  const packed = `${shop.variation.design.name}-shop-pack.zip`
-  try {
-    await mkdir(folder, { recursive: true })
-    for (const { name, bytes } of [...files, { name: packed, bytes: zip }]) await writeFile(join(folder, name), bytes)
-  } catch (error) {
-    throw asWrongUse(error, folder)
-  }
-  return [`${files.length} files are written to ${folder}, and all of them in one as ${packed}.`, ...left]
-    .map((line) => `${line}\n`)
-    .join('')
 }
 
 function makingDocument(shop: ShopDesign, batches: readonly number[]): object {

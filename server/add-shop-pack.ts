@@ -1,13 +1,20 @@
 import type { Hono } from 'hono'
+import * as z from 'zod'
 import { readShopDesign } from '../engine/index.ts'
 import { newName } from '../records/index.ts'
+import { paperNames, usualDrawings } from '../report/index.ts'
 import type { Typesetter } from '../typesetting/index.ts'
 import { bodyAtMost } from './body-limit.ts'
 import { documentLimit_bytes, documentText } from './document-text.ts'
 import { shopPack } from './shop-pack.ts'
 
+const drawingsAsked = z.object({
+  paper: z.enum(paperNames).default(usualDrawings.paper),
+  views: z.enum(['first-angle', 'third-angle']).default(usualDrawings.projection),
+})
+
 /**
- * `POST /api/shop-pack?name=…` with a design file as `application/json` → the pack as a zip; what is not in it stands in the header
+ * `POST /api/shop-pack?name=…&paper=…&views=…` with a design file as `application/json` → the pack as a zip; what is not in it stands in the header
  * `X-Left-Out`, a JSON list. Status 422 with `{ problems }` when the design is refused.
  */
 export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
@@ -17,10 +24,15 @@ export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
     const name = newName.safeParse(context.req.query('name') ?? 'design')
     if (!name.success)
       return context.json({ error: 'name: letters, digits, space, point, dash and underscore, at most 100' }, 400)
+    const drawn = drawingsAsked.safeParse(context.req.query())
+    if (!drawn.success) return context.json({ error: `paper: ${paperNames.join(', ')}; views: first-angle or third-angle` }, 400)
     const text = documentText(new Uint8Array(await context.req.arrayBuffer()))
     const read = text.problems === undefined ? readShopDesign(text.value, name.data) : text
     if (read.problems !== undefined) return context.json({ problems: read.problems }, 422)
-    const { zip, left } = await shopPack(read.value, { typeset })
+    const { zip, left } = await shopPack(read.value, {
+      typeset,
+      drawings: { paper: drawn.data.paper, projection: drawn.data.views },
+    })
     return context.body(zip, 200, { 'Content-Type': 'application/zip', 'X-Left-Out': encodeURIComponent(JSON.stringify(left)) })
   })
 }

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import type { Design } from '../../engine/index.ts'
+import { type Design, readShopDesign } from '../../engine/index.ts'
 import { caution, makeAsks, makeSentence } from '../../report/index.ts'
 import { DesignTables } from '../parts/design-tables.tsx'
 import heads from '../parts/open-question.module.css'
@@ -9,12 +9,15 @@ import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { CostTables } from './cost-tables.tsx'
 import { PartsTable } from './parts-table.tsx'
+import { ShopDoubts } from './shop-doubts.tsx'
+import { ShopDrawings } from './shop-drawings.tsx'
 
-/** The page of Make: what a finger is put together from, what it weighs, what a set costs. */
+/** The page of Make: what a finger is put together from, whether it can be made, its drawings, what a set costs. */
 export function MakePage(about: { readonly store: DesignStore; readonly open: OpenDesign; readonly design: Design }) {
   const { store, open, design } = about
   const sentence = useMemo(() => makeSentence(design), [design])
   const text = useSettled(open.history.text)
+  const shop = useMemo(() => readShopDesign(text, open.name).value, [text, open.name])
   return (
     <>
       <p className={heads.title}>{design.title}</p>
@@ -27,6 +30,12 @@ export function MakePage(about: { readonly store: DesignStore; readonly open: Op
         <h2 id="parts-list">Parts list</h2>
         <PartsTable design={design} name={open.name} />
       </section>
+      {shop === undefined ? null : (
+        <>
+          <ShopDoubts shop={shop} />
+          <ShopDrawings shop={shop} text={text} name={open.name} />
+        </>
+      )}
       <CostTables design={design} />
       <p className={heads.caution} role="note">
         {caution}

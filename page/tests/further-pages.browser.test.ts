@@ -68,6 +68,12 @@ describe('Make', () => {
   it('lists what a finger is put together from and what a set costs, and a price leads to its place', async () => {
     const page = await openFurther('Make')
     expect(await sentenceOf(page)).toMatch(/put together from \d+ pieces and weighs/)
+    await page.getByRole('combobox', { name: 'Part' }).selectOption('part-topLink')
+    await page.getByRole('img', { name: 'Drawing of Link from proximal to distal phalanx' }).waitFor()
+    const saved = page.waitForEvent('download')
+    await page.getByRole('button', { name: 'Save all that goes to the shop' }).click()
+    expect((await saved).suggestedFilename()).toBe('heron-shop-pack.zip')
+    await page.getByText('with a list of checksums').waitFor()
     await page.getByRole('button', { name: 'assembly', exact: true }).click()
     await page.locator('details[open] summary', { hasText: 'Making' }).waitFor()
     await isInOrder(page)

@@ -1,0 +1,34 @@
+import { mkdir, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { ShopDesign } from '../engine/index.ts'
+import type { DrawingsAsked } from '../report/index.ts'
+import { shopPack } from '../server/index.ts'
+import { typesetterAt } from '../typesetting/index.ts'
+import { asWrongUse } from './design-file.ts'
+
+interface Packed {
+  readonly folder: string
+  readonly shop: ShopDesign
+  /** Folder of the program, where its templates stand. */
+  readonly home: string
+  readonly drawings: DrawingsAsked
+}
+
+/**
+ * Writes all that goes to the shop into a folder, and as one zip beside it.
+ *
+ * @returns what was written and what was not, a line each
+ * @throws WrongUse when the folder cannot be written to
+ */
+export async function writeShopPack({ folder, shop, home, drawings }: Packed): Promise<string> {
+  const { files, zip, left } = await shopPack(shop, { typeset: typesetterAt(home), drawings })
+  const packed = `${shop.variation.design.name}-shop-pack.zip`
+  try {
+    await mkdir(folder, { recursive: true })
+    for (const { name, bytes } of [...files, { name: packed, bytes: zip }]) await writeFile(join(folder, name), bytes)
+  } catch (error) {
+    throw asWrongUse(error, folder)
+  }
+  const written = `${files.length} files are written to ${folder}, and all of them in one as ${packed}.`
+  return [written, ...left].map((line) => `${line}\n`).join('')
+}
