@@ -1,6 +1,6 @@
 /** The store's only door: designs, their revisions and drafts in an SQLite file. The only SQL of the project is behind it. */
 export type * from './bench/bench-book.ts'
-export { type BenchEntry, benchEntry, type EntryOf, entryWho, typedEntry } from './bench/entry-rules.ts'
+export { type BenchEntry, benchEntry, benchRules, type EntryOf, entryWho, typedEntry } from './bench/entry-rules.ts'
 export { digest } from './digest.ts'
 export { freeName } from './free-name.ts'
 export { storeLimits } from './limits.ts'

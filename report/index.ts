@@ -1,6 +1,8 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
 
 export { type BrokenRow, brokenDocument, brokenGround, brokenHeads, brokenRows, brokenSentence } from './breakage/broken-rows.ts'
+export { type BenchColumn, type BenchRow, benchColumns, type GaugeUncertainty, type ReadAgainst } from './checking/bench-row.ts'
+export { type BenchTable, type ReadBenchTable, readBenchTable } from './checking/bench-table.ts'
 export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sentence.ts'
 export { type OutcomeRow, outcomeRows } from './checking/consequence-rows.ts'
 export { balloonFile, drawBalloons } from './checking/draw-balloons.ts'
@@ -22,6 +24,9 @@ export {
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
 export { type NamedStudy, readStudy } from './checking/read-study.ts'
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
+export { neutralCell } from './checking/neutral-cell.ts'
+export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'
+export { type KeptFound, standingFound } from './checking/standing-found.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
 

@@ -3,6 +3,7 @@ import { emptyStore, StoreFault } from '../records/index.ts'
 import { bodyAtMost } from './body-limit.ts'
 import { bodyLimit_bytes } from './request-body.ts'
 import { storeFailed } from './store-answers.ts'
+import { addBenchRoutes } from './store-bench.ts'
 import { addDesignRoutes } from './store-designs.ts'
 import { addWorkRoutes } from './store-drafts.ts'
 import { addStoreFileRoutes } from './store-file.ts'
@@ -33,6 +34,12 @@ export const noStore = emptyStore(
  * - `GET /api/designs/:name/revisions` → `{ revisions: [{ number, saved, who, why, engine, findings: { met, short, undecided }, problems }] }`
  * - `POST /api/designs/:name/revisions` with `{ version, who, why }` → 201 `{ number }`; 409 as above; 422 when the design is refused
  * - `GET /api/designs/:name/revisions/:number` → the same with `text`, `figures`, `findings` and `problems` as in result documents
+ * - `GET /api/designs/:name/bench` → `{ lots: [{ lot, revision, note?, who, made, serials: [{ serial, readings }] }], gauges, notKept? }`
+ * - `GET /api/designs/:name/plans/:number` → `{ plan }`: the frozen plan of a revision
+ * - `GET /api/designs/:name/serials/:serial` → the history of a serial number with `sheet`, the set as it was measured, in words
+ * - `GET /api/designs/:name/photos/:number` → the photo of a bench test
+ * - `POST /api/designs/:name/entries` with `{ who, entries }` → 201: all of them are kept, or none and 422 `{ error, problems }`
+ * - `POST /api/designs/:name/readings` with `{ who, lot, rows, named?, decimal?, file? }` → 201 `{ kept, passedOver }`, or 422 as above
  * - `GET /api/store` → the whole store as one file
  * - `POST /api/store` with such a file → `{ designs: [{ name, came: 'new' | 'further' | 'there', as, revisions }] }`
  */
@@ -43,6 +50,7 @@ export function addStoreRoutes(app: Hono, kept: Kept): void {
   addDesignRoutes(routes, kept)
   addWorkRoutes(routes, kept)
   addRevisionRoutes(routes, kept)
+  addBenchRoutes(routes, kept.store)
   addStoreFileRoutes(routes, kept.store)
   app.route('/', routes)
 }

@@ -98,5 +98,8 @@ export const typedEntry = z.discriminatedUnion('kind', [gauge, lot, article, cer
 export type BenchEntry = z.infer<typeof benchEntry>
 export type EntryOf<Kind extends BenchEntry['kind']> = Extract<BenchEntry, { readonly kind: Kind }>
 
+/** Rules of single words, for doors that take them apart from an entry. */
+export const benchRules = { name } as const
+
 /** Who makes entries. */
 export const entryWho = who

@@ -5,6 +5,7 @@ import { digest } from '../digest.ts'
 import { change, rowsOf, tables } from '../query.ts'
 import { addEntry, type Signature } from './add-entry.ts'
 import type { KeptEntries, NewEntries } from './bench-book.ts'
+import { type BenchEntry, benchEntry } from './entry-rules.ts'
 import { lotNamed, Misfit, type Owner } from './look-up.ts'
 
 /** Which design, what, and the moment. */
@@ -26,7 +27,7 @@ export function keepEntries(database: Database, { name, asked, made }: EntriesTo
     const sign = { who, engine, made }
     const signed = tried('file', problems, () => ({ ...sign, ...imported(owner, asked.file, sign) })) ?? sign
     for (const [index, entry] of asked.entries.entries()) {
-      const id = tried(`entry ${index + 1}`, problems, () => addEntry(owner, entry, signed))
+      const id = tried(`entry ${index + 1}`, problems, () => addEntry(owner, fitting(entry), signed))
       if (id !== undefined && entry.kind === 'reading') kept.push(id)
     }
     if (problems.length > 0) throw new Undone()
@@ -38,6 +39,14 @@ export function keepEntries(database: Database, { name, asked, made }: EntriesTo
     return { refused: problems }
   }
   return { kept }
+}
+
+/** Whatever door an entry comes through, it is held to the rules here. @throws Misfit */
+function fitting(entry: BenchEntry): BenchEntry {
+  const checked = benchEntry.safeParse(entry)
+  if (checked.success) return checked.data
+  const [{ path, message }] = checked.error.issues
+  throw new Misfit({ code: 'does not fit', found: `${path.join('.')} that ${message}`, needed: 'words and numbers that fit' })
 }
 
 /** Takes back everything of the batch. */

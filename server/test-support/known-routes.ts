@@ -48,12 +48,19 @@ export function knownRoutes(design: string): readonly KnownRoute[] {
   ]
 }
 
+const tested = { kind: 'test', serial: 'A-001', test: 'cycles', value: 1000, outcome: 'did', tested: '2031-04-04', rig: 'rig 1' }
+const benchEntries = [
+  { kind: 'lot', lot: 'L7', revision: 1 },
+  { kind: 'article', lot: 'L7', serial: 'A-001' },
+  { ...tested, photoFile: { type: 'image/png', base64: 'iVBORw0KGgo=' } },
+]
+
 /** Routes of the store, each in order after those before it. */
 function storeRoutes(design: string): readonly KnownRoute[] {
   const heron = '/api/designs/:name'
   const get = (route: string) => ({
     route,
-    request: { method: 'GET', path: route.replace(':name', 'heron').replace(':number', '1') },
+    request: { method: 'GET', path: route.replace(':name', 'heron').replace(':number', '1').replace(':serial', 'A-001') },
   })
   const send = (method: string, route: string, body: object) => ({
     route,
@@ -69,6 +76,19 @@ function storeRoutes(design: string): readonly KnownRoute[] {
     send('POST', `${heron}/revisions`, { version: 1, who: 'K1', why: 'to be tried' }),
     get(`${heron}/revisions`),
     get(`${heron}/revisions/:number`),
+    send('POST', `${heron}/entries`, { who: 'K1', entries: benchEntries }),
+    send('POST', `${heron}/readings`, {
+      who: 'K1',
+      lot: 'L7',
+      rows: [
+        ['serial', 'characteristic', 'found'],
+        ['A-001', '1', '3'],
+      ],
+    }),
+    get(`${heron}/bench`),
+    get(`${heron}/plans/:number`),
+    get(`${heron}/serials/:serial`),
+    get(`${heron}/photos/:number`),
     get('/api/store'),
     { route: '/api/store', request: { ...storeFile, body: emptyStoreBytes() }, most_bytes: 100_000_000 },
   ]

@@ -1,0 +1,72 @@
+import type { Context, Hono } from 'hono'
+import * as z from 'zod'
+import { benchRules, entryWho, revisionNumber, type Store, storeLimits, typedEntry } from '../records/index.ts'
+import { benchColumns, serialSheet } from '../report/index.ts'
+import { engineName } from './engine-name.ts'
+import { judgedSerial } from './judged-serial.ts'
+import { keepReadings } from './keep-readings.ts'
+import { readBody } from './request-body.ts'
+import { refused } from './store-answers.ts'
+
+const entries = z.strictObject({ who: entryWho, entries: z.array(typedEntry).min(1).max(storeLimits.couponsAtOnce) })
+const cell = z.string().max(storeLimits.whyLength)
+const readings = z.strictObject({
+  who: entryWho,
+  lot: benchRules.name,
+  rows: z.array(z.array(cell).max(storeLimits.columns)).min(1).max(storeLimits.entriesAtOnce),
+  named: z.partialRecord(z.enum(benchColumns), cell).optional(),
+  decimal: z.enum(['point', 'comma']).optional(),
+  file: z.string().max(storeLimits.givenNameLength).optional(),
+})
+
+/** The bench book of a design: lots and gauges, one serial number, entries and readings that come in. */
+export function addBenchRoutes(app: Hono, store: Store): void {
+  const path = '/api/designs/:name'
+  app.get(`${path}/bench`, (context) => {
+    const name = context.req.param('name')
+    const { notKept } = store
+    return context.json({ lots: store.bench.lots(name), gauges: store.bench.gauges(), ...(notKept !== undefined && { notKept }) })
+  })
+  app.get(`${path}/plans/:number`, (context) => {
+    const number = revisionNumber.safeParse(context.req.param('number'))
+    const plan = number.success ? store.bench.plan(context.req.param('name'), number.data) : undefined
+    return plan === undefined ? nothingHere(context, 'no lot was begun to such a revision') : context.json({ plan })
+  })
+  app.get(`${path}/serials/:serial`, (context) => {
+    const { name: design, serial } = context.req.param()
+    const found = judgedSerial(store, { design, serial })
+    if (found === undefined) return nothingHere(context, 'no such serial number of this design')
+    const { history, set, problems } = found
+    const { plan: _, ...rest } = history
+    return context.json({ ...rest, problems, ...(set && { sheet: serialSheet(set) }) })
+  })
+  app.get(`${path}/photos/:number`, (context) => {
+    const id = revisionNumber.safeParse(context.req.param('number'))
+    const photo = id.success ? store.bench.photo(context.req.param('name'), id.data) : undefined
+    if (photo === undefined) return nothingHere(context, 'no such photo of this design')
+    return context.body(new Uint8Array(photo.bytes), 200, { 'Content-Type': photo.type, 'Content-Disposition': 'attachment' })
+  })
+  app.post(`${path}/entries`, (context) => comeIn(context, store))
+  app.post(`${path}/readings`, (context) => readIn(context, store))
+}
+
+function nothingHere(context: Context, error: string): Response {
+  return context.json({ error }, 404)
+}
+
+async function comeIn(context: Context, store: Store): Promise<Response> {
+  const body = await readBody(context, entries)
+  if (body.refusal !== undefined) return body.refusal
+  const answer = store.bench.keepEntries(context.req.param('name') ?? '', { ...body.value, engine: engineName })
+  return 'refused' in answer ? refused(context, answer.refused) : context.json({ entries: body.value.entries.length }, 201)
+}
+
+async function readIn(context: Context, store: Store): Promise<Response> {
+  const body = await readBody(context, readings)
+  if (body.refusal !== undefined) return body.refusal
+  const { who, lot, rows, named, decimal, file } = body.value
+  const table = { rows, ...(named && { named }), ...(decimal && { decimal }) }
+  const source = file === undefined ? {} : { file: { name: file, text: JSON.stringify(rows) } }
+  const answer = keepReadings(store, { design: context.req.param('name') ?? '', lot, who, table, ...source })
+  return answer.problems === undefined ? context.json(answer, 201) : refused(context, answer.problems)
+}
