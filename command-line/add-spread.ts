@@ -42,6 +42,10 @@ export function addSpread(program: Command, { terminal, end }: Around): void {
       'what a shop offers instead of the tolerance that is drawn, such as "topLinkLength=±0.03 mm": what it costs in yield; may be repeated',
       (typed: string, before: readonly string[] = []) => [...before, typed],
     )
+    .option(
+      '--closed <N>',
+      'look as well at N sets in their closed posture alone: margin and return from rest, far more sets a second',
+    )
     .option('--ruler <FILE.svg>', 'draw where the sets stand between jam and slip')
     .option('--json', 'print one JSON document instead of text; angles are in degrees, shares from 0 to 1')
     .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)

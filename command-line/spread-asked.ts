@@ -9,6 +9,7 @@ export interface SpreadWords {
   readonly target?: string
   readonly advice?: boolean
   readonly offer?: readonly string[]
+  readonly closed?: string
 }
 
 /** What is asked for when nothing is said. A target of 99 % is nobody's rule: one set in a hundred comes back. */
@@ -23,6 +24,7 @@ export function readSpreadAsked({
   target = spreadDefaults.target,
   advice = false,
   offer = [],
+  closed,
 }: SpreadWords): DesignSpreadAsked {
   return {
     samples: wholeNumber(samples, { option: '--samples', least: 1, most: limits.spreadSamples }),
@@ -30,6 +32,7 @@ export function readSpreadAsked({
     target_ratio: shareOf(target),
     advice,
     ...(offer.length > 0 && { offers: offer }),
+    ...(closed !== undefined && { closed: wholeNumber(closed, { option: '--closed', least: 1, most: limits.spreadSamples }) }),
   }
 }
 

@@ -3,6 +3,7 @@ import type { DesignSpread } from '../engine/index.ts'
 import {
   adviceRows,
   caution,
+  closedLines,
   failureLines,
   frictionLines,
   marks,
@@ -33,6 +34,7 @@ export function spreadText(told: DesignSpread, { colour }: { readonly colour: bo
     block('Figures over the sets', figureLines(spreadFigureRows(told)), paint),
     block('Where it comes from', driverLines(spreadFigureRows(told)), paint),
     block('What to change', adviceLines(told), paint),
+    block('Closed, and nothing else', closedLines(told), paint),
     block('What the shop offers', offerLines(told), paint),
     block('Friction that it bears, all else as drawn', frictionLines(told), paint),
     block('Held as drawn, because no tolerance is stated', told.untolerated, paint),

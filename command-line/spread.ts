@@ -2,6 +2,7 @@ import { writeFile } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
 import {
   adviceFor,
+  closedFor,
   type DesignSpread,
   type DesignSpreadAsked,
   designProblem,
@@ -97,7 +98,8 @@ async function run({ variation, text, name, asked }: Run, terminal: Terminal): P
     workerFile && count > 1 ? await countInWorkers(counting, { file: workerFile, count, text, name }) : await countHere(counting)
   const plainly = designSpreadFrom(variation, { problem, plan, samples, asked })
   const offers = await follow(offersFor(variation, problem, plainly), { tell, isStopped: () => isStopped })
-  const counted = { ...plainly, ...(offers && offers.length > 0 && { offers }) }
+  const closed = await follow(closedFor(variation, plainly), { tell, isStopped: () => isStopped })
+  const counted = { ...plainly, ...(offers && offers.length > 0 && { offers }), ...(closed && { closed }) }
   const advice = asked.advice
     ? await follow(adviceFor(variation, problem, counted), { tell, isStopped: () => isStopped })
     : undefined

@@ -86,6 +86,7 @@ export { designProblem } from './variation/spread/design-problem.ts'
 export {
   type Advice,
   adviceFor,
+  closedFor,
   type DesignSpread,
   type DesignSpreadAsked,
   type DesignSpreadProgress,

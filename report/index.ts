@@ -65,6 +65,7 @@ export { spreadAsks, spreadSentence, spreadWords } from './sentences/spread-sent
 export { verdictSentence } from './sentences/verdict-sentence.ts'
 export { type SpringRow, springDocument, springHeads, springRows, springSentence } from './springs/spring-rows.ts'
 export { type AdviceRow, adviceRows, drawnText, frictionLines, offerLines } from './tables/advice-rows.ts'
+export { closedLines } from './tables/closed-lines.ts'
 export {
   type KeptFigureRow,
   type KeptFindingRow,

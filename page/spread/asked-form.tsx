@@ -5,6 +5,7 @@ import styles from './spread.module.css'
 export const USUAL_ASKED: DesignSpreadAsked = { samples: 1024, seed: 1, target_ratio: 0.99, advice: true }
 
 const SAMPLES = [256, 1024, 4096, 16384]
+const CLOSED = [0, 10_000, 100_000]
 const TARGETS = [0.9, 0.95, 0.99, 0.999]
 
 /** How many sets are counted, from which seed, which share is wanted, and whether changes are tried. */
@@ -17,6 +18,16 @@ export function AskedForm(about: { readonly asked: DesignSpreadAsked; readonly c
         <select value={asked.samples} onChange={({ target }) => change({ ...asked, samples: Number(target.value) })}>
           {SAMPLES.map((count) => (
             <option key={count}>{count}</option>
+          ))}
+        </select>
+      </label>
+      <label>
+        looked at closed alone{' '}
+        <select value={asked.closed ?? 0} onChange={({ target }) => change({ ...asked, closed: Number(target.value) })}>
+          {CLOSED.map((count) => (
+            <option key={count} value={count}>
+              {count === 0 ? 'none' : count}
+            </option>
           ))}
         </select>
       </label>

@@ -2,6 +2,7 @@ import { memo } from 'react'
 import type { DesignSpread } from '../../engine/index.ts'
 import {
   adviceRows,
+  closedLines,
   failureLines,
   frictionLines,
   offerLines,
@@ -32,6 +33,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
           <Changes rows={advice} />
         </section>
       )}
+      <Listed heading="Closed, and nothing else" lines={closedLines(told)} />
       <Listed heading="What the shop offers" lines={offerLines(told)} />
       <section aria-labelledby="figures-over-sets">
         <h2 id="figures-over-sets">Figures over the sets</h2>

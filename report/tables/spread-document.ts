@@ -2,6 +2,7 @@
 import {
   type CountedShare,
   type DesignSpread,
+  type FigureSpread,
   type FigureUnit,
   quantileShares,
   type SpreadFigure,
@@ -37,6 +38,7 @@ export function spreadDocument(told: DesignSpread, engine: string): Entry {
     }),
     untolerated,
     ...offersEntry(told),
+    ...closedEntry(told),
     ...adviceEntry(told),
   }
 }
@@ -86,6 +88,27 @@ function correlationEntries({ spread, figures }: DesignSpread): Entry {
     return [figures[index].id, Object.fromEntries(others)] as const
   })
   return Object.fromEntries(rows.filter(([, others]) => Object.keys(others).length > 0))
+}
+
+function closedEntry({ closed }: DesignSpread): Entry {
+  if (!closed || 'why' in closed) return closed ? { closed } : {}
+  const { samples, plainly_count, toggles, reserve, jammed, without } = closed
+  const spread = ({ least, most, mean, deviation }: FigureSpread, unit: FigureUnit): Entry => {
+    const told = (value: number): unknown => documentValue(value, unit).value
+    return { unit: documentUnit(unit), least: told(least), most: told(most), mean: told(mean), deviation: told(deviation) }
+  }
+  return {
+    closed: {
+      ...{ samples, followed: plainly_count, jammed: shareEntry(jammed), without: shareEntry(without) },
+      reserve: spread(reserve, 'N·mm per pin'),
+      margins: Object.fromEntries(
+        toggles.map(({ toggle, margin, required }) => {
+          const short = required && { short: shareEntry(required.short) }
+          return [toggle.id, { ...spread(margin, 'rad'), ...short }]
+        }),
+      ),
+    },
+  }
 }
 
 function offersEntry({ offers }: DesignSpread): Entry {

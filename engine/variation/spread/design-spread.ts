@@ -3,6 +3,8 @@
  */
 import type { Design, Requirement } from '../../design/design.ts'
 import type { Verdict } from '../../figures/evaluation.ts'
+import { type ClosedSpread, closedSpread } from '../closed/closed-spread.ts'
+import type { NotStraight } from '../closed/live-design.ts'
 import type { Source, Variation } from '../sources/source.ts'
 import { type SpreadChange, toleranceAdvice } from './advice.ts'
 import { type CentredStop, centredStop } from './centred-stop.ts'
@@ -23,6 +25,8 @@ export interface DesignSpreadAsked extends SpreadAsked {
   readonly advice: boolean
   /** What a shop offers instead of a drawn tolerance, as `readOffer` reads it; one that cannot be read is left out. */
   readonly offers?: readonly string[]
+  /** Sets to be looked at in their closed posture alone, apart from those that are counted. */
+  readonly closed?: number
 }
 
 /** Coefficients of a friction pair that the design survives, everything else as drawn. */
@@ -68,6 +72,8 @@ export interface DesignSpread {
   readonly advice?: Advice
   /** One an offer; absent where none was asked about. */
   readonly offers?: readonly JudgedOffer[]
+  /** Absent where nobody asked; the reason where the short way does not serve. */
+  readonly closed?: ClosedSpread | NotStraight
 }
 
 /** How far a run over a design is. */
@@ -91,7 +97,8 @@ export function* spreadDesign(variation: Variation, asked: DesignSpreadAsked): G
   }
   const counted = designSpread(variation, { problem, spread: step.value, asked })
   const offers = yield* offersFor(variation, problem, counted)
-  const told = { ...counted, ...(offers.length > 0 && { offers }) }
+  const closed = yield* closedFor(variation, counted)
+  const told = { ...counted, ...(offers.length > 0 && { offers }), ...(closed && { closed }) }
   if (!asked.advice) return told
   const advice = yield* adviceFor(variation, problem, told)
   return { ...told, advice }
@@ -148,6 +155,22 @@ export function* offersFor(
     found.push(judgedOffer(problem, counted.spread, offer))
   }
   return found
+}
+
+/** Looks at sets in their closed posture alone, as many as were asked for; yields what was counted all along. */
+export function* closedFor(
+  variation: Variation,
+  counted: DesignSpread,
+): Generator<DesignSpreadProgress, ClosedSpread | NotStraight | undefined> {
+  const { seed, closed: samples = 0 } = counted.asked
+  if (samples === 0) return undefined
+  const looking = closedSpread(variation, { seed, samples })
+  let step = looking.next()
+  while (step.done !== true) {
+    yield { doing: 'samples', done: step.value, of: samples, reached: () => counted }
+    step = looking.next()
+  }
+  return step.value
 }
 
 /** What to change about a counted design; yields what was counted all along. */

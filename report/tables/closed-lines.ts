@@ -1,0 +1,33 @@
+import type { CountedShare, DesignSpread, FigureSpread, FigureUnit } from '../../engine/index.ts'
+import { intervalText, shareText } from './spread-rows.ts'
+import { say } from './value-text.ts'
+
+/** What many sets show in their closed posture alone; nothing where nobody asked. */
+export function closedLines({ closed }: DesignSpread): readonly string[] {
+  if (!closed) return []
+  if ('why' in closed) return [`The closed posture alone cannot be looked at: ${closed.why}. Count sets instead.`]
+  const { samples, toggles, reserve, jammed, without, plainly_count } = closed
+  const margins = toggles.map(({ toggle, margin, required }) => {
+    const short = required ? `; short of ${say(required.bound_rad, 'rad')}: ${oftenText(required.short)}` : ''
+    return `Dead-centre margin of toggle ${toggle.id}: ${rangeText(margin, 'rad')}${short}`
+  })
+  return [
+    ...margins,
+    `Return reserve from rest at that posture: ${rangeText(reserve, 'N·mm per pin')}; jammed: ${oftenText(jammed)}`,
+    ...(without.value > 0 ? [`Not at their stop: ${oftenText(without)}`] : []),
+    `${samples} sets, ${plainly_count === 0 ? 'all' : `all but ${plainly_count}`} by the short way. Letting go is judged over the whole way back, above.`,
+  ]
+}
+
+/** `8.7°, all but 1 in 740 a side 8.3° to 9.1°, least 8.1°`. */
+function rangeText({ quantiles, least }: FigureSpread, unit: FigureUnit): string {
+  const [low, middle, high] = [quantiles[0], quantiles[Math.floor(quantiles.length / 2)], quantiles[quantiles.length - 1]]
+  const said = (value: number): string => say(value, unit)
+  return `${said(middle)}, all but 1 in 740 a side ${said(low)} to ${said(high)}, least ${said(least)}`
+}
+
+function oftenText(share: CountedShare): string {
+  return share.value === 0
+    ? `none of ${share.samples} (at most ${shareText(share.most, share)})`
+    : `${shareText(share.value, share)} (${intervalText(share)})`
+}
