@@ -12,6 +12,7 @@ import { type JudgeOptions, judge } from './judge.ts'
 import { addMake } from './make.ts'
 import { STORE } from './option-words.ts'
 import { setPassphrase } from './passphrase.ts'
+import { addReport } from './report.ts'
 import { type ServeOptions, serve } from './serve.ts'
 import { addSprings } from './springs.ts'
 import { addStoreCommands } from './store-commands.ts'
@@ -81,6 +82,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   addMake(program, { terminal, end })
   addCheck(program, { terminal, end })
   addLotStudies(program, { terminal, end })
+  addReport(program, { terminal, end })
   addSprings(program, { terminal, end })
   addWear(program, { terminal, end })
   addBreaks(program, { terminal, end })

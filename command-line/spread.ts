@@ -48,7 +48,7 @@ export async function spread(path: string, options: SpreadOptions, terminal: Ter
   if (read.problems !== undefined)
     return refuse({ problems: read.problems, name: file.name, shown: file.shown }, options, terminal)
   refuseOffers(read.value, asked)
-  const told = await run({ variation: read.value, text: text.value ?? '', name: file.name, asked }, terminal)
+  const told = await countSets({ variation: read.value, text: text.value ?? '', name: file.name, asked }, terminal)
   if (options.json === true) terminal.write(`${JSON.stringify(spreadDocument(told, engineName), null, 2)}\n`)
   else terminal.write(spreadText(told, terminal))
   if (options.ruler !== undefined) await writeRuler(options.ruler, told)
@@ -75,14 +75,16 @@ function refuse({ problems, name, shown }: Refused, { json }: SpreadOptions, ter
   return exitStatus.refused
 }
 
-interface Run {
+/** A design whose sets are to be counted. */
+export interface SetsAsked {
   readonly variation: Variation
   readonly text: string
   readonly name: string
   readonly asked: DesignSpreadAsked
 }
 
-async function run({ variation, text, name, asked }: Run, terminal: Terminal): Promise<DesignSpread> {
+/** Counts the sets of a design, in workers where the terminal has them; tells how far it is and can be stopped there. */
+export async function countSets({ variation, text, name, asked }: SetsAsked, terminal: Terminal): Promise<DesignSpread> {
   const problem = designProblem(variation)
   const { tell, end } = progressTeller(terminal)
   let isStopped = false
