@@ -1,5 +1,5 @@
 import pc from 'picocolors'
-import type { Evaluation } from '../engine/index.ts'
+import type { Evaluation, HelpingChanges } from '../engine/index.ts'
 import {
   caution,
   type FigureRow,
@@ -14,6 +14,7 @@ import {
 } from '../report/index.ts'
 import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import type { Scope } from './exit-status.ts'
+import { helpingBlocks } from './helping-text.ts'
 import type { Paint } from './paint.ts'
 import { strengthBlocks } from './strength-text.ts'
 import { workingLines } from './working-text.ts'
@@ -24,6 +25,8 @@ export interface AnswerShown {
   readonly scope: Scope
   readonly working: boolean
   readonly colour: boolean
+  /** Which change helps most, where that was asked. */
+  readonly helping?: HelpingChanges
 }
 
 /** Room for a title and for a reason, so that a row stays within a line of readable length. */
@@ -34,7 +37,7 @@ const REASON_columns = 40
  * The answer as a person reads it in a terminal: title, sentence, requirements, figures, caution. The verdict leaves the figures
  * out unless their working is asked for. Ends with a line break.
  */
-export function answerText({ evaluation, scope, working, colour }: AnswerShown): string {
+export function answerText({ evaluation, scope, working, colour, helping }: AnswerShown): string {
   const paint = pc.createColors(colour)
   const asked = scope === 'verdict' ? questions : [questionNamed(scope)]
   const rows = asked.flatMap(({ name }) => figureRows(evaluation, name))
@@ -44,6 +47,7 @@ export function answerText({ evaluation, scope, working, colour }: AnswerShown):
     paint.bold(wrapped(sentence)),
     requirementsBlock(findingRows(evaluation, scope === 'verdict' ? undefined : scope), paint),
     ...(scope === 'strength' ? strengthBlocks(evaluation, paint) : []),
+    ...(helping ? helpingBlocks(helping, paint) : []),
     ...(scope === 'verdict' && !working ? [] : figureBlocks({ rows, working }, paint)),
     wrapped(caution),
   ]

@@ -1,10 +1,11 @@
 import type { Evaluation } from '../engine/index.ts'
-import { questionOf, type ResultDocument, strengthDocument } from '../report/index.ts'
+import { helpingDocument, questionOf, type ResultDocument, strengthDocument } from '../report/index.ts'
 import { answerDesign } from '../server/index.ts'
 import { answerText } from './answer-text.ts'
 import { writeDrawing } from './drawing-file.ts'
 import { type ExitStatus, exitStatus, type Scope, statusOf } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
+import { triedChanges } from './helping-text.ts'
 import { refusalText } from './refusal-text.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 
@@ -14,6 +15,8 @@ export interface JudgeOptions extends Omit<DesignNamed, 'path'> {
   readonly working?: boolean
   readonly drawing?: string
   readonly at?: string
+  /** Of strength only: which change helps most. */
+  readonly changes?: boolean
 }
 
 /** A question put to a design. */
@@ -37,11 +40,13 @@ export async function judge({ path, scope, options }: Asked, terminal: Terminal)
     await writeDrawing({ file: options.drawing, at: options.at, scope }, evaluation)
   }
   const problems = evaluation === undefined ? answer.problems : evaluation.problems
-  if (options.json === true)
-    terminal.write(`${JSON.stringify({ ...scoped(answer.document, scope), ...strengthOf(evaluation, scope) }, null, 2)}\n`)
-  else {
-    if (evaluation !== undefined)
-      terminal.write(answerText({ evaluation, scope, working: options.working === true, colour: terminal.colour }))
+  const helping = evaluation !== undefined && options.changes === true ? triedChanges(file, terminal) : undefined
+  if (options.json === true) {
+    const further = { ...strengthOf(evaluation, scope), ...(helping && { changes: helpingDocument(helping) }) }
+    terminal.write(`${JSON.stringify({ ...scoped(answer.document, scope), ...further }, null, 2)}\n`)
+  } else {
+    const shown = { scope, working: options.working === true, colour: terminal.colour, ...(helping && { helping }) }
+    if (evaluation !== undefined) terminal.write(answerText({ evaluation, ...shown }))
     if (problems.length > 0) terminal.writeError(refusalText(file.shown, problems))
   }
   return evaluation === undefined ? exitStatus.refused : statusOf(evaluation, scope)

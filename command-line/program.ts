@@ -98,7 +98,9 @@ interface Question {
 }
 
 function addQuestion(program: Command, { scope, asks, run }: Question): void {
-  designCommand(program, { name: scope, asks: asks })
+  const command = designCommand(program, { name: scope, asks: asks })
+  if (scope === 'strength') command.option('--changes', 'try a step of every size first: which change helps most?')
+  command
     .option('--json', 'print one JSON document instead of text; angles are in degrees, every value names its unit')
     .option('--working', 'print the working of every figure: method, formula, inputs, steps, source')
     .option('--drawing <FILE.svg>', 'write a drawing of the finger to this file')

@@ -74,6 +74,14 @@ export { type SpringRow, springDocument, springHeads, springRows, springSentence
 export { type AdviceRow, adviceRows, drawnText, frictionLines, offerLines } from './tables/advice-rows.ts'
 export { closedLines } from './tables/closed-lines.ts'
 export {
+  type HelpingRow,
+  helpingDocument,
+  helpingGround,
+  helpingHeads,
+  helpingRows,
+  helpingSentence,
+} from './tables/helping-rows.ts'
+export {
   type KeptFigureRow,
   type KeptFindingRow,
   type KeptReader,

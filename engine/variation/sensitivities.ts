@@ -12,7 +12,8 @@ import { readDesign } from '../design/read-design.ts'
 import { evaluate } from '../evaluate.ts'
 import type { Evaluation, Figure } from '../figures/evaluation.ts'
 import { governingFigures } from '../figures/governing-figures.ts'
-import { type SensitivityInput, sensitivityInputs } from './sensitivity-inputs.ts'
+import type { SensitivityInput } from './sensitivity-input.ts'
+import { sensitivityInputs } from './sensitivity-inputs.ts'
 
 /** What a step up does to one figure. */
 export interface FigureChange {

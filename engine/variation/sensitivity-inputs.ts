@@ -8,18 +8,8 @@ import { isThing } from '../design/edit/renamed.ts'
 import { valueAt } from '../design/edit/value-at.ts'
 import type { Place } from '../design/json-places.ts'
 import type { QuantityKind } from '../numbers/quantity.ts'
-
-/** One input and what a step of it does to the document. */
-export interface SensitivityInput {
-  readonly place: Place
-  /** In words, such as `part mount hole base: x`. */
-  readonly title: string
-  readonly typed: string
-  /** `0.1 mm`, `1°` or `10 %`. */
-  readonly step: string
-  readonly up: readonly Change[]
-  readonly down: readonly Change[]
-}
+import { pinSizeInputs } from './pin-size-inputs.ts'
+import type { SensitivityInput } from './sensitivity-input.ts'
 
 /** Steps that a workshop thinks in. */
 const length = '0.1 mm'
@@ -54,6 +44,26 @@ const idle: ReadonlySet<string | number> = new Set([
   'within',
 ])
 
+/** What is no size of the finger: who uses it, with which loads and surfaces, and what is asked of it. */
+const noSize: ReadonlySet<string | number> = new Set(['drive', 'friction', 'loadCases', 'pads', 'release', 'drag', 'stiffness'])
+/** What moves nothing and bears something. */
+const bearing: ReadonlySet<string | number> = new Set(['screws', 'wire'])
+
+/** The sizes of the finger whose change could help its strength: pins with their holes, places and sizes, springs with their wire, screws. Outlines stay. */
+export function sizeInputs(desk: Desk): readonly SensitivityInput[] {
+  const isLeftOut = (place: Place): boolean =>
+    isNamed(place, noSize) || (isNamed(place, idle) && !place.some((step) => bearing.has(step)))
+  return [
+    ...pinSizeInputs(desk, length),
+    ...desk.leaves.flatMap((leaf) => (isLeftOut(leaf.place) ? [] : steppedInput(desk, leaf))),
+  ]
+}
+
+/** Whether a place stands in a section, or has a key, of those names; things that somebody gave such a name do not count. */
+function isNamed(place: Place, names: ReadonlySet<string | number>): boolean {
+  return place.some((step, index) => names.has(step) && !isThing(place.slice(0, index + 1)))
+}
+
 /** All inputs in the order of the document. What is an expression of dimensions follows those and is none itself. */
 export function sensitivityInputs(desk: Desk): readonly SensitivityInput[] {
   const own = desk.leaves.flatMap((leaf) => (leaf.place[0] === 'friction' ? [] : quantityInput(desk, leaf)))
@@ -61,12 +71,15 @@ export function sensitivityInputs(desk: Desk): readonly SensitivityInput[] {
 }
 
 function quantityInput(desk: Desk, leaf: Leaf): readonly SensitivityInput[] {
+  const isIdle = isNamed(leaf.place, idle) || isWireBesideRate(desk, leaf.place)
+  return isIdle ? [] : steppedInput(desk, leaf)
+}
+
+function steppedInput(desk: Desk, leaf: Leaf): readonly SensitivityInput[] {
   const { place } = leaf
   const typed = typedText(desk, leaf)
   const kind = kindOfLeaf(desk, leaf)
-  const isIdle =
-    place.some((step, index) => idle.has(step) && !isThing(place.slice(0, index + 1))) || isWireBesideRate(desk, place)
-  if (typed === undefined || kind === undefined || isIdle || thingsNamed(desk.document, leaf).length > 0) return []
+  if (typed === undefined || kind === undefined || thingsNamed(desk.document, leaf).length > 0) return []
   const [step, more, less] = stepOf(kind, typed)
   const set = (value: string): readonly Change[] => [{ kind: 'set', place, value }]
   return [{ place, title: leafWords(leaf), typed, step, up: set(more), down: set(less) }]

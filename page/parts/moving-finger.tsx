@@ -8,6 +8,7 @@ import { DrawnFinger } from './drawn-finger.tsx'
 import { FiguresTable } from './figures-table.tsx'
 import { FindingsTable } from './findings-table.tsx'
 import { GivesFirst } from './gives-first.tsx'
+import { HelpsMost } from './helps-most.tsx'
 import { LoadsTable } from './loads-table.tsx'
 import styles from './open-question.module.css'
 import { OverlapList } from './overlap-list.tsx'
@@ -35,7 +36,12 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
       )}
       <DrawnFinger {...about} seen={seen} />
       {question === 'motion' ? <OverlapList evaluation={calm} point={point} /> : null}
-      {question === 'strength' ? <GivesFirst evaluation={calm} show={show} /> : null}
+      {question === 'strength' ? (
+        <>
+          <GivesFirst evaluation={calm} show={show} />
+          <HelpsMost text={text} />
+        </>
+      ) : null}
       <DesignTables store={store} text={text} />
       {question === 'hold' ? (
         <section aria-labelledby="carries">
