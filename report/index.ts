@@ -11,6 +11,7 @@ export { type FirstArticle, type FirstArticleAsked, type FirstArticleRow, firstA
 export { firstArticleFile } from './checking/first-article-file.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
 export { type MeasuredFigureRow, measuredFigureRows, measuredYieldSentence } from './checking/measured-yield.ts'
+export { neutralCell } from './checking/neutral-cell.ts'
 export { type PlanAdvice, planAdvice } from './checking/plan-advice.ts'
 export {
   conformityAnswer,
@@ -23,10 +24,9 @@ export {
 } from './checking/plan-rows.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
 export { type NamedStudy, readStudy } from './checking/read-study.ts'
-export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
-export { neutralCell } from './checking/neutral-cell.ts'
 export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'
 export { type KeptFound, standingFound } from './checking/standing-found.ts'
+export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
 
