@@ -54,7 +54,7 @@ export function Notebook() {
         ) : shown !== undefined && page === 'spread' ? (
           <SpreadPage {...{ store, open }} design={shown.evaluation.design} />
         ) : shown !== undefined && page === 'make' ? (
-          <MakePage {...{ store, open }} design={shown.evaluation.design} />
+          <MakePage {...{ store, open, shown }} />
         ) : shown !== undefined && page === 'check' ? (
           <CheckPage {...{ store, open }} design={shown.evaluation.design} />
         ) : shown !== undefined && told !== undefined && isQuestion(page) ? (

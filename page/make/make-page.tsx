@@ -1,11 +1,11 @@
 import { useMemo } from 'react'
-import { type Design, readShopDesign } from '../../engine/index.ts'
+import { readShopDesign } from '../../engine/index.ts'
 import { caution, makeAsks, makeSentence } from '../../report/index.ts'
 import { DesignTables } from '../parts/design-tables.tsx'
 import heads from '../parts/open-question.module.css'
 import { WorkBar } from '../parts/work-bar.tsx'
 import type { DesignStore } from '../state/design-store.ts'
-import type { OpenDesign } from '../state/open-design.ts'
+import type { OpenDesign, Shown } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { CostTables } from './cost-tables.tsx'
 import { PartsTable } from './parts-table.tsx'
@@ -13,11 +13,13 @@ import { ShopDoubts } from './shop-doubts.tsx'
 import { ShopDrawings } from './shop-drawings.tsx'
 
 /** The page of Make: what a finger is put together from, whether it can be made, its drawings, what a set costs. */
-export function MakePage(about: { readonly store: DesignStore; readonly open: OpenDesign; readonly design: Design }) {
-  const { store, open, design } = about
+export function MakePage(about: { readonly store: DesignStore; readonly open: OpenDesign; readonly shown: Shown }) {
+  const { store, open, shown } = about
+  const { evaluation } = shown
+  const { design } = evaluation
   const sentence = useMemo(() => makeSentence(design), [design])
   const text = useSettled(open.history.text)
-  const shop = useMemo(() => readShopDesign(text, open.name).value, [text, open.name])
+  const shop = useMemo(() => readShopDesign(shown.text, shown.name).value, [shown])
   return (
     <>
       <p className={heads.title}>{design.title}</p>
@@ -33,7 +35,7 @@ export function MakePage(about: { readonly store: DesignStore; readonly open: Op
       {shop === undefined ? null : (
         <>
           <ShopDoubts shop={shop} />
-          <ShopDrawings shop={shop} text={text} name={open.name} />
+          <ShopDrawings {...{ shop, evaluation }} text={shown.text} name={open.name} />
         </>
       )}
       <CostTables design={design} />

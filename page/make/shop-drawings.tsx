@@ -1,5 +1,5 @@
 import { memo, useMemo, useState } from 'react'
-import type { ShopDesign } from '../../engine/index.ts'
+import type { Evaluation, ShopDesign } from '../../engine/index.ts'
 import { type DrawingsAsked, drawingSheets, type PaperName, paperNames, sheetShape } from '../../report/index.ts'
 import { Drawn } from '../parts/drawn.tsx'
 import { DeedLine } from '../revisions/deed-line.tsx'
@@ -11,15 +11,19 @@ import styles from './make.module.css'
 /** A design with its text and its name here. */
 export interface PackedDesign {
   readonly shop: ShopDesign
+  readonly evaluation: Evaluation
   readonly text: string
   readonly name: string
 }
 
 /** The drawings of the parts, one looked at at a time, and all that goes to the shop as one file. */
-export const ShopDrawings = memo(function ShopDrawings({ shop, text, name }: PackedDesign) {
+export const ShopDrawings = memo(function ShopDrawings({ shop, evaluation, text, name }: PackedDesign) {
   const [paper, setPaper] = useState<PaperName>('A4')
   const [projection, setProjection] = useState<DrawingsAsked['projection']>('third-angle')
-  const { sheets, left } = useMemo(() => drawingSheets(shop, { paper, projection }), [shop, paper, projection])
+  const { sheets, left } = useMemo(
+    () => drawingSheets(shop, { paper, projection, evaluation }),
+    [shop, evaluation, paper, projection],
+  )
   const [chosen, setChosen] = useState('')
   const sheet = sheets.find((one) => one.name === chosen) ?? sheets.at(0)
   const shape = useMemo(() => sheet && sheetShape(sheet), [sheet])

@@ -3,6 +3,7 @@ import type { DrawnHole, DrawnPart, Edge, Point } from '../../engine/index.ts'
 import { drawDatum, drawFrame, type FeatureFrame, frameHeight, frameWidth } from './feature-frame.ts'
 import { type At, headAt, type Ink, lettering_mm, say, stroke, widthOf } from './ink.ts'
 import { middleOfEdge, onPaper, type Placing } from './part-views.ts'
+import { sideBySide } from './side-by-side.ts'
 import { diameterWords, lengthText, limitsWords } from './size-words.ts'
 
 /** One block. */
@@ -87,17 +88,11 @@ interface Room {
 export function drawCallouts(callouts: readonly Callout[], { left, right, bottom, placing }: Room): readonly Ink[] {
   const sorted = callouts.toSorted((one, other) => one.at.x_mm - other.at.x_mm || other.at.y_mm - one.at.y_mm)
   const sizes = sorted.map(calloutSize)
-  const wished = sorted.map(({ at }, index) => onPaper(placing, at).x - sizes[index].width / 2)
-  const lefts: number[] = []
-  for (const [index, wish] of wished.entries()) {
-    const before = index === 0 ? left : lefts[index - 1] + sizes[index - 1].width + BETWEEN
-    lefts.push(Math.max(wish, before))
-  }
-  let end = right
-  for (let index = lefts.length - 1; index >= 0; index--) {
-    lefts[index] = Math.min(lefts[index], end - sizes[index].width)
-    end = lefts[index] - BETWEEN
-  }
+  const blocks = sorted.map(({ at }, index) => ({
+    wish: onPaper(placing, at).x - sizes[index].width / 2,
+    width: sizes[index].width,
+  }))
+  const lefts = sideBySide({ blocks, left, right, gap: BETWEEN })
   return sorted.flatMap((callout, index) => drawBlock(callout, { x: lefts[index], y: bottom }, placing))
 }
 

@@ -1,9 +1,11 @@
 /** All drawings of a design: a sheet for each part that has a shape, and what has none and why. */
-import { type DrawnPart, partsList, type ShopDesign } from '../../engine/index.ts'
+import { type DrawnPart, type Evaluation, evaluate, partsList, type ShopDesign } from '../../engine/index.ts'
 import { svgText } from '../drawing/svg.ts'
 import { massText } from '../making/item-rows.ts'
+import type { ValueText } from '../tables/value-text.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
-import type { PaperName } from './paper.ts'
+import { assemblySheet } from './assembly-sheet.ts'
+import { largestFrom, type PaperName } from './paper.ts'
 import { partNotes } from './part-notes.ts'
 import { partSheet } from './part-sheet.ts'
 import { type Projection, slicesOf } from './part-views.ts'
@@ -15,6 +17,8 @@ export interface DrawingsAsked {
   readonly projection: Projection
   /** As it stands in the title block; a dash where the design is kept in no store. */
   readonly revision?: string
+  /** Of this design, where it is there already; else it is evaluated for the assembly sheet. */
+  readonly evaluation?: Evaluation
 }
 
 /** What stands where nobody asks for anything else. */
@@ -26,26 +30,34 @@ export interface Drawings {
   readonly left: readonly string[]
 }
 
-/** The same design gives the same sheets. */
+/** A sheet a part, and the finger put together. The same design gives the same sheets. */
 export function drawingSheets(shop: ShopDesign, asked: DrawingsAsked = usualDrawings): Drawings {
   const { design } = shop.variation
   const { items } = partsList(design)
+  const count = shop.parts.length + 1
+  const blockOf = (title: string, number: number, mass?: ValueText) => ({
+    title,
+    design: design.title,
+    revision: asked.revision ?? '–',
+    sheet: `${number} of ${count}`,
+    ...(mass && { mass: `one weighs ${mass.number} ${mass.unit}` }),
+  })
   const drawn = shop.parts.map((part, index) => {
     const { mass_kg } = items[index]
-    const mass = mass_kg === undefined ? undefined : massText(mass_kg)
-    const block = {
-      title: part.part.name,
-      design: design.title,
-      revision: asked.revision ?? '–',
-      sheet: `${index + 1} of ${shop.parts.length}`,
-      ...(mass && { mass: `one weighs ${mass.number} ${mass.unit}` }),
-    }
+    const block = blockOf(part.part.name, index + 1, mass_kg === undefined ? undefined : massText(mass_kg))
     const notes = partNotes(part.part, design)
-    return { part, sheet: partSheet({ drawn: part, notes, block, paper: asked.paper, projection: asked.projection }) }
+    const sheet = partSheet({ drawn: part, notes, block, paper: asked.paper, projection: asked.projection })
+    return sheet === undefined ? { why: whyNone(part) } : { sheet }
   })
+  const block = blockOf('Assembly', count)
+  const together = assemblySheet({ evaluation: asked.evaluation ?? evaluate(design), paper: largestFrom(asked.paper), block })
+  const all: readonly { readonly sheet?: Sheet; readonly why?: string }[] = [
+    ...drawn,
+    together === undefined ? { why: 'the finger cannot be moved, so that it is not drawn put together' } : { sheet: together },
+  ]
   return {
-    sheets: drawn.flatMap(({ sheet }) => (sheet === undefined ? [] : [sheet])),
-    left: drawn.flatMap(({ part, sheet }) => (sheet === undefined ? [whyNone(part)] : [])),
+    sheets: all.flatMap(({ sheet }) => (sheet === undefined ? [] : [sheet])),
+    left: all.flatMap(({ why }) => (why === undefined ? [] : [why])),
   }
 }
 

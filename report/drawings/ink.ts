@@ -66,7 +66,7 @@ export interface Box {
  * SOURCE dataset: widths of the face's own files, rounded up; a test compares what was kept with what a reader of the finished PDF measures.
  */
 const WIDTHS: readonly (readonly [RegExp, number])[] = [
-  [/[mwMW@%…—]/, 0.93],
+  [/[mwMW@%…—]/, 0.97],
   [/[ .,:;'’ijlI|()/]/, 0.34],
   [/[frt-]/, 0.4],
   [/[a-z0-9±−–+“”]/, 0.58],

@@ -28,9 +28,10 @@ export function papersFrom(name: PaperName): readonly Paper[] {
   return [PAPERS[name], ...(larger === undefined ? [] : [PAPERS[larger]])]
 }
 
-/** A paper by its name. */
-export function paperNamed(name: PaperName): Paper {
-  return PAPERS[name]
+/** The largest paper that goes with one: for what has much to say. */
+export function largestFrom(name: PaperName): Paper {
+  const papers = papersFrom(name)
+  return papers[papers.length - 1]
 }
 
 /** Scales of ISO 5455, largest first (from memory): the drawing over the part. */
