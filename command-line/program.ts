@@ -5,6 +5,7 @@ import { version } from '../server/index.ts'
 import { addSpread } from './add-spread.ts'
 import { addBreaks } from './breaks.ts'
 import { addCheck } from './check.ts'
+import { addBench } from './check-bench.ts'
 import { addLotStudies } from './check-lot.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
@@ -83,6 +84,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   addCheck(program, { terminal, end })
   addLotStudies(program, { terminal, end })
   addReport(program, { terminal, end })
+  addBench(program, { terminal, end })
   addSprings(program, { terminal, end })
   addWear(program, { terminal, end })
   addBreaks(program, { terminal, end })

@@ -22,11 +22,13 @@ export {
   planSentence,
   readingRow,
 } from './checking/plan-rows.ts'
+export { readBenchTests } from './checking/read-bench-tests.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
 export { type NamedStudy, readStudy } from './checking/read-study.ts'
 export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'
 export { type KeptFound, standingFound } from './checking/standing-found.ts'
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
+export { fittedLines, type TestedRow, testedRows } from './checking/tested-rows.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
 
