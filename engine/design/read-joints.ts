@@ -2,6 +2,7 @@ import type { Pin, Stop } from './design.ts'
 import type { Document } from './document.ts'
 import { coatingNamed } from './read-coatings.ts'
 import { frictionNamed, type Shelf } from './read-pins.ts'
+import { readSlices } from './read-slices.ts'
 import { notFound, type References } from './references.ts'
 
 type TypedStop = NonNullable<Document['stops']>[string]
@@ -27,6 +28,7 @@ function readStop(id: string, typed: TypedStop, bench: Workbench): Stop {
     id,
     round: { ...round, radius_mm: reading.size(`${place}.round.radius`, typed.round.radius) },
     against,
+    ...(typed.across && { across: readSlices(`${place}.across`, typed.across, reading) }),
     ...stopCoating(place, typed, bench),
     ...(typed.profile !== undefined && {
       profileZone_mm: reading.atLeast(`${place}.profile`, typed.profile, { kind: 'length', least: 0 }),

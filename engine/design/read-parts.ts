@@ -5,6 +5,7 @@ import { polygon } from './polygon.ts'
 import { coatingNamed } from './read-coatings.ts'
 import { readEdge, readHole } from './read-features.ts'
 import { readPair, readXY } from './read-points.ts'
+import { readSlices } from './read-slices.ts'
 import type { Reading } from './reading.ts'
 import { reportBrokenHoles } from './report-broken-holes.ts'
 
@@ -63,7 +64,7 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
     ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
     ...(typed.centreOfMass && { centreOfMass: readXY(`${place}.centreOfMass`, typed.centreOfMass, reading) }),
     outline,
-    ...(typed.across && { across: typed.across.map((slice, index) => readSlice(`${place}.across.${index}`, slice, reading)) }),
+    ...(typed.across && { across: readSlices(`${place}.across`, typed.across, reading) }),
     holes,
     edges: Object.entries(typed.edges ?? {}).map(([edge, given]) =>
       readEdge(edge, given, { place: `${place}.edges.${edge}`, reading }),
@@ -122,20 +123,6 @@ function readOutline(place: string, typed: readonly (readonly [string, string])[
     })
   }
   return corners
-}
-
-function readSlice(place: string, [from, to]: readonly [string, string], reading: Reading): NonNullable<Part['across']>[number] {
-  const from_mm = reading.quantity(`${place}.0`, from, 'length')
-  const to_mm = reading.quantity(`${place}.1`, to, 'length')
-  if (to_mm - from_mm < limits.sizeLeast_mm) {
-    reading.report({
-      code: 'wrong order',
-      place,
-      found: `from ${from} to ${to}`,
-      needed: `to above from by at least ${limits.sizeLeast_mm} mm`,
-    })
-  }
-  return { from_mm, to_mm }
 }
 
 /** The mount defines the frame and stands at 0, 0, 0. */

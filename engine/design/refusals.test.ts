@@ -267,6 +267,11 @@ describe('pins', () => {
     ],
     ['fixed in a part it does not join', { 'pins.mcp.fixedIn': 'middle' }, ['pins.mcp.fixedIn: wrong value']],
     ['fixed in a part that is not there', { 'pins.mcp.fixedIn': 'mountain' }, ['pins.mcp.fixedIn: unknown name']],
+    [
+      'a round from above to below',
+      { 'stops.closedStop.across': [['2 mm', '1 mm']] },
+      ['stops.closedStop.across.0: wrong order'],
+    ],
     ['a slot in the part it is fixed in', { 'pins.guide.fixedIn': 'middle' }, ['pins.guide.joins.1: wrong value']],
     [
       'two slots',

@@ -22,6 +22,7 @@ import {
   quantity,
 } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
+import { slices } from './schema-slices.ts'
 import { profile } from './schema-tolerance.ts'
 
 const round = z.union(
@@ -37,6 +38,9 @@ const round = z.union(
 export const stop = object({
   round: round.describe('The round end or pin that meets the edge; its centre on its part, and its radius.'),
   against: partThing('edge'),
+  across: slices(
+    'Where the round lies across the finger’s width, such as a bar that reaches over both cheeks of a fork. Default: where its part lies.',
+  ).optional(),
   coating: coatingName
     .optional()
     .describe('On the round end: a row of the table of coatings, or of coatings of this document. Default: that of its part.'),

@@ -20,6 +20,7 @@ import {
   wearRateName,
 } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
+import { slices } from './schema-slices.ts'
 import { profile, tolerance } from './schema-tolerance.ts'
 
 const ofAnyKind = { is: 'size' } as const
@@ -125,8 +126,6 @@ const arcEdge = object({
 
 const place = object({ x: length, y: length })
 
-const acrossNeeded = 'a pair of lengths, such as ["-3 mm", "3 mm"]'
-
 /** One entry of `parts`. */
 export const part = object({
   name: name('the name of the part').optional().describe('In words. Default: the id.'),
@@ -144,12 +143,9 @@ export const part = object({
     .array(pair, { error: 'a list of pairs of lengths' })
     .optional()
     .describe(`Corners of a closed polygon, at most ${limits.outlinePoints}. Default: the drawing makes its own.`),
-  across: z
-    .array(z.tuple([length, length], { error: acrossNeeded }), { error: 'a list of pairs of lengths' })
-    .optional()
-    .describe(
-      `Where the part lies across the finger’s width, from and to: one pair for a plate, two for a fork, at most ${limits.acrossOfPart}. Parts that lie side by side there must not run into each other.`,
-    ),
+  across: slices(
+    `Where the part lies across the finger’s width, from and to: one pair for a plate, two for a fork, at most ${limits.acrossOfPart}. Parts that lie side by side there must not run into each other.`,
+  ).optional(),
   holes: byId(hole, { what: 'holes', description: 'Openings that pins sit in.' }).optional(),
   edges: byId(z.union([straightEdge, arcEdge], { error: 'from and to, or centre, radius, from, to and solid' }), {
     what: 'edges',

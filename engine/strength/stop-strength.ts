@@ -88,10 +88,11 @@ export function contactCurvature({ parts }: Design, { round, against }: Stop): n
   return 1 / round.radius_mm + (edge.kind === 'arc' ? (edge.solid === 'inside' ? 1 : -1) / edge.radius_mm : 0)
 }
 
-/** A pin reaches over the whole of what it meets; two parts meet where their slices overlap. mm. */
-function lengthOf({ parts }: Design, { round, against }: Stop, isPin: boolean): number | undefined {
-  const [one, other] = [parts[round.part], parts[against.part]]
-  if (isPin) return partWidth(other)
+/** A pin reaches over the whole of what it meets, unless the stop says where it lies; two parts meet where their slices overlap. mm. */
+function lengthOf({ parts }: Design, { round, against, across }: Stop, isPin: boolean): number | undefined {
+  const [owner, other] = [parts[round.part], parts[against.part]]
+  const one = across ? { ...owner, across } : owner
+  if (isPin && !across) return partWidth(other)
   if (!one.across || !other.across) {
     const widths = [partWidth(one), partWidth(other)]
     return widths.includes(undefined) ? undefined : Math.min(...widths.map((width) => width ?? 0))

@@ -56,6 +56,13 @@ describe('the strength of the example finger', () => {
     expect(checked(along(100), 'pin.topNear.tearOut')).toMatchObject({ part: 'proximal' })
   })
 
+  it('dents a stop over as much as its round meets of the edge', () => {
+    const stops = heron.stops.map((stop) => ({ ...stop, across: [{ from_mm: -3, to_mm: 2 }] }))
+    const [whole, short] = [heron, { ...heron, stops }].map((design) => margin(bench({}, design), 'stop.shelf.contact') + 1)
+    // SOURCE hand (line contact: p₀ goes as 1/√l; the middle phalanx lies from 1 to 5.5 on both sides: 9 mm, of which −3 to −1 and 1 to 2 are met)
+    expect(short / whole).toBeCloseTo(Math.sqrt(3 / 9), 9)
+  })
+
   it('falls when the load rises, in every check that a pin presses', () => {
     // SOURCE property (margin + 1 goes as one over the force)
     const [once, twice] = [60, 120].map((force) => bench({ topNear: [0, force], topFar: [0, force], pip: [force, 0] }))

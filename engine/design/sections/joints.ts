@@ -1,7 +1,7 @@
 /** What joins parts: pins, one-sided stops, and the toggles that are watched. */
 
 import type { Coating, Material } from './materials.ts'
-import type { Point } from './parts.ts'
+import type { Part, Point } from './parts.ts'
 import type { Tolerance } from './sizes.ts'
 import type { FrictionPair } from './surface-pairs.ts'
 
@@ -32,6 +32,8 @@ export interface Stop {
   readonly id: string
   readonly round: { readonly part: number; readonly at: Point; readonly radius_mm: number }
   readonly against: { readonly part: number; readonly edge: number }
+  /** Where the round lies across the finger's width; absent: where its part does. */
+  readonly across?: Part['across']
   /** Width of the zone about the round end, half of it on either side. */
   readonly profileZone_mm?: number
   /** On the round end; absent for that of its part. */

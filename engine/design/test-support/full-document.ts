@@ -185,6 +185,7 @@ const fullDocument = {
     closedStop: {
       round: { part: 'topLink', hole: 'distal', radius: '1.5 mm' },
       against: 'middle.shelf',
+      across: [['-6 mm', '6 mm']],
       coating: 'thin film',
       friction: 'pin on shelf',
       gap: '0 mm',
