@@ -1,14 +1,16 @@
 /**
- * Closed posture and return from rest of the example's sets: the short way of many samples beside the road that every set could take.
+ * Closed posture and return from rest of the example's sets: the short way beside the road that every set could take, reading included.
  * This file looks behind the engine's door, because what is timed is one piece of it.
  */
 import { readFileSync } from 'node:fs'
-import { type ClosedFingers, closedFingers } from '../engine/variation/closed/closed-finger.ts'
-import { closedSamples } from '../engine/variation/closed/closed-samples.ts'
+import { closedFingers } from '../engine/variation/closed/closed-finger.ts'
+import { closedPlainly } from '../engine/variation/closed/closed-plainly.ts'
+import { valuesOf } from '../engine/variation/sources/law.ts'
 import { readVariation } from '../engine/variation/sources/read-variation.ts'
+import { cloudOf } from '../engine/variation/spread/cloud.ts'
 import type { Way } from './compare.ts'
 
-const SETS = 256
+const SETS = 64
 /** Margins (rad) and reserves (N·mm a pin) of the two ways may differ by rounding only. */
 const AGREES = 1e-9
 
@@ -19,10 +21,22 @@ export function closedWays(): readonly Way[] {
   const variation = read.value
   const fingers = closedFingers(variation)
   if ('why' in fingers) throw new Error(`the short way does not serve: ${fingers.why}`)
-  const cloud = { dimensions: variation.sources.filter(({ of }) => of === 'sets').length, seed: 1 }
-  const by = (ways: ClosedFingers): Float64Array => closedSamples({ variation, fingers: ways, cloud, from: 0, to: SETS }).numbers
-  const shortWay = (): Float64Array => by(fingers)
-  const longWay = (): Float64Array => by({ ...fingers, solve: () => false })
+  const { fill } = cloudOf({ dimensions: variation.sources.length, seed: 1 })
+  const fillValues = valuesOf(variation.sources)
+  const sets = Array.from({ length: SETS }, (_, sample) => {
+    const values = new Float64Array(variation.sources.length)
+    fill(sample, values)
+    fillValues(values.slice(), values)
+    return values
+  })
+  const by = (solve: (values: Float64Array, out: Float64Array) => unknown): Float64Array => {
+    const all = new Float64Array(SETS * fingers.numbers_count)
+    for (const [index, values] of sets.entries())
+      solve(values, all.subarray(index * fingers.numbers_count, (index + 1) * fingers.numbers_count))
+    return all
+  }
+  const shortWay = (): Float64Array => by(fingers.solve)
+  const longWay = (): Float64Array => by((values, out) => closedPlainly(variation, values, out))
   const long = longWay()
   const apart = shortWay().reduce((most, value, index) => Math.max(most, Math.abs(value - long[index])), 0)
   if (!(apart < AGREES)) throw new Error(`the two ways to the closed posture are ${apart} apart`)
