@@ -1,5 +1,6 @@
-import type { Design, Part, Pin } from '../design/design.ts'
+import type { Design, Part, Pin, Spring } from '../design/design.ts'
 import { partBody } from './part-body.ts'
+import { springMass } from './spring-mass.ts'
 
 /** One line of the parts list. */
 export interface Item {
@@ -32,9 +33,7 @@ export function partsList(design: Design): PartsList {
   const all = [
     ...design.parts.map(partItem),
     ...design.pins.map((pin) => pinItem(pin, design.parts)),
-    ...design.springs.map(({ id, kind }): Unnumbered => {
-      return { kind: 'spring', id, title: `${kind} spring ${id}`, perFinger_count: 1, why: 'springs are not weighed' }
-    }),
+    ...design.springs.map(springItem),
     ...design.bought.map(({ id, title, quantity, mass_kg }): Unnumbered => {
       const mass = mass_kg === undefined ? { why: `bought.${id}.mass is not stated` } : { mass_kg }
       return { kind: 'bought', id, title, perFinger_count: quantity, ...mass }
@@ -61,6 +60,19 @@ function partItem(part: Part): Unnumbered {
     ...(material && { material: material.name }),
     ...(coating && { coating: coating.name }),
     ...massOfPart(part),
+  }
+}
+
+function springItem(spring: Spring): Unnumbered {
+  const { id, kind, wire } = spring
+  const weighed = springMass(spring)
+  return {
+    kind: 'spring',
+    id,
+    title: `${kind} spring ${id}`,
+    perFinger_count: weighed?.springs_count ?? 1,
+    ...(wire && { material: wire.material.name }),
+    ...(weighed ? { mass_kg: weighed.mass_kg } : { why: `springs.${id} states no wire` }),
   }
 }
 
