@@ -22,8 +22,8 @@ function slope_deg_mm(name: string, length: string): number {
   const typed: Typed = document.dimensions[length]
   const nominal = typeof typed === 'string' ? typed : typed.value
   const [less, more] = [-STEP_mm, STEP_mm].map((step) => {
-    // Load cases, their share of the use and requirements take no part in where the finger closes.
-    const changed = { ...document, loadCases: {}, use: undefined, requirements: {} }
+    // Load cases, their share of the use, requirements and risks take no part in where the finger closes.
+    const changed = { ...document, loadCases: {}, use: undefined, requirements: {}, risks: undefined }
     changed.dimensions = { ...document.dimensions, [length]: `${nominal} + ${step} mm` }
     return margin_deg(JSON.stringify(changed))
   })

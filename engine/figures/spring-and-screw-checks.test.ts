@@ -56,6 +56,7 @@ describe('the spring and the screws of the example', () => {
       document.loadCases = undefined
       document.use.shares = undefined
       document.requirements = undefined
+      document.risks = undefined
     })
     expect(figure('strength.spring.return.set', idle)?.value).toBe(figure('strength.spring.return.set')?.value)
     expect(figure('strength.least', idle)?.value).toBeUndefined()
