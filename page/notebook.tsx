@@ -11,6 +11,7 @@ import { QuestionList } from './parts/question-list.tsx'
 import { Refusal } from './parts/refusal.tsx'
 import { SignedOut } from './parts/signed-out.tsx'
 import { WorkBar } from './parts/work-bar.tsx'
+import { ProvePage } from './prove/prove-page.tsx'
 import { RevisionsLink } from './revisions/revisions-link.tsx'
 import { RevisionsPage } from './revisions/revisions-page.tsx'
 import { SpreadPage } from './spread/spread-page.tsx'
@@ -57,6 +58,8 @@ export function Notebook() {
           <MakePage {...{ store, open, shown }} />
         ) : shown !== undefined && page === 'check' ? (
           <CheckPage {...{ store, open }} design={shown.evaluation.design} />
+        ) : told !== undefined && page === 'prove' ? (
+          <ProvePage {...{ store, open, told }} />
         ) : shown !== undefined && told !== undefined && isQuestion(page) ? (
           <OpenQuestion {...{ store, state, open, shown, question: page, told }} />
         ) : (

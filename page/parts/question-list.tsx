@@ -11,6 +11,7 @@ import {
   type Told,
 } from '../../report/index.ts'
 import { checkWords, useReadings } from '../check/readings.ts'
+import { ProveInList } from '../prove/prove-in-list.tsx'
 import { spreadRun } from '../spread/spread-run.ts'
 import { useSetValue, useUnits } from '../state/units.ts'
 import type { FurtherPage, OpenPage } from '../state/use-open-page.ts'
@@ -36,6 +37,7 @@ export function QuestionList({ evaluation, open }: { readonly evaluation?: Told;
         <Further page="spread" word="Spread" open={open} says={spread === undefined ? 'not counted yet' : spreadWords(spread)} />
         <Further page="make" word="Make" open={open} says={evaluation && setCostWords(evaluation.design)} />
         <Further page="check" word="Check" open={open} says={checkWords(readings)} />
+        <ProveInList evaluation={evaluation} isOpen={open === 'prove'} />
       </ul>
     </nav>
   )

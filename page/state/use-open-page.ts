@@ -3,12 +3,12 @@ import { useEffect, useState } from 'react'
 import { type QuestionName, questions } from '../../report/index.ts'
 
 /** Questions that are answered by work of their own, not by an evaluation. */
-export type FurtherPage = 'spread' | 'make' | 'check'
+export type FurtherPage = 'spread' | 'make' | 'check' | 'prove'
 
 /** A page of the notebook: a question, or the revisions of the design. */
 export type OpenPage = QuestionName | FurtherPage | 'revisions'
 
-const PAGES: readonly OpenPage[] = [...questions.map(({ name }) => name), 'spread', 'make', 'check', 'revisions']
+const PAGES: readonly OpenPage[] = [...questions.map(({ name }) => name), 'spread', 'make', 'check', 'prove', 'revisions']
 
 /** Whether an evaluation answers it. */
 export function isQuestion(page: OpenPage): page is QuestionName {
