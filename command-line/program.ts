@@ -7,6 +7,7 @@ import { addBreaks } from './breaks.ts'
 import { addCheck } from './check.ts'
 import { addBench } from './check-bench.ts'
 import { addLotStudies } from './check-lot.ts'
+import { addPair } from './check-pair.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { type JudgeOptions, judge } from './judge.ts'
@@ -83,6 +84,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   addMake(program, { terminal, end })
   addCheck(program, { terminal, end })
   addLotStudies(program, { terminal, end })
+  addPair(program, { terminal, end })
   addReport(program, { terminal, end })
   addBench(program, { terminal, end })
   addSprings(program, { terminal, end })
