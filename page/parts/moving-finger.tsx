@@ -7,6 +7,7 @@ import { DesignTables } from './design-tables.tsx'
 import { DrawnFinger } from './drawn-finger.tsx'
 import { FiguresTable } from './figures-table.tsx'
 import { FindingsTable } from './findings-table.tsx'
+import { FittingCoils } from './fitting-coils.tsx'
 import { GivesFirst } from './gives-first.tsx'
 import { HelpsMost } from './helps-most.tsx'
 import { LoadsTable } from './loads-table.tsx'
@@ -60,6 +61,7 @@ export function MovingFinger(about: OpenedQuestion & { readonly drawn: Told }) {
         <>
           <WornOut design={calm.design} text={text} />
           <BrokenList evaluation={calm} />
+          <FittingCoils design={calm.design} />
         </>
       ) : (
         <section aria-labelledby="over-travel">
