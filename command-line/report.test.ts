@@ -74,9 +74,9 @@ describe('the sheets', () => {
     expect(card).toContain('Never hang by it')
   }, 60_000)
 
-  it('releases no load of a finger that does not meet its requirements', async () => {
-    const weak = JSON.parse(JSON.stringify(short))
-    weak.requirements.bearsItsLoads.atLeast = 5
+  it('releases no load of a finger that does not meet its requirements, or of which letting go is not asked', async () => {
+    const { letsGo: _asked, ...others } = short.requirements
+    const weak = { ...short, requirements: others, risks: {} }
     const path = join(folder, 'weak.json')
     writeFileSync(path, JSON.stringify(weak))
     const out = join(folder, 'weak.pdf')

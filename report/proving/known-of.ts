@@ -29,10 +29,20 @@ export function headOf(title: string, { evaluation, revision, engine, date }: Kn
   return { title: `${title}: ${evaluation.design.title}`, design: evaluation.design.title, foot }
 }
 
-/** The verdict on one load case: short or open where a requirement on one of its figures, or on strength, is. */
-export function loadVerdict({ evaluation }: Pick<KnownOf, 'evaluation'>, loadCase: Design['loadCases'][number]): boolean {
-  const own = evaluation.findings.filter(({ requirement: { figure } }) => {
-    return figure.startsWith(`loadCase.${loadCase.id}.`) || figure.startsWith('strength.') || figure === 'return.letsGo'
-  })
-  return own.every(({ verdict }) => verdict === 'met')
+/** What has to be asked before any load is released: that the finger lets go, and that it bears its loads. */
+const ASKED_OF_ALL = ['return.letsGo', 'strength.least']
+
+/**
+ * Whether a load may stand on a card: letting go and strength are asked for and met, and so is everything that is asked of the load itself.
+ * What nobody asked for is not known to be met.
+ */
+export function isReleased({ evaluation }: Pick<KnownOf, 'evaluation'>, loadCase: Design['loadCases'][number]): boolean {
+  const isMet = (of: (figure: string) => boolean) =>
+    evaluation.findings.filter(({ requirement }) => of(requirement.figure)).every(({ verdict }) => verdict === 'met')
+  const asked = new Set(evaluation.findings.map(({ requirement }) => requirement.figure))
+  return (
+    ASKED_OF_ALL.every((figure) => asked.has(figure)) &&
+    isMet((figure) => figure.startsWith(`loadCase.${loadCase.id}.`)) &&
+    isMet((figure) => figure.startsWith('strength.') || figure.startsWith('return.'))
+  )
 }

@@ -2,7 +2,7 @@
 import { type Design, showFigure } from '../../engine/index.ts'
 import { caution } from '../sentences/caution.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
-import { headOf, type KnownOf, loadVerdict } from './known-of.ts'
+import { headOf, isReleased, type KnownOf } from './known-of.ts'
 
 /** N that a kilogram weighs, standard gravity (ISO 80000-3). */
 const WEIGHT_N_kg = 9.80665
@@ -50,7 +50,7 @@ function loadRow(loadCase: Design['loadCases'][number], known: KnownOf): LoadRow
   const force_N = forces.reduce((sum, one) => sum + one, 0)
   const units = known.evaluation.units
   const size = forces.length === 0 ? '' : `: up to ${showFigure(force_N, 'N', units)}${weightWords(force_N)}`
-  return { words: `${loadCase.name}${size}`, carries: carriesWords(loadCase, known), isReleased: loadVerdict(known, loadCase) }
+  return { words: `${loadCase.name}${size}`, carries: carriesWords(loadCase, known), isReleased: isReleased(known, loadCase) }
 }
 
 /** Rounded down: a card never promises more than was calculated. */
