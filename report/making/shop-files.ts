@@ -48,17 +48,17 @@ interface Solid {
   readonly why?: string
 }
 
-function solidFiles(name: string, bodies: readonly FlatBody[]): readonly ShopFile[] {
-  return [
-    { name: `${name}.step`, text: stepFile(name, bodies) },
-    { name: `${name}.stl`, text: stlFile(name, bodies) },
-  ]
+function solid(name: string, bodies: readonly FlatBody[]): Solid {
+  const step = { name: `${name}.step`, text: stepFile(name, bodies) }
+  const stl = stlFile(name, bodies)
+  if (stl !== undefined) return { files: [step, { name: `${name}.stl`, text: stl }] }
+  return { files: [step], why: `${name} has no STL file: two of its holes run into each other, or its outline crosses itself` }
 }
 
 function partSolids({ parts }: Design): readonly Solid[] {
   return parts.map((part) => {
     const bodies = partBodies(part)
-    if (bodies.length > 0) return { files: solidFiles(`part-${part.id}`, bodies) }
+    if (bodies.length > 0) return solid(`part-${part.id}`, bodies)
     return { why: `parts.${part.id} has no ${part.outline.length === 0 ? 'outline' : 'thickness'}, so that it has no solid` }
   })
 }
@@ -69,7 +69,7 @@ function pinSolids(design: Design): readonly Solid[] {
   )
   return design.pins.map((pin) => {
     const length_mm = lengths.get(pin.id)
-    if (length_mm !== undefined) return { files: solidFiles(`pin-${pin.id}`, [pinBody(pin, length_mm)]) }
+    if (length_mm !== undefined) return solid(`pin-${pin.id}`, [pinBody(pin, length_mm)])
     return { why: `the length of pins.${pin.id} is not known: its parts do not say where they lie across the finger` }
   })
 }

@@ -10,14 +10,14 @@ import { PIECES_OF_ROUND, stlFile } from './stl-file.ts'
 
 type Corner = readonly number[]
 
-function facetsIn(text: string): readonly (readonly Corner[])[] {
+function facetsIn(text = ''): readonly (readonly Corner[])[] {
   return [...text.matchAll(/outer loop\n(.*?)endloop/gs)].map(([, loop]) =>
     [...loop.matchAll(/vertex (\S+) (\S+) (\S+)/g)].map(([, ...values]) => values.map(Number)),
   )
 }
 
 /** By the divergence theorem: a sixth of a · (b × c), over all facets. */
-function volumeOf(text: string): number {
+function volumeOf(text: string | undefined): number {
   return facetsIn(text).reduce((sum, [a, b, c]) => {
     const cross = [b[1] * c[2] - b[2] * c[1], b[2] * c[0] - b[0] * c[2], b[0] * c[1] - b[1] * c[0]]
     return sum + (a[0] * cross[0] + a[1] * cross[1] + a[2] * cross[2]) / 6
@@ -25,7 +25,7 @@ function volumeOf(text: string): number {
 }
 
 /** Sides that are not run along once either way. */
-function openSides(text: string): readonly string[] {
+function openSides(text: string | undefined): readonly string[] {
   const sides = facetsIn(text).flatMap(([a, b, c]) => [`${a}|${b}`, `${b}|${c}`, `${c}|${a}`])
   const run = new Set(sides)
   return sides
@@ -61,6 +61,13 @@ describe('a solid of triangles', () => {
     // SOURCE property
     for (const part of value?.parts ?? []) expect([part.id, ...openSides(stlFile(part.id, partBodies(part)))]).toEqual([part.id])
     for (const pin of value?.pins ?? []) expect(openSides(stlFile(pin.id, [pinBody(pin, 20)]))).toEqual([])
+  })
+
+  it('is not made where holes run into each other or an outline crosses itself', () => {
+    const holes = [plate.holes[0], { ...plate.holes[0], at: mm(7, 5) }]
+    // SOURCE property
+    expect(stlFile('plate', partBodies({ ...plate, holes }))).toBeUndefined()
+    expect(stlFile('bow', partBodies({ ...plate, holes: [], outline: [mm(0, 0), mm(9, 9), mm(9, 0), mm(0, 4)] }))).toBeUndefined()
   })
 
   it('has the volume that another kernel finds in the STEP file, but for what is cut off its rounds', async () => {

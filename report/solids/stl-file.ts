@@ -13,16 +13,23 @@ export const PIECES_OF_ROUND = 64
 
 type Corner = readonly [number, number, number]
 
-/** @param name of the part, as the file is called */
-export function stlFile(name: string, bodies: readonly FlatBody[]): string {
-  const facets = bodies.flatMap(facetsOf)
+/**
+ * @param name of the part, as the file is called
+ * @returns undefined where holes run into each other, or an outline into itself: then nothing can be said to be inside
+ */
+export function stlFile(name: string, bodies: readonly FlatBody[]): string | undefined {
+  const all = bodies.map(facetsOf)
+  if (all.includes(undefined)) return undefined
+  const facets = all.flatMap((own) => own ?? [])
   return `${[`solid ${name}`, ...facets.map(facetText), `endsolid ${name}`].join('\n')}\n`
 }
 
-function facetsOf({ contours, from_mm, to_mm }: FlatBody): readonly (readonly Corner[])[] {
+function facetsOf({ contours, from_mm, to_mm }: FlatBody): readonly (readonly Corner[])[] | undefined {
   const loops = contours.map(straightened)
   const at = ({ x_mm, y_mm }: Point, z_mm: number): Corner => [x_mm, y_mm, z_mm]
-  const lids = trianglesOf(loops).flatMap(([a, b, c]) => [
+  const triangles = trianglesOf(loops)
+  if (triangles === undefined) return undefined
+  const lids = triangles.flatMap(([a, b, c]) => [
     [at(a, to_mm), at(b, to_mm), at(c, to_mm)],
     [at(a, from_mm), at(c, from_mm), at(b, from_mm)],
   ])

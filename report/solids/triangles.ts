@@ -9,10 +9,22 @@ import type { Point } from '../../engine/index.ts'
 
 export type Triangle = readonly [Point, Point, Point]
 
-/** @param loops the outline counter-clockwise, then openings clockwise, none of which touch */
-export function trianglesOf([outline, ...openings]: readonly (readonly Point[])[]): readonly Triangle[] {
-  const rightmostFirst = openings.toSorted((one, other) => rightmost(other) - rightmost(one))
-  return clipped(rightmostFirst.reduce(joined, outline))
+/**
+ * @param loops the outline counter-clockwise, then openings clockwise
+ * @returns undefined where loops run into each other, or the outline into itself
+ */
+export function trianglesOf(loops: readonly (readonly Point[])[]): readonly Triangle[] | undefined {
+  if (loops.some((loop, index) => loops.slice(index).some((other) => loopsMeet(loop, other)))) return undefined
+  const [outline, ...openings] = loops
+  let whole: readonly Point[] | undefined = outline
+  for (const opening of openings.toSorted((one, other) => rightmost(other) - rightmost(one))) {
+    whole = whole && joined(whole, opening)
+  }
+  return whole && clipped(whole)
+}
+
+function loopsMeet(one: readonly Point[], other: readonly Point[]): boolean {
+  return one.some((from, index) => crossesAny([from, one[(index + 1) % one.length]], other))
 }
 
 const rightmost = (loop: readonly Point[]): number => Math.max(...loop.map(({ x_mm }) => x_mm))
@@ -22,14 +34,14 @@ function turn(a: Point, b: Point, c: Point): number {
   return (b.x_mm - a.x_mm) * (c.y_mm - a.y_mm) - (c.x_mm - a.x_mm) * (b.y_mm - a.y_mm)
 }
 
-function joined(outline: readonly Point[], opening: readonly Point[]): readonly Point[] {
+function joined(outline: readonly Point[], opening: readonly Point[]): readonly Point[] | undefined {
   const start = opening.findIndex(({ x_mm }) => x_mm === rightmost(opening))
   const from = opening[start]
   const seen = outline
     .map((corner, index) => ({ index, far: Math.hypot(corner.x_mm - from.x_mm, corner.y_mm - from.y_mm) }))
     .toSorted((one, other) => one.far - other.far)
     .find(({ index }) => sees(from, { outline, index }) && !crossesAny([from, outline[index]], opening))
-  if (seen === undefined) throw new Error('an opening sees no corner of its outline')
+  if (seen === undefined) return undefined
   const ring = [...opening.slice(start), ...opening.slice(0, start), from]
   return [...outline.slice(0, seen.index + 1), ...ring, ...outline.slice(seen.index)]
 }
@@ -54,12 +66,13 @@ function crossesAny([from, to]: readonly [Point, Point], loop: readonly Point[])
 
 const isSame = (one: Point, other: Point): boolean => one.x_mm === other.x_mm && one.y_mm === other.y_mm
 
-function clipped(loop: readonly Point[]): readonly Triangle[] {
+function clipped(loop: readonly Point[]): readonly Triangle[] | undefined {
   const left = [...loop]
   const triangles: Triangle[] = []
   while (left.length > 3) {
     const ear = left.findIndex((_, index) => isEar(left, index))
-    if (ear < 0) throw new Error(`a contour with ${left.length} corners has no ear: it crosses itself`)
+    // Every contour that does not cross itself has an ear.
+    if (ear < 0) return undefined
     const triangle = around(left, ear)
     if (turn(...triangle) > 0) triangles.push(triangle)
     left.splice(ear, 1)
