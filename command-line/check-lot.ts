@@ -51,10 +51,21 @@ async function lot({ readings, json, ...named }: LotOptions & DesignNamed, termi
 
 function lotLines(rows: readonly LotRow[]): readonly string[] {
   if (rows.length === 0) return [wrapped('No size was read on two sets or more: a process cannot be told from one piece.')]
-  const heads = ['characteristic', 'read', 'mean', 'deviation', 'Cpk', 'Ppk', '95 % of pieces, 95 % sure', 'to be known']
-  const cells = rows.map(({ number, words, count, mean, deviation, cpk, ppk, interval, told }) => [
+  const heads = [
+    'characteristic',
+    'read',
+    'mean',
+    'deviation',
+    'Cp',
+    'Cpk',
+    'Pp',
+    'Ppk',
+    '95 % of pieces, 95 % sure',
+    'to be known',
+  ]
+  const cells = rows.map(({ number, words, count, mean, deviation, cp, cpk, pp, ppk, interval, told }) => [
     right(String(number)),
-    ...[words, String(count), mean, deviation, cpk, ppk, interval, told].map(left),
+    ...[words, String(count), mean, deviation, cp, cpk, pp, ppk, interval, told].map(left),
   ])
   return aligned([[right('no.'), ...heads.map(left)], ...cells])
 }

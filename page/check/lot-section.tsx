@@ -27,8 +27,8 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
               Read
             </th>
             <th scope="col">Mean, deviation</th>
-            <th scope="col">Cpk</th>
-            <th scope="col">Ppk</th>
+            <th scope="col">Cp, Cpk</th>
+            <th scope="col">Pp, Ppk</th>
             <th scope="col">95 % of pieces, 95 % sure</th>
             <th scope="col">To be known</th>
           </tr>
@@ -42,8 +42,16 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
               <td>
                 {row.mean}, {row.deviation}
               </td>
-              <td>{row.cpk}</td>
-              <td>{row.ppk}</td>
+              <td>
+                {row.cp}
+                <br />
+                {row.cpk}
+              </td>
+              <td>
+                {row.pp}
+                <br />
+                {row.ppk}
+              </td>
               <td>{row.interval}</td>
               <td>{row.told}</td>
             </tr>

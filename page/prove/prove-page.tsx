@@ -30,7 +30,9 @@ export function ProvePage(about: { readonly store: DesignStore; readonly open: O
       {spread === undefined && design.requirements.length > 0 ? (
         <p className="aside">
           The sets of this design, as it stands, are not counted; what hangs on them stays open.{' '}
-          <a href="#spread" className="plain">Count them in Spread.</a>
+          <a href="#spread" className="plain">
+            Count them in Spread.
+          </a>
         </p>
       ) : null}
       <section aria-labelledby="trace">

@@ -28,7 +28,9 @@ export interface LotRow {
   readonly mean: string
   readonly deviation: string
   /** `1.21 (0.63 to 1.78)`, or why there is none. */
+  readonly cp: string
   readonly cpk: string
+  readonly pp: string
   readonly ppk: string
   /** Where nineteen of twenty pieces lie. */
   readonly interval: string
@@ -71,7 +73,9 @@ export function lotRows(lots: readonly StudiedLot[], system: UnitSystem = 'metri
       count: sample.count,
       mean: `${shown.number} ${shown.unit}`.trim(),
       deviation: text(Number(sample.deviation.toPrecision(DEVIATION_digits))),
+      cp: ratioText(capability?.cp),
       cpk: ratioText(capability?.cpk),
+      pp: ratioText(capability?.pp),
       ppk: ratioText(capability?.ppk),
       interval: interval ? `${text(interval.least)} to ${text(interval.most)}` : 'too few readings',
       told: toldOf(study, serials),
