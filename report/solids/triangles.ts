@@ -60,7 +60,9 @@ function crossesAny([from, to]: readonly [Point, Point], loop: readonly Point[])
   return loop.some((a, index) => {
     const b = loop[(index + 1) % loop.length]
     if ([from, to].some((end) => isSame(end, a) || isSame(end, b))) return false
-    return turn(from, to, a) * turn(from, to, b) <= 0 && turn(a, b, from) * turn(a, b, to) <= 0
+    const [ofEnds, ofSides] = [turn(from, to, a) * turn(from, to, b), turn(a, b, from) * turn(a, b, to)]
+    // Both are zero for sides in one line, which a straight edge with a notch in it has and which cross nothing.
+    return ofEnds <= 0 && ofSides <= 0 && (ofEnds < 0 || ofSides < 0)
   })
 }
 
