@@ -28,7 +28,12 @@ export async function importStore(path: string, asked: StoreAsked): Promise<void
   asked.terminal.write(designs.length === 0 ? `There is no design in ${path}.\n` : lines.join(''))
 }
 
-function designText({ name, came, as, revisions }: BroughtIn): string {
+function designText({ lots = 0, ...design }: BroughtIn): string {
+  const behind = lots === 0 ? '' : `; ${lots === 1 ? 'its lot' : `its ${lots} lots`} with all readings stay in the file`
+  return `${broughtInText(design)}${behind}`
+}
+
+function broughtInText({ name, came, as, revisions }: BroughtIn): string {
   const count = revisions === 1 ? 'one revision' : `${revisions} revisions`
   if (came === 'there') return `${name}: nothing new`
   if (came === 'further') return `${name}: goes on, ${revisions === 0 ? 'with a later draft' : `with ${count} more`}`

@@ -49,7 +49,7 @@ export function bringIn(database: Database, other: History): BroughtIn {
   if (draft !== undefined) putDraft(database, as, found === undefined ? draft : after(here.draft, draft))
   const isNothing = revisions.length === 0 && draft === undefined
   const came = isNothing ? 'there' : isThere && found !== undefined ? 'further' : 'new'
-  return { name: other.name, came, as, revisions: revisions.length }
+  return { name: other.name, came, as, revisions: revisions.length, ...(other.lots !== undefined && { lots: other.lots }) }
 }
 
 /** A draft in the place of one that it goes on from: a page that shows the earlier one must see that it is not the newest. */

@@ -7,11 +7,11 @@ export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sent
 export { type OutcomeRow, outcomeRows } from './checking/consequence-rows.ts'
 export { balloonFile, drawBalloons } from './checking/draw-balloons.ts'
 export { drawRun } from './checking/draw-run.ts'
+export { farOutside } from './checking/far-outside.ts'
 export { type FirstArticle, type FirstArticleAsked, type FirstArticleRow, firstArticle } from './checking/first-article.ts'
 export { firstArticleFile } from './checking/first-article-file.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
 export { type MeasuredFigureRow, measuredFigureRows, measuredYieldSentence } from './checking/measured-yield.ts'
-export { neutralCell } from './checking/neutral-cell.ts'
 export { type PlanAdvice, planAdvice } from './checking/plan-advice.ts'
 export {
   conformityAnswer,

@@ -7,6 +7,7 @@ import { FileButton } from '../revisions/file-button.tsx'
 import type { DesignStore } from '../state/design-store.ts'
 import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
+import { BenchSection } from './bench/bench-section.tsx'
 import { judgeFile } from './judge-file.ts'
 import { LotSection } from './lot-section.tsx'
 import { MeasuredSets } from './measured-sets.tsx'
@@ -53,6 +54,7 @@ export function CheckPage(about: { readonly store: DesignStore; readonly open: O
       ) : (
         <ProblemList file={opened.file} problems={opened.problems} />
       )}
+      <BenchSection open={open} />
       <section aria-labelledby="plan">
         <h2 id="plan">Inspection plan</h2>
         <PlanTable text={text} />

@@ -11,6 +11,8 @@ export interface BroughtIn {
   readonly came: 'there' | 'further' | 'new'
   readonly as: string
   readonly revisions: number
+  /** Lots that stay behind in the file. */
+  readonly lots?: number
 }
 
 /** The store as a file. */
@@ -28,8 +30,15 @@ export async function bringInStore(file: Blob): Promise<readonly BroughtIn[]> {
   return designs
 }
 
-/** What came of a design, as a sentence. */
-export function broughtInWords({ name, came, as, revisions }: BroughtIn): string {
+/** What came of a design, in sentences. */
+export function broughtInWords({ lots = 0, ...design }: BroughtIn): string {
+  const came = cameWords(design)
+  return lots === 0
+    ? came
+    : `${came} ${lots === 1 ? 'Its lot' : `Its ${lots} lots`} with all readings stay in the file: lots are not brought in.`
+}
+
+function cameWords({ name, came, as, revisions }: BroughtIn): string {
   const count = revisions === 0 ? 'no revision' : revisions === 1 ? 'one revision' : `${revisions} revisions`
   if (came === 'there') return `${name} was here already, with everything that the file has of it.`
   if (came === 'further') return `${name} was here and goes on: ${revisions === 0 ? 'later work on it' : count} came to it.`
