@@ -1,4 +1,5 @@
 import { writeFile } from 'node:fs/promises'
+import { basename } from 'node:path'
 import { type Command, Option } from 'commander'
 import { evaluate, type Lived, lifeOf, type Problem, proofOf, readVariation, type Variation } from '../engine/index.ts'
 import {
@@ -84,7 +85,8 @@ async function report(options: ReportOptions & DesignNamed, terminal: Terminal):
   const spread = options.uncounted === true ? undefined : await countSets(sets, terminal)
   const proof = proofOf({ evaluation, ...(spread && { spread }) })
   const known: KnownOf = {
-    ...{ evaluation, proof, revision: file.shown, engine: engineName },
+    // The folder of a file tells whoever reads the report nothing, and is another on each machine.
+    ...{ evaluation, proof, revision: basename(file.shown), engine: engineName },
     ...(spread && { spread }),
     ...(document !== 'card' && { lived: livedOf(variation) }),
     ...(date !== undefined && { date }),
