@@ -17,6 +17,9 @@ import type { PageSet } from './readings.ts'
 import { SetFigures } from './set-figures.tsx'
 import { SheetButton } from './sheet-button.tsx'
 
+/** Of more sets than these only the sentences and what is to decide stand open: whoever looks for one set must find it. */
+const UNFOLDED_most = 3
+
 /** Every measured set: its sentence, its readings, and what of the requirements it does not meet. */
 export const MeasuredSets = memo(function MeasuredSets(about: {
   readonly sets: readonly PageSet[]
@@ -32,13 +35,14 @@ export const MeasuredSets = memo(function MeasuredSets(about: {
       {isOld ? <p className="aside">The design has changed since these sets were judged: open the file again.</p> : null}
       {passedOver.length === 0 ? null : <p className="aside">Passed over: the columns {passedOver.join(', ')}.</p>}
       {sets.map((set) => (
-        <MeasuredSet key={set.serial} set={set} text={text} />
+        <MeasuredSet key={set.serial} set={set} text={text} isUnfolded={sets.length <= UNFOLDED_most} />
       ))}
     </>
   )
 })
 
-function MeasuredSet({ set, text }: { readonly set: PageSet; readonly text: string }) {
+function MeasuredSet(about: { readonly set: PageSet; readonly text: string; readonly isUnfolded: boolean }) {
+  const { set, text, isUnfolded } = about
   const units = useUnits()
   const { serial, evaluation, spread, decisions } = set
   return (
@@ -49,11 +53,14 @@ function MeasuredSet({ set, text }: { readonly set: PageSet; readonly text: stri
       <p>{checkSentence(set)}</p>
       <p>{spread === undefined ? 'The ways that are still open are being counted.' : measuredYieldSentence(spread)}</p>
       <SheetButton set={set} text={text} />
-      <ReadingsTable set={set} />
       {decisions.map((consequence) => (
         <Decision key={consequence.reading.characteristic.id} consequence={consequence} />
       ))}
-      {evaluation === undefined ? null : <SetFigures evaluation={toldIn(units, evaluation)} spread={spread} />}
+      <details open={isUnfolded}>
+        <summary>Readings and figures</summary>
+        <ReadingsTable set={set} />
+        {evaluation === undefined ? null : <SetFigures evaluation={toldIn(units, evaluation)} spread={spread} />}
+      </details>
     </section>
   )
 }

@@ -11,7 +11,7 @@ afterEach(() => bench.clear())
 afterAll(() => bench.end())
 
 /** Opens one of the pages that have no finger in them. */
-async function openFurther(name: 'Spread' | 'Make' | 'Check'): Promise<Page> {
+async function openFurther(name: 'Spread' | 'Make' | 'Check' | 'Prove'): Promise<Page> {
   const page = await bench.open('hold')
   await page.getByRole('link', { name: new RegExp(`^${name}`) }).click()
   return page
@@ -85,20 +85,37 @@ describe('Check', () => {
     const page = await openFurther('Check')
     const open = (text: string): Promise<void> =>
       page.getByLabel('File of readings').setInputFiles({ name: 'lot.csv', mimeType: 'text/csv', buffer: Buffer.from(text) })
-    await open('serial,characteristic,found\nA-001,4,24.52\nA-001,99,3\n')
+    await open('serial,characteristic,found\nA-001,23,24.52\nA-001,99,3\n')
     await page.getByText('row 3, characteristic').waitFor()
     // The link of A is 3 µm over its limit and does no harm; that of B is 0.1 mm over it.
-    await open('serial,characteristic,found\nA-001,4,24.52\nB-002,4,24.62\n')
+    await open('serial,characteristic,found\nA-001,23,24.52\nB-002,23,24.62\n')
     const met = page.getByRole('region', { name: 'Set A-001' })
     await met.waitFor()
     // SOURCE property: outside of its drawing and yet it holds and lets go
     expect(await met.textContent()).toMatch(/outside/)
-    expect(await met.getByRole('heading').textContent()).toContain('met')
-    expect(await page.getByRole('region', { name: 'Set B-002' }).getByRole('heading').textContent()).toContain('short')
+    expect(await met.getByRole('heading', { level: 2 }).textContent()).toContain('met')
+    expect(await page.getByRole('region', { name: 'Set B-002' }).getByRole('heading', { level: 2 }).textContent()).toContain(
+      'short',
+    )
     await isInOrder(page)
   })
 })
 
 it('complains about nothing and asks nobody else', () => {
   expect(bench.complaints).toEqual([])
+})
+
+describe('Prove', () => {
+  it('says what is shown and what is open, and takes a starter set as one step', async () => {
+    const page = await openFurther('Prove')
+    const before = await sentenceOf(page)
+    // SOURCE property: what is said of all is said of the rows
+    const asked = Number(/Of (\d+) things asked/.exec(before)?.[1])
+    expect(await page.getByRole('table').first().locator('tbody tr').count()).toBe(asked)
+    await page.getByRole('button', { name: /Add the usual risks/ }).click()
+    await page.waitForFunction((said) => document.querySelector('[data-testid=sentence]')?.textContent !== said, before)
+    await isInOrder(page)
+    await page.getByRole('button', { name: 'Undo' }).click()
+    await page.waitForFunction((said) => document.querySelector('[data-testid=sentence]')?.textContent === said, before)
+  })
 })
