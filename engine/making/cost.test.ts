@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { Design, Making, Order } from '../design/design.ts'
+import { readDesign } from '../design/read-design.ts'
 import { shelfFinger } from '../sketches/shelf-finger.ts'
 import { breakEven } from './break-even.ts'
 import { batchCost, learnedSum } from './cost.ts'
@@ -25,6 +27,17 @@ describe('the cost of a batch', () => {
     expect(cost.total).toBeCloseTo(2240, 9)
     expect(cost.perSet).toBeCloseTo(224, 9)
     expect(cost.sources.map(({ id }) => id)).toContain('orders.milled.setUp')
+  })
+
+  it('counts every coil of a spring that is wound of several', () => {
+    const wound: Order = { ...milled, id: 'wound', parts: [], springs: [0], setUp: 30, each: 4, blank: 0 }
+    const read = readDesign(readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8'), 'heron').value
+    const [spring] = read?.springs ?? []
+    if (spring?.kind !== 'torsion' || spring.wire === undefined) throw new Error('the example has a wound torsion spring')
+    const springs = [{ ...spring, wire: { ...spring.wire, springs_count: 2 } }]
+    const cost = batchCost({ ...design, springs, orders: [wound] }, making, 10)
+    // SOURCE hand: 20 fingers of 2 coils at 4 each
+    expect(cost.sources.find(({ id }) => id === 'orders.wound.each')?.amount).toBeCloseTo(160, 9)
   })
 
   it('counts the fingers that cannot be sold as a source of its own', () => {

@@ -8,6 +8,7 @@
  * by itself, while the paper speaks of the average. Fingers that cannot be sold are made all the same: what they cost stands as a source of its own.
  */
 import type { Design, Making, Order } from '../design/design.ts'
+import { springsSideBySide } from './spring-mass.ts'
 
 /** One source of cost of a batch, in the document's currency. */
 export interface CostSource {
@@ -50,10 +51,10 @@ const ROUNDING = 1e-9
 
 const sum = (sources: readonly CostSource[]): number => sources.reduce((total, { amount }) => total + amount, 0)
 
-function sourcesOf({ orders, bought }: Design, making: Making, fingers: number): readonly CostSource[] {
+function sourcesOf({ orders, bought, springs }: Design, making: Making, fingers: number): readonly CostSource[] {
   const hours = hoursOfWork(making, fingers)
   return [
-    ...orders.flatMap((order) => ofOrder(order, fingers)),
+    ...orders.flatMap((order) => ofOrder(order, fingers * piecesOf(order, springs))),
     ...bought.map(({ id, title, quantity, each }) => ({ id: `bought.${id}`, words: title, amount: fingers * quantity * each })),
     { id: 'making.assembly', words: 'assembly', amount: making.wage * hours.assembly },
     { id: 'making.fitting', words: 'fitting by hand', amount: making.wage * hours.fitting },
@@ -61,8 +62,12 @@ function sourcesOf({ orders, bought }: Design, making: Making, fingers: number):
   ]
 }
 
-function ofOrder({ id, process, setUp, each, blank, ...things }: Order, fingers: number): readonly CostSource[] {
-  const pieces = fingers * (things.parts.length + things.pins.length + things.springs.length)
+/** Pieces of an order that go into one finger. */
+function piecesOf({ parts, pins, springs }: Order, all: Design['springs']): number {
+  return springs.reduce((count, spring) => count + springsSideBySide(all[spring]), parts.length + pins.length)
+}
+
+function ofOrder({ id, process, setUp, each, blank }: Order, pieces: number): readonly CostSource[] {
   return [
     { id: `orders.${id}.setUp`, words: `${id}: set-up, ${process}`, amount: setUp },
     { id: `orders.${id}.each`, words: `${id}: pieces, ${process}`, amount: pieces * each },

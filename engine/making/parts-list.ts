@@ -1,6 +1,6 @@
 import type { Design, Part, Pin, Spring } from '../design/design.ts'
 import { partBody } from './part-body.ts'
-import { springMass } from './spring-mass.ts'
+import { springMass, springsSideBySide } from './spring-mass.ts'
 
 /** One line of the parts list. */
 export interface Item {
@@ -70,7 +70,7 @@ function springItem(spring: Spring): Unnumbered {
     kind: 'spring',
     id,
     title: `${kind} spring ${id}`,
-    perFinger_count: weighed?.springs_count ?? 1,
+    perFinger_count: springsSideBySide(spring),
     ...(wire && { material: wire.material.name }),
     ...(weighed ? { mass_kg: weighed.mass_kg } : { why: `springs.${id} states no wire` }),
   }

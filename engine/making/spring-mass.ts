@@ -24,8 +24,12 @@ export function springMass(spring: Spring): SpringMass | undefined {
   const density_kg_mm3 = densities.get(wire.material.name)
   if (density_kg_mm3 === undefined) throw new Error(`table of wire densities: no row for ${wire.material.name}`)
   const section_mm2 = (Math.PI / 4) * wire.wire_mm ** 2
-  const springs_count = spring.kind === 'torsion' ? (spring.wire?.springs_count ?? 1) : 1
-  return { mass_kg: wireLength_mm(spring) * section_mm2 * density_kg_mm3, springs_count }
+  return { mass_kg: wireLength_mm(spring) * section_mm2 * density_kg_mm3, springs_count: springsSideBySide(spring) }
+}
+
+/** Coils that stand side by side and do together what the design calls one spring. */
+export function springsSideBySide(spring: Spring): number {
+  return spring.kind === 'torsion' ? (spring.wire?.springs_count ?? 1) : 1
 }
 
 function wireLength_mm(spring: Spring): number {
