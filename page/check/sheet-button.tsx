@@ -16,7 +16,7 @@ export function SheetButton({ set, text }: { readonly set: PageSet; readonly tex
     saveFile(new Blob([sheet], { type: 'text/html' }), `first-article-${set.serial}.html`)
   }
   return (
-    <button type="button" className="screen-only" disabled={matters === undefined} onClick={save}>
+    <button type="button" className="plain screen-only" disabled={matters === undefined} onClick={save}>
       Save the first-article sheet
     </button>
   )

@@ -15,7 +15,10 @@ export function NewLot(about: { readonly name: string; readonly who: string; rea
     return (
       <p className="aside">
         A lot is made to a revision, so that its plan stays what it is. Keep what stands now as a revision first (
-        <a href="#revisions">Revisions</a>).
+        <a href="#revisions" className="plain">
+          Revisions
+        </a>
+        ).
       </p>
     )
   const begin = (event: FormEvent): void => {
