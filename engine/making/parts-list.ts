@@ -1,6 +1,6 @@
 import type { Design, Part, Pin, Spring } from '../design/design.ts'
 import { partBody } from './part-body.ts'
-import { springMass, springsSideBySide } from './spring-mass.ts'
+import { springMass_kg, springsSideBySide } from './spring-mass.ts'
 
 /** One line of the parts list. */
 export interface Item {
@@ -65,14 +65,14 @@ function partItem(part: Part): Unnumbered {
 
 function springItem(spring: Spring): Unnumbered {
   const { id, kind, wire } = spring
-  const weighed = springMass(spring)
+  const mass_kg = springMass_kg(spring)
   return {
     kind: 'spring',
     id,
     title: `${kind} spring ${id}`,
     perFinger_count: springsSideBySide(spring),
     ...(wire && { material: wire.material.name }),
-    ...(weighed ? { mass_kg: weighed.mass_kg } : { why: `springs.${id} states no wire` }),
+    ...(mass_kg !== undefined ? { mass_kg } : { why: `springs.${id} states no wire` }),
   }
 }
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { readDesign } from '../design/read-design.ts'
 import { wires } from '../design/springs/wire-rows.ts'
 import { partsList } from './parts-list.ts'
-import { springMass } from './spring-mass.ts'
+import { springMass_kg } from './spring-mass.ts'
 
 const { value: heron } = readDesign(readFileSync(join(import.meta.dirname, '../../designs/heron.json'), 'utf8'), 'heron')
 const [spring] = heron?.springs ?? []
@@ -12,7 +12,7 @@ const [spring] = heron?.springs ?? []
 describe('the mass of a spring', () => {
   it('is that of its wire, drawn out', () => {
     // SOURCE hand: wire 1.2, outside 11.2, so mean 10; π × 10 × 8.75 + 20 = 294.89 mm; × π/4 × 1.44 = 333.51 mm³; × 7.85e-6 kg
-    expect(springMass(spring)?.mass_kg).toBeCloseTo(333.51 * 7.85e-6, 7)
+    expect(springMass_kg(spring)).toBeCloseTo(333.51 * 7.85e-6, 7)
   })
 
   it('agrees with the wire cut into small pieces along its helix', () => {
@@ -30,20 +30,17 @@ describe('the mass of a spring', () => {
     const wire = { material: spring.wire?.material, wire_mm: 1, mean_mm: mean, coils }
     const pressed = { ...spring, kind: 'compression', freeLength_mm: free, wire } as unknown as typeof spring
     // SOURCE other-method: the length summed over straight pieces
-    expect(springMass(pressed)?.mass_kg).toBeCloseTo(length * (Math.PI / 4) * 7.85e-6, 8)
+    expect(springMass_kg(pressed)).toBeCloseTo(length * (Math.PI / 4) * 7.85e-6, 8)
   })
 
   it('is in the parts list where the wire is stated, and every wire of the table has a density', () => {
     const item = (heron && partsList(heron).items.find(({ kind }) => kind === 'spring')) ?? undefined
     // SOURCE property
-    expect(item?.mass_kg).toBe(springMass(spring)?.mass_kg)
+    expect(item?.mass_kg).toBe(springMass_kg(spring))
     for (const material of wires) {
-      expect(
-        springMass({ ...spring, wire: { ...spring.wire, material } } as typeof spring)?.mass_kg,
-        material.name,
-      ).toBeGreaterThan(0)
+      expect(springMass_kg({ ...spring, wire: { ...spring.wire, material } } as typeof spring), material.name).toBeGreaterThan(0)
     }
     const { wire: _, ...bare } = spring
-    expect(springMass(bare as typeof spring)).toBeUndefined()
+    expect(springMass_kg(bare as typeof spring)).toBeUndefined()
   })
 })

@@ -11,20 +11,14 @@ import table from '../../tables/wire-densities.json' with { type: 'json' }
 import type { Spring } from '../design/design.ts'
 import { parseQuantity } from '../numbers/quantity.ts'
 
-/** Mass of one spring, and how many stand side by side. */
-export interface SpringMass {
-  readonly mass_kg: number
-  readonly springs_count: number
-}
-
-/** @returns undefined where the document does not state the wire */
-export function springMass(spring: Spring): SpringMass | undefined {
+/** Mass of one coil. @returns kg; undefined where the document does not state the wire */
+export function springMass_kg(spring: Spring): number | undefined {
   const { wire } = spring
   if (wire === undefined) return undefined
   const density_kg_mm3 = densities.get(wire.material.name)
   if (density_kg_mm3 === undefined) throw new Error(`table of wire densities: no row for ${wire.material.name}`)
   const section_mm2 = (Math.PI / 4) * wire.wire_mm ** 2
-  return { mass_kg: wireLength_mm(spring) * section_mm2 * density_kg_mm3, springs_count: springsSideBySide(spring) }
+  return wireLength_mm(spring) * section_mm2 * density_kg_mm3
 }
 
 /** Coils that stand side by side and do together what the design calls one spring. */
