@@ -25,6 +25,8 @@ export const storeLimits = {
   largestNumber: 1e9,
   /** Coupons of one certificate: a coater sends one to five. */
   couponsAtOnce: 100,
+  /** Risks that one return belongs to: one, or a few. */
+  risksAtOnce: 20,
   /** Letters of a photo in base64: 2 MB, which a telephone's picture is brought down to. */
   photoLetters: 2_666_664,
   /** Entries in one go: a lot of a hundred sets with fifty readings each is four times as few. */

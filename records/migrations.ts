@@ -1,9 +1,10 @@
 import { benchBook } from './migrations/bench-book.ts'
 import { designsAndRevisions } from './migrations/designs-and-revisions.ts'
 import { drafts } from './migrations/drafts.ts'
+import { fieldLog } from './migrations/field-log.ts'
 
 /**
  * The steps from an empty file to the newest schema, in order; the schema's number is how many of them were done. A step that has been
  * released is never changed: stores that have done it are out there.
  */
-export const migrations: readonly string[] = [designsAndRevisions, drafts, benchBook]
+export const migrations: readonly string[] = [designsAndRevisions, drafts, benchBook, fieldLog]

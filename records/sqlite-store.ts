@@ -1,7 +1,10 @@
 import type { Database } from 'better-sqlite3'
+import type { BenchBook } from './bench/bench-book.ts'
+import { fieldLogOf } from './bench/field-log.ts'
 import { keepEntries } from './bench/keep-entries.ts'
 import { gaugesOf, lotsOf, photoOf, planOf } from './bench/read-book.ts'
 import { serialHistory } from './bench/serial-history.ts'
+import { testsOf } from './bench/tests-of.ts'
 import { bringIn, historiesIn } from './bring-in.ts'
 import { copyDatabase } from './copy-database.ts'
 import { designEntries } from './designs.ts'
@@ -61,16 +64,28 @@ function storeOn(database: Database, opening: Opening): Store {
       const histories = historiesIn({ ...opening, file: other })
       return write(() => histories.map((history) => bringIn(database, history)))
     },
-    bench: {
-      gauges: () => read(() => gaugesOf(database)),
-      lots: (name) => read(() => lotsOf(database, name)),
-      plan: (name, revision) => read(() => planOf(database, { name, revision })),
-      serial: (name, serial) => read(() => serialHistory(database, { name, serial })),
-      photo: (name, id) => read(() => photoOf(database, { name, id })),
-      keepEntries: (name, asked) => write((made) => keepEntries(database, { name, asked, made })),
-    },
+    bench: benchBookOn(database, { read, write }),
     close: () => {
       database.close()
     },
+  }
+}
+
+/** How a store reads, and how it writes with the moment of it. */
+interface Ways {
+  readonly read: <Result>(work: () => Result) => Result
+  readonly write: <Result>(work: (made: string) => Result) => Result
+}
+
+function benchBookOn(database: Database, { read, write }: Ways): BenchBook {
+  return {
+    gauges: () => read(() => gaugesOf(database)),
+    lots: (name) => read(() => lotsOf(database, name)),
+    plan: (name, revision) => read(() => planOf(database, { name, revision })),
+    serial: (name, serial) => read(() => serialHistory(database, { name, serial })),
+    field: (name) => read(() => fieldLogOf(database, { name })),
+    tests: (name) => read(() => testsOf(database, name)),
+    photo: (name, id) => read(() => photoOf(database, { name, id })),
+    keepEntries: (name, asked) => write((made) => keepEntries(database, { name, asked, made })),
   }
 }

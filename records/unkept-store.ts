@@ -43,7 +43,16 @@ export function emptyStore(file: string, why: unknown): Store {
     keepRevision: refuse,
     copyTo: refuse,
     bringIn: refuse,
-    bench: { gauges: nothing, lots: nothing, plan: none, serial: none, photo: none, keepEntries: refuse },
+    bench: {
+      gauges: nothing,
+      lots: nothing,
+      plan: none,
+      serial: none,
+      photo: none,
+      field: nothing,
+      tests: nothing,
+      keepEntries: refuse,
+    },
     close: none,
   }
   return unkept(store, why)

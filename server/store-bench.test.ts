@@ -100,6 +100,22 @@ describe('the bench', () => {
     expect(server.store.bench.serial('heron', 'D')).toBeUndefined()
   })
 
+  it('tells what a proof takes from it: sets, tests, what came back, and the revisions that were tested', async () => {
+    const came = { kind: 'field', serial: 'B', sort: 'return', came: '2031-06-01', told: 'slips', harm: 'not known' }
+    const test = { kind: 'test', serial: 'A', test: 'cycles', value: 9000, outcome: 'did', tested: '2031-04-04', rig: 'rig 1' }
+    const from = { contact: 'C-3', contactsIn: 'green book' }
+    expect((await enter(test, { ...came, ...from, risks: ['slips'] })).status).toBe(201)
+    const misnamed = await enter({ ...came, ...from, contact: 'Somebody', risks: [] })
+    expect(misnamed.json.error).toContain('stays outside of the store')
+    const { json } = await ask('GET', 'proving')
+    expect(json).toMatchObject({
+      sets: server.store.bench.lots('heron')[0]?.serials.length,
+      tests: [{ serial: 'A', test: 'cycles', outcome: 'did' }],
+      field: [{ serial: 'B', risks: ['slips'], contact: 'C-3', who: 'K1' }],
+      revisions: [{ number: 1, text: heron }],
+    })
+  })
+
   it('takes no reading beside a table, nothing of a lot or serial that is not there, and no file twice', async () => {
     const entry = {
       kind: 'reading',

@@ -5,6 +5,7 @@ import { benchColumns, serialSheet } from '../report/index.ts'
 import { engineName } from './engine-name.ts'
 import { judgedSerial } from './judged-serial.ts'
 import { keepReadings } from './keep-readings.ts'
+import { keptBook } from './kept-book.ts'
 import { readBody } from './request-body.ts'
 import { refused } from './store-answers.ts'
 
@@ -40,6 +41,7 @@ export function addBenchRoutes(app: Hono, store: Store): void {
     const { plan: _, ...rest } = history
     return context.json({ ...rest, problems, ...(set && { sheet: serialSheet(set) }) })
   })
+  app.get(`${path}/proving`, (context) => context.json(keptBook(store, context.req.param('name'))))
   app.get(`${path}/photos/:number`, (context) => {
     const id = revisionNumber.safeParse(context.req.param('number'))
     const photo = id.success ? store.bench.photo(context.req.param('name'), id.data) : undefined

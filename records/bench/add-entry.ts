@@ -4,6 +4,7 @@ import { rowsOf, tables } from '../query.ts'
 import { revisionNumbered } from '../revisions.ts'
 import type { BenchTables } from './bench-tables.ts'
 import type { BenchEntry, EntryOf } from './entry-rules.ts'
+import { refuseUnknownRisks } from './field-log.ts'
 import { articleNamed, articleOf, gaugeNamed, lotNamed, Misfit, notThere, type Owner } from './look-up.ts'
 
 /** Who makes an entry and when, by which engine a plan is frozen, and the import that readings belong to. */
@@ -36,6 +37,8 @@ export function addEntry(owner: Owner, entry: BenchEntry, sign: Signature): numb
       const { kind: _, serial, characteristic = null, ...rest } = entry
       return insert(owner, 'decisions', { article: articleOf(owner, serial), characteristic, ...rest, ...signed })
     }
+    case 'field':
+      return insert(owner, 'field_log', { ...fieldRow(owner, entry), ...signed })
     case 'sign-off': {
       const article = entry.serial === undefined ? null : articleOf(owner, entry.serial)
       return insert(owner, 'sign_offs', { lot: lotNamed(owner, entry.lot).id, article, statement: entry.statement, ...signed })
@@ -122,5 +125,14 @@ function testRow(owner: Owner, entry: EntryOf<'test'>) {
     ...{ article: articleOf(owner, entry.serial), test, value, unit: test === 'cycles' ? ('cycles' as const) : ('N' as const) },
     ...{ outcome, tested, rig, note, photo, photo_type: photoFile?.type ?? null },
     ...{ photo_bytes: photoFile === undefined ? null : Buffer.from(photoFile.base64, 'base64'), corrects, reason },
+  }
+}
+
+function fieldRow(owner: Owner, { kind: _, serial, risks, contactsIn, ...entry }: EntryOf<'field'>) {
+  refuseUnknownRisks(owner, { serial, risks })
+  const { found = null, corrects = null, reason = null, ...rest } = entry
+  return {
+    ...{ article: articleOf(owner, serial), ...rest, found, risks: JSON.stringify(risks) },
+    ...{ contacts_in: contactsIn, corrects, reason },
   }
 }

@@ -118,6 +118,42 @@ describe('the bench book', () => {
     expect(store.bench.lots('heron')).toEqual([])
   })
 
+  const field: EntryOf<'field'> = {
+    kind: 'field',
+    serial: 'A-001',
+    sort: 'complaint',
+    came: '2031-05-01',
+    told: 'did not open once',
+    harm: 'nobody hurt',
+    risks: ['doesNotLetGo'],
+    contact: 'C-014',
+    contactsIn: 'green book, office safe',
+  }
+
+  it('keeps what came back with the set, its risks and a key of who told it; a correction stands beside it', () => {
+    expect(keep(lot, article, field)).toEqual({ kept: [] })
+    keep({ ...field, found: 'stiff grease', corrects: 1, reason: 'looked at on the bench' })
+    expect(store.bench.field('heron')).toMatchObject([
+      { id: 1, serial: 'A-001', lot: 'L7', revision: 1, risks: ['doesNotLetGo'], contact: 'C-014', correctedBy: 2 },
+      { id: 2, found: 'stiff grease', contactsIn: 'green book, office safe', corrects: 1, who: 'K1' },
+    ])
+    expect(store.bench.serial('heron', 'A-001')?.field).toEqual(store.bench.field('heron'))
+    expect(store.bench.field('other')).toEqual([])
+  })
+
+  it.each<[string, Partial<EntryOf<'field'>>, string]>([
+    ['the telephone number of who told it', { contact: '+44 20 7946 0000' }, 'stays outside of the store'],
+    ['an address', { contact: 'somebody@example.org' }, 'stays outside of the store'],
+    ['a risk that the design does not name', { risks: ['bites'] }, 'risk bites, which is not there'],
+    ['a correction of another set', { corrects: 7, reason: 'x' }, 'a correction is of the same article'],
+  ])('does not take %s', (_what, changed, found) => {
+    keep(lot, article)
+    expect(keep({ ...field, ...changed })).toMatchObject({
+      refused: [{ place: 'entry 1', found: expect.stringContaining(found) }],
+    })
+    expect(store.bench.field('heron')).toEqual([])
+  })
+
   it('stays behind where the store is brought in elsewhere, and that is told', async () => {
     keep(lot, article)
     const other = await newStore()
@@ -162,11 +198,12 @@ const TABLES = [
   'bench_tests',
   'decisions',
   'sign_offs',
+  'field_log',
 ]
 
 describe('SQLite itself refuses, whatever program asks,', () => {
   it.each(TABLES)('to change, delete or replace an entry of %s', async (table) => {
-    const { file } = await newStore(keptStore(3))
+    const { file } = await newStore(keptStore(4))
     const other = new Database(file)
     const column = table === 'plans' ? 'engine' : 'who'
     expect(() => other.exec(`update ${table} set ${column} = 'other'`)).toThrow('never changes')

@@ -30,7 +30,7 @@ export interface LotEntry extends Signed {
   readonly revision: number
   readonly note?: string
   /** Serial numbers in the order in which they came, each with how many readings of it stand. */
-  readonly serials: readonly { readonly serial: string; readonly readings: number }[]
+  readonly serials: readonly { readonly serial: string; readonly piece?: string; readonly readings: number }[]
 }
 
 /** A reading that is kept. One that another corrects does not stand any more, nor does one without a value. */
@@ -49,6 +49,20 @@ export type KeptTest = Omit<Numbered<'test'>, 'photoFile'> & { readonly hasPhoto
 /** A certificate that is kept. */
 export type KeptCertificate = Numbered<'certificate'> & { readonly correctedBy?: number }
 
+/** A return or a complaint that is kept, with the lot and revision of its set. */
+export interface KeptField extends Signed, Omit<EntryOf<'field'>, 'kind'> {
+  readonly id: number
+  readonly lot: string
+  readonly revision: number
+  readonly correctedBy?: number
+}
+/** A bench test with the set that it was of. */
+export interface TestOfSet extends KeptTest {
+  readonly serial: string
+  readonly lot: string
+  readonly revision: number
+}
+
 /** Everything about one serial number, oldest first. */
 export interface SerialHistory extends Signed {
   readonly serial: string
@@ -63,6 +77,8 @@ export interface SerialHistory extends Signed {
   readonly certificates: readonly KeptCertificate[]
   readonly tests: readonly KeptTest[]
   readonly decisions: readonly Numbered<'decision'>[]
+  /** What came back of it. */
+  readonly field: readonly KeptField[]
   /** Of its lot as a whole, and of itself. */
   readonly signOffs: readonly (Omit<Numbered<'sign-off'>, 'serial'> & { readonly serial?: string })[]
 }
@@ -84,6 +100,10 @@ export interface BenchBook {
   readonly serial: (design: string, serial: string) => SerialHistory | undefined
   /** @param id of a bench test of this design */
   readonly photo: (design: string, id: number) => Photo | undefined
+  /** Returns and complaints of a design, oldest first. */
+  readonly field: (design: string) => readonly KeptField[]
+  /** Every bench test of a design, oldest first. */
+  readonly tests: (design: string) => readonly TestOfSet[]
   /** Keeps all entries or none. */
   readonly keepEntries: (design: string, entries: NewEntries) => KeptEntries
 }

@@ -58,6 +58,7 @@ export interface BenchTables {
       readonly why: string
       readonly consequence: string
     }
+  readonly field_log: Numbered & Signed & Corrects & FieldColumns
   readonly sign_offs: Numbered & Signed & { readonly lot: number; readonly article: number | null; readonly statement: string }
 }
 
@@ -91,4 +92,17 @@ interface TestColumns {
   readonly photo: string | null
   readonly photo_type: string | null
   readonly photo_bytes: Buffer | null
+}
+
+interface FieldColumns {
+  readonly article: number
+  readonly sort: 'return' | 'complaint'
+  readonly came: string
+  readonly told: string
+  readonly found: string | null
+  readonly harm: 'nobody hurt' | 'somebody hurt' | 'not known'
+  /** JSON: a list of ids of risks. */
+  readonly risks: string
+  readonly contact: string
+  readonly contacts_in: string
 }

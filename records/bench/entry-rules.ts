@@ -88,12 +88,42 @@ const signOff = z.strictObject({
   serial: name.optional(),
   statement: text,
 })
+/** Nobody is named in the store, nor how to reach anybody: a key, and where the list is in which it stands. */
+const contactKey = z
+  .string()
+  .trim()
+  .regex(/^[A-Z]{1,4}-\d{1,6}$/, 'is a key such as C-014: a name, an address or a telephone number stays outside of the store')
+/** What came back from the field of one set: a return or a complaint, and the risks that it belongs to; none where no risk has it. */
+const field = z.strictObject({
+  kind: z.literal('field'),
+  serial: name,
+  sort: z.enum(['return', 'complaint']),
+  came: day,
+  told: text,
+  /** What the workshop found when it looked. */
+  found: text.optional(),
+  harm: z.enum(['nobody hurt', 'somebody hurt', 'not known']),
+  risks: z.array(place).max(storeLimits.risksAtOnce),
+  contact: contactKey,
+  contactsIn: text,
+  ...corrected,
+})
 
 /** One entry of the bench book. */
-export const benchEntry = z.discriminatedUnion('kind', [gauge, lot, article, reading, certificate, test, decision, signOff])
+export const benchEntry = z.discriminatedUnion('kind', [
+  gauge,
+  lot,
+  article,
+  reading,
+  certificate,
+  test,
+  decision,
+  signOff,
+  field,
+])
 
 /** Entries as they are typed at a door: readings come as rows of a table, because their values are read there. */
-export const typedEntry = z.discriminatedUnion('kind', [gauge, lot, article, certificate, test, decision, signOff])
+export const typedEntry = z.discriminatedUnion('kind', [gauge, lot, article, certificate, test, decision, signOff, field])
 
 export type BenchEntry = z.infer<typeof benchEntry>
 export type EntryOf<Kind extends BenchEntry['kind']> = Extract<BenchEntry, { readonly kind: Kind }>

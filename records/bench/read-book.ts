@@ -27,7 +27,7 @@ export function lotsOf(database: Database, name: string): readonly LotEntry[] {
   const lots = tables.selectFrom('lots').selectAll().where('design', '=', design).orderBy('id')
   const serials = tables
     .selectFrom('articles')
-    .select(['lot', 'serial'])
+    .select(['lot', 'serial', 'piece'])
     .select(
       sql<number>`(select count(*) from readings where article = articles.id and coalesce(least, at_x_mm) is not null
         and not exists (select 1 from readings as later where later.corrects = readings.id))`.as('readings'),
@@ -36,7 +36,7 @@ export function lotsOf(database: Database, name: string): readonly LotEntry[] {
     .orderBy('id')
   const found = rowsOf(database, serials)
   return rowsOf(database, lots).map(({ id, name: lot, revision, note, who, made }) => {
-    const own = found.flatMap(({ lot: of, ...rest }) => (of === id ? [rest] : []))
+    const own = found.flatMap(({ lot: of, ...rest }) => (of === id ? [withoutNulls(rest)] : []))
     return { lot, revision, ...withoutNulls({ note }), who, made, serials: own }
   })
 }

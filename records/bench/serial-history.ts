@@ -2,8 +2,10 @@ import type { Database } from 'better-sqlite3'
 import { designId } from '../design-id.ts'
 import { rowsOf, tables } from '../query.ts'
 import type { KeptReading, SerialHistory } from './bench-book.ts'
+import { fieldLogOf } from './field-log.ts'
 import { articleNamed, type Owner } from './look-up.ts'
 import { planOf } from './read-book.ts'
+import { testOfRow, testRows } from './tests-of.ts'
 import { withoutNulls } from './without-nulls.ts'
 
 /** Everything about one serial number of a design. */
@@ -54,26 +56,12 @@ function readingsOf({ database }: Owner, article: number): readonly KeptReading[
   })
 }
 
-/** Tests and decisions of an article. */
+/** Tests, decisions, and what came back of an article. */
 function deedsOf({ database }: Owner, article: number) {
-  const tests = tables
-    .selectFrom('bench_tests')
-    .leftJoin('bench_tests as later', 'later.corrects', 'bench_tests.id')
-    .select([
-      'bench_tests.id',
-      'bench_tests.test',
-      'bench_tests.value',
-      'bench_tests.outcome',
-      'bench_tests.tested',
-      'bench_tests.rig',
-    ])
-    .select(['bench_tests.note', 'bench_tests.photo', 'bench_tests.photo_type', 'bench_tests.who', 'bench_tests.made'])
-    .select(['bench_tests.corrects', 'bench_tests.reason', 'later.id as correctedBy'])
-    .where('bench_tests.article', '=', article)
-    .orderBy('bench_tests.id')
   const decisions = tables.selectFrom('decisions').selectAll().where('article', '=', article).orderBy('id')
   return {
-    tests: rowsOf(database, tests).map(({ photo_type, ...rest }) => ({ ...withoutNulls(rest), hasPhoto: photo_type !== null })),
+    tests: rowsOf(database, testRows().where('bench_tests.article', '=', article)).map(testOfRow),
+    field: fieldLogOf(database, { article }),
     decisions: rowsOf(database, decisions).map(({ article: _, ...rest }) => withoutNulls(rest)),
   }
 }

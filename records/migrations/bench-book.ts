@@ -3,15 +3,7 @@
  * certificates, bench tests, decisions and sign-offs. Whatever program asks, an entry is never changed, deleted or replaced; a correction
  * is an entry of its own that points to what it corrects.
  */
-
-/** What every entry ends with: who made it, and when it came into the store. */
-const SIGNED = `who text not null check (who <> ''),
-  made text not null`
-
-/** A correction says why, and is the only one of what it corrects. */
-const corrects = (table: string): string => `corrects integer unique references ${table} (id),
-  reason text,
-  check ((corrects is null) = (reason is null))`
+import { corrects, ID, keptForever, SIGNED } from './kept-forever.ts'
 
 const tables = `
 create table plans (
@@ -142,31 +134,15 @@ create table sign_offs (
 /** Keys by which SQLite would take an entry for another one and put it in its place. */
 const KEYS: Readonly<Record<string, readonly string[]>> = {
   plans: ['design = new.design and revision = new.revision'],
-  gauges: [],
-  lots: ['design = new.design and name = new.name'],
-  articles: ['design = new.design and serial = new.serial'],
-  imports: ['lot = new.lot and digest = new.digest'],
-  readings: ['corrects = new.corrects'],
-  certificates: ['corrects = new.corrects'],
-  bench_tests: ['corrects = new.corrects'],
-  decisions: [],
-  sign_offs: [],
-}
-
-function keptForever(table: string): string {
-  const own = table === 'plans' ? [] : ['id = new.id']
-  const taken = [...own, ...KEYS[table]].map((key) => `(${key})`).join(' or ')
-  return `
-create trigger ${table}_never_change before update on ${table}
-begin select raise(abort, 'an entry never changes'); end;
-
-create trigger ${table}_never_go before delete on ${table}
-begin select raise(abort, 'an entry is never deleted'); end;
-
-create trigger ${table}_are_never_replaced before insert on ${table}
-when exists (select 1 from ${table} where ${taken})
-begin select raise(abort, 'an entry is never replaced'); end;
-`
+  gauges: [ID],
+  lots: [ID, 'design = new.design and name = new.name'],
+  articles: [ID, 'design = new.design and serial = new.serial'],
+  imports: [ID, 'lot = new.lot and digest = new.digest'],
+  readings: [ID, 'corrects = new.corrects'],
+  certificates: [ID, 'corrects = new.corrects'],
+  bench_tests: [ID, 'corrects = new.corrects'],
+  decisions: [ID],
+  sign_offs: [ID],
 }
 
 const belongTogether = `
@@ -200,4 +176,6 @@ begin select raise(abort, 'what is signed off belongs to the lot'); end;
 `
 
 /** The statements of schema 3. */
-export const benchBook = `${tables}${Object.keys(KEYS).map(keptForever).join('')}${belongTogether}`
+export const benchBook = `${tables}${Object.entries(KEYS)
+  .map(([table, keys]) => keptForever(table, keys))
+  .join('')}${belongTogether}`

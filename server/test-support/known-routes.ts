@@ -86,6 +86,7 @@ function storeRoutes(design: string): readonly KnownRoute[] {
       ],
     }),
     get(`${heron}/bench`),
+    get(`${heron}/proving`),
     get(`${heron}/plans/:number`),
     get(`${heron}/serials/:serial`),
     get(`${heron}/photos/:number`),
