@@ -86,6 +86,19 @@ describe('the sheets', () => {
   }, 60_000)
 })
 
+describe('how the program was checked', () => {
+  it('is told on two pages with the number of values that were read and recalled, whatever the design', async () => {
+    const { out, status, output } = await written('checked.pdf', ['--document', 'checked'])
+    expect([status, output]).toEqual([0, `${out} is written.\n`])
+    const pages = await pagesOf(out)
+    // SOURCE hand: two pages; a third is left to a longer list
+    expect(pages.length === 2 || pages.length === 3).toBe(true)
+    expect(pages[0]).toMatch(/M\s+from memory: \d+/)
+    expect(pages.join(' ')).toMatch(/Norton, Design of Machinery,\s+Example 4-2/)
+    expect(pages[1]).toMatch(/fingerwright \d+\.\d+\.\d+ · 2026-11-27/)
+  }, 60_000)
+})
+
 describe('what cannot be written', () => {
   it('is said: a day that is none, a document that there is not, no file', async () => {
     const of = (...words: readonly string[]) => tryCommand(['report', examplePath, ...words])
