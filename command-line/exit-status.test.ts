@@ -40,6 +40,17 @@ describe('the exit status', () => {
     expect(output).toContain('▼ short')
   })
 
+  it('is 3 when strength is asked of parts that do not say how thick they are, although they move', async () => {
+    const path = join(import.meta.dirname, '../cases/documents/plain-toggle.json')
+    const [hold, strength] = [await tryCommand(['hold', path]), await tryCommand(['strength', path])]
+    expect([hold.status, hold.errors]).toEqual([0, ''])
+    expect(strength.status).toBe(3)
+    expect(strength.output).toContain('Nothing is said about strength before parts.mount.thickness')
+    expect(strength.errors.match(/parts\.\w+\.thickness: nothing/g)).toHaveLength(4)
+    const { problems } = JSON.parse((await tryCommand(['strength', path, '--json'])).output)
+    expect(problems).toHaveLength(4)
+  })
+
   it('is 2 when none falls short and one is undecided, and the text says why', async () => {
     const cases: [string, { keeper?: object }][] = Object.entries(example.loadCases)
     const keeperless = cases.find(([, loadCase]) => loadCase.keeper === undefined)?.[0]

@@ -1,5 +1,5 @@
 import type { Evaluation } from '../engine/index.ts'
-import { helpingDocument, questionOf, type ResultDocument, strengthDocument } from '../report/index.ts'
+import { helpingDocument, problemsAsked, questionOf, type ResultDocument, strengthDocument } from '../report/index.ts'
 import { answerDesign } from '../server/index.ts'
 import { answerText } from './answer-text.ts'
 import { writeDrawing } from './drawing-file.ts'
@@ -39,11 +39,11 @@ export async function judge({ path, scope, options }: Asked, terminal: Terminal)
   if (evaluation !== undefined && options.drawing !== undefined) {
     await writeDrawing({ file: options.drawing, at: options.at, scope }, evaluation)
   }
-  const problems = evaluation === undefined ? answer.problems : evaluation.problems
+  const problems = evaluation === undefined ? answer.problems : problemsAsked(evaluation, scope)
   const helping = evaluation !== undefined && options.changes === true ? triedChanges(file, terminal) : undefined
   if (options.json === true) {
     const further = { ...strengthOf(evaluation, scope), ...(helping && { changes: helpingDocument(helping) }) }
-    terminal.write(`${JSON.stringify({ ...scoped(answer.document, scope), ...further }, null, 2)}\n`)
+    terminal.write(`${JSON.stringify({ ...scoped(answer.document, scope), problems, ...further }, null, 2)}\n`)
   } else {
     const shown = { scope, working: options.working === true, colour: terminal.colour, ...(helping && { helping }) }
     if (evaluation !== undefined) terminal.write(answerText({ evaluation, ...shown }))

@@ -66,6 +66,7 @@ export { proveAsks, proveSentence, proveWords } from './proving/prove-sentence.t
 export { reportJob } from './proving/report-job.ts'
 export { type RiskTextRow, riskRows, scaleLines } from './proving/risk-rows.ts'
 export { type TraceRow, traceRows, traceSays } from './proving/trace-rows.ts'
+export { problemsAsked } from './questions/problems-asked.ts'
 export { type QuestionName, questionOf } from './questions/question-of.ts'
 export { type Question, questionNamed, questions } from './questions/questions.ts'
 export { caution } from './sentences/caution.ts'

@@ -1,5 +1,6 @@
 import type { Design } from './design.ts'
 import { figureScope } from './figure-scope.ts'
+import { reportMissingThickness } from './missing-thickness.ts'
 import { readRiskScales, readRisks } from './proving/read-risks.ts'
 import { readBenchTests, readDemands } from './proving/read-shown-by.ts'
 import { readCoatings } from './read-coatings.ts'
@@ -20,6 +21,7 @@ import { readWearRates } from './read-wear-rates.ts'
 import type { Reading } from './reading.ts'
 import { References } from './references.ts'
 import { reportCoatedSizes } from './report-coated-sizes.ts'
+import { reportPressFits } from './report-press-fits.ts'
 import { readScrews } from './screws/read-screws.ts'
 import { readSprings } from './springs/read-springs.ts'
 
@@ -33,10 +35,12 @@ export function assembled(reading: Reading, name: string): Design | undefined {
   const { document } = reading
   const { bench, ...made } = madeSections(reading)
   reportCoatedSizes(reading, made)
+  reportPressFits(reading, made)
   const stated = statedOnly(bench)
   const { parts, pins, springs, drive } = made
   const benchTests = readBenchTests(reading)
   const requirements = readRequirements({ reading, tests: benchTests }, figureScope(document, pins))
+  reportMissingThickness(reading, { ...made, requirements })
   const riskScales = readRiskScales(reading)
   const rest = {
     requirements,

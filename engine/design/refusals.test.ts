@@ -285,12 +285,22 @@ describe('pins', () => {
     ],
     ['a pin larger than its hole', { 'pins.mcp.diameter': '3.013 mm' }, ['pins.mcp.joins.1: does not fit']],
     ['a pin pressed in too hard', { 'parts.mount.holes.base.diameter': '2.96 mm' }, ['pins.base.joins.0: does not fit']],
+    // SOURCE hand (the hole may be 0.01 mm smaller, the pin 3 mm: 0.031 mm, above 1 % of 3 mm)
+    ['one that may be, by its limits', { 'parts.mount.holes.base.diameter': '2.979 mm' }, ['pins.base.joins.0: does not fit']],
+    // SOURCE standard (h6 on 3 mm is 0 and −6 µm, ISO 286-2: the pin is at least 2.994 mm)
+    [
+      'a press fit that only the pin states',
+      { 'parts.mount.holes.base.diameter': '2.9939 mm', 'parts.mount.holes.base.tolerance': undefined },
+      ['pins.base.joins.0: does not fit'],
+    ],
     ['a negative drag', { 'pins.mcp.drag': '-1 N*mm' }, ['pins.mcp.drag: too small']],
   ])
 
   it('takes a pin as large as its hole, and a press fit in the part it is fixed in', () => {
     expect(refused({ 'pins.mcp.diameter': 'holeDiameter' })).toEqual([])
-    expect(refused({ 'parts.mount.holes.base.diameter': '2.971 mm' })).toEqual([])
+    expect(refused({ 'parts.mount.holes.base.diameter': '2.981 mm' })).toEqual([])
+    const asLeastPin = { 'parts.mount.holes.base.diameter': '2.994 mm', 'parts.mount.holes.base.tolerance': undefined }
+    expect(refused(asLeastPin)).toEqual([])
   })
 })
 

@@ -21,7 +21,7 @@ export interface Broken {
 }
 
 /** @returns undefined for a finger that cannot be moved */
-export function brokenOf({ design, strength = { ranked: [], open: [] } }: Evaluation): Broken | undefined {
+export function brokenOf({ design, strength = { ranked: [], open: [], refused: [] } }: Evaluation): Broken | undefined {
   const ready = readyFor(design)
   if (!ready) return undefined
   const members = breakages(ready).map((breakage): BrokenMember => {

@@ -174,6 +174,8 @@ export interface StrengthList {
   readonly open: readonly { readonly figure: string; readonly words: string; readonly why: string }[]
   /** Why some state of the loads is not known at all; margins may then be less than those that were found. */
   readonly unknown?: string
+  /** What the document has to state before strength can be asked at all; empty where it states enough. */
+  readonly refused: readonly Problem[]
 }
 
 export interface Evaluation {

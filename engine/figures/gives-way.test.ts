@@ -15,7 +15,7 @@ const check = (words: string, margin: number, of: { pin?: string; part?: string 
 const link: Member = { kind: 'part', index: 5 }
 const dip: Member = { kind: 'pin', index: 2 }
 const judge = (order: readonly Member[], ranked: readonly RankedStrength[]) =>
-  givesWayOf({ ...shelfFinger(), givesWay: order }, { ranked, open: [] })
+  givesWayOf({ ...shelfFinger(), givesWay: order }, { ranked, open: [], refused: [] })
 
 const ranked = [
   check('link2 pulled', 0.2, { part: 'link2' }),
@@ -35,5 +35,5 @@ it('what is not in the order may not come first', () => {
 
 it('without a margin nothing is said', () => {
   expect(judge([link, dip], ranked.slice(0, 2))).toMatchObject({ verdict: 'undecided' })
-  expect(givesWayOf(shelfFinger(), { ranked, open: [] })).toBeUndefined()
+  expect(givesWayOf(shelfFinger(), { ranked, open: [], refused: [] })).toBeUndefined()
 })

@@ -1,5 +1,6 @@
 /** What gives first: the checks of strength in the order in which they would give way. */
 import type { Design } from '../design/design.ts'
+import { missingThickness } from '../design/missing-thickness.ts'
 import type { NamedStrength } from '../strength/named-strength.ts'
 import type { Found } from '../strength/strength.ts'
 import type { RankedStrength, StrengthList } from './evaluation.ts'
@@ -22,7 +23,7 @@ export function strengthList(design: Design, checks: readonly NamedStrength[], u
     ranked.push({ figure, words, margin: margin.value, says, factor, ...under, ...membersOf(design, of, strength) })
   }
   ranked.sort((one, other) => one.margin - other.margin)
-  return { ranked, open, ...(unknown !== undefined && { unknown }) }
+  return { ranked, open, ...(unknown !== undefined && { unknown }), refused: missingThickness(design) }
 }
 
 /** Ids of what a check is looked at on; a part at a pin beside its pin. */

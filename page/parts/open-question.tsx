@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { caution, questionNamed, toldIn } from '../../report/index.ts'
+import { caution, problemsAsked, questionNamed, toldIn } from '../../report/index.ts'
 import type { OpenedQuestion } from '../state/opened-question.ts'
 import { useTallest } from '../state/use-tallest.ts'
 import { DesignTables } from './design-tables.tsx'
@@ -17,6 +17,7 @@ export function OpenQuestion(about: OpenedQuestion) {
   const { units = 'metric' } = told
   const { asks, sentence: answer } = questionNamed(question)
   const sentence = useTallest<HTMLParagraphElement>(`${question} ${shown.opening} ${units}`)
+  const problems = problemsAsked(told, question)
   const drawn = useMemo(
     () => (told.travel === undefined ? state.drawn && toldIn(units, state.drawn.evaluation) : told),
     [told, state.drawn, units],
@@ -35,7 +36,7 @@ export function OpenQuestion(about: OpenedQuestion) {
         <ReadyTrials store={store} history={open.history} shown={shown} />
       </div>
       <WorkBar store={store} open={open} />
-      {told.problems.length === 0 ? null : <ProblemList file={shown.name} problems={told.problems} />}
+      {problems.length === 0 ? null : <ProblemList file={shown.name} problems={problems} />}
       {drawn === undefined ? <Unmoving {...about} /> : <MovingFinger {...about} drawn={drawn} />}
     </>
   )

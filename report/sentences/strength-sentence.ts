@@ -6,7 +6,7 @@ import type { Told } from '../tables/told.ts'
 import { say } from '../tables/value-text.ts'
 import { cannotCloseClause } from './closed-clause.ts'
 import { shortfallClause } from './shortfall-clause.ts'
-import { asSentence, inside } from './words.ts'
+import { asSentence, inside, listed } from './words.ts'
 
 /** One sentence; a finger that does not close, or whose loads are not known, is told so, and nothing is claimed. */
 export function strengthSentence(evaluation: Told): string {
@@ -14,12 +14,18 @@ export function strengthSentence(evaluation: Told): string {
   const cannotClose = cannotCloseClause(evaluation)
   if (cannotClose !== undefined || strength === undefined)
     return asSentence(`nothing can be said about strength: ${cannotClose ?? 'the finger does not move'}`)
+  if (strength.refused.length > 0) return asSentence(`nothing is said about strength before ${placesOf(strength)} stated`)
   const clauses = [
     firstClause(evaluation, strength),
     openClause(strength),
     shortfallClause(evaluation, findingsOf(evaluation, 'strength')),
   ]
   return asSentence(clauses.filter((clause) => clause !== undefined).join('; '))
+}
+
+function placesOf({ refused }: StrengthList): string {
+  const places = refused.map(({ place }) => place)
+  return `${listed(places)} ${places.length === 1 ? 'is' : 'are'}`
 }
 
 function firstClause(evaluation: Told, strength: StrengthList): string {

@@ -68,9 +68,11 @@ export function firstToGive({ strength }: Told): ShownForces | undefined {
   return undefined
 }
 
+const NOTHING_ASKED: StrengthList = { ranked: [], open: [], refused: [] }
+
 /** The list for machines: as the engine has it, drive positions in degrees or mm with their unit. */
 export function strengthDocument({ strength, travel }: Told): object {
-  const { ranked, open, unknown }: StrengthList = strength ?? { ranked: [], open: [] }
+  const { ranked, open, unknown } = strength ?? NOTHING_ASKED
   const rows = ranked.map(({ at, ...check }) => ({
     ...check,
     ...(at && travel && { at: { drive: documentValue(at.drive, travel.driveUnit), arc_ratio: at.arc_ratio } }),
