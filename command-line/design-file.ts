@@ -17,21 +17,23 @@ export interface DesignFile {
  *         engine to say.
  */
 export async function readDesignFile(path: string, terminal: Terminal): Promise<DesignFile> {
-  if (path === '-') return { bytes: await readBounded(terminal.input()), name: 'design', shown: 'standard input' }
+  if (path === '-')
+    return { bytes: await readBounded(terminal.input(), documentLimit_bytes), name: 'design', shown: 'standard input' }
   try {
-    return { bytes: await readBounded(createReadStream(path)), name: designName(path), shown: path }
+    return { bytes: await readBounded(createReadStream(path), documentLimit_bytes), name: designName(path), shown: path }
   } catch (error) {
     throw asWrongUse(error, path)
   }
 }
 
-async function readBounded(stream: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+/** Reads up to one byte past a limit: enough to see that there is more. */
+export async function readBounded(stream: AsyncIterable<Uint8Array>, most_bytes: number): Promise<Uint8Array> {
   const chunks: Uint8Array[] = []
   let length_bytes = 0
   for await (const chunk of stream) {
     chunks.push(chunk)
     length_bytes += chunk.byteLength
-    if (length_bytes > documentLimit_bytes) break
+    if (length_bytes > most_bytes) break
   }
   return Buffer.concat(chunks)
 }

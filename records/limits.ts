@@ -29,10 +29,6 @@ export const storeLimits = {
   risksAtOnce: 20,
   /** Letters of a photo in base64: 2 MB, which a telephone's picture is brought down to. */
   photoLetters: 2_666_664,
-  /** Entries in one go: a lot of a hundred sets with fifty readings each is four times as few. */
-  entriesAtOnce: 20_000,
-  /** Columns of a table of readings: those that are known, and as many again that are passed over several times. */
-  columns: 100,
   /** How long a save waits for another program that writes to the same store: far longer than any save takes. */
   wait_ms: 5000,
 } as const

@@ -1,13 +1,21 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
 
 export { type BrokenRow, brokenDocument, brokenGround, brokenHeads, brokenRows, brokenSentence } from './breakage/broken-rows.ts'
-export { type BenchColumn, type BenchRow, benchColumns, type GaugeUncertainty, type ReadAgainst } from './checking/bench-row.ts'
+export {
+  type BenchColumn,
+  benchColumns,
+  columnWords,
+  guessColumns,
+  guessDecimal,
+  type NamedColumns,
+} from './checking/bench-columns.ts'
+export type { BenchRow, GaugeUncertainty, ReadAgainst } from './checking/bench-row.ts'
 export { type BenchTable, type ReadBenchTable, readBenchTable } from './checking/bench-table.ts'
 export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sentence.ts'
 export { type OutcomeRow, outcomeRows } from './checking/consequence-rows.ts'
 export { balloonFile, drawBalloons } from './checking/draw-balloons.ts'
 export { drawRun } from './checking/draw-run.ts'
-export { farOutside } from './checking/far-outside.ts'
+export { farOutside, farOutsideRows } from './checking/far-outside.ts'
 export { type FirstArticle, type FirstArticleAsked, type FirstArticleRow, firstArticle } from './checking/first-article.ts'
 export { firstArticleFile } from './checking/first-article-file.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
@@ -28,6 +36,7 @@ export { type NamedStudy, readStudy } from './checking/read-study.ts'
 export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'
 export { type KeptFound, standingFound } from './checking/standing-found.ts'
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
+export { fileRows, type TableRows, tableRows } from './checking/table-rows.ts'
 export { fittedLines, type TestedRow, testedRows } from './checking/tested-rows.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'

@@ -9,8 +9,8 @@ export interface ReadingsToKeep {
   readonly lot: string
   readonly who: string
   readonly table: BenchTable
-  /** Where the table comes from a file. */
-  readonly file?: { readonly name: string; readonly text: string }
+  /** Name of the file that the table comes from; the same rows are not taken twice for one lot. */
+  readonly file?: string | undefined
 }
 
 /** Numbers of the readings, and headings that nothing was taken from; or every problem by row and column, and nothing was kept. */
@@ -28,7 +28,12 @@ export function keepReadings(store: Store, { design, lot, who, table, file }: Re
   const serials = [...new Set(read.rows.map(({ serial }) => serial))]
   const articles = serials.map((serial) => ({ kind: 'article', lot, serial }) as const)
   const entries = [...articles, ...read.rows.map(readingEntry)]
-  const asked: NewEntries = { entries, who, engine: engineName, ...(file && { file: { lot, ...file } }) }
+  const asked: NewEntries = {
+    entries,
+    who,
+    engine: engineName,
+    ...(file !== undefined && { file: { lot, name: file, text: JSON.stringify(table.rows) } }),
+  }
   const answer = store.bench.keepEntries(design, asked)
   if ('kept' in answer) return { kept: answer.kept, passedOver: read.passedOver }
   const rows = [...serials.map((serial) => read.rows.find((row) => row.serial === serial)), ...read.rows]

@@ -1,5 +1,6 @@
 import type { Context, Hono } from 'hono'
 import * as z from 'zod'
+import { limits } from '../engine/index.ts'
 import { benchRules, entryWho, revisionNumber, type Store, storeLimits, typedEntry } from '../records/index.ts'
 import { benchColumns, serialSheet } from '../report/index.ts'
 import { engineName } from './engine-name.ts'
@@ -10,11 +11,14 @@ import { readBody } from './request-body.ts'
 import { refused } from './store-answers.ts'
 
 const entries = z.strictObject({ who: entryWho, entries: z.array(typedEntry).min(1).max(storeLimits.couponsAtOnce) })
-const cell = z.string().max(storeLimits.whyLength)
+const cell = z.string().max(limits.tableCell)
 const readings = z.strictObject({
   who: entryWho,
   lot: benchRules.name,
-  rows: z.array(z.array(cell).max(storeLimits.columns)).min(1).max(storeLimits.entriesAtOnce),
+  rows: z
+    .array(z.array(cell).max(limits.tableColumns))
+    .min(1)
+    .max(limits.tableRows + 1),
   named: z.partialRecord(z.enum(benchColumns), cell).optional(),
   decimal: z.enum(['point', 'comma']).optional(),
   file: z.string().max(storeLimits.givenNameLength).optional(),
@@ -68,7 +72,6 @@ async function readIn(context: Context, store: Store): Promise<Response> {
   if (body.refusal !== undefined) return body.refusal
   const { who, lot, rows, named, decimal, file } = body.value
   const table = { rows, ...(named && { named }), ...(decimal && { decimal }) }
-  const source = file === undefined ? {} : { file: { name: file, text: JSON.stringify(rows) } }
-  const answer = keepReadings(store, { design: context.req.param('name') ?? '', lot, who, table, ...source })
+  const answer = keepReadings(store, { design: context.req.param('name') ?? '', lot, who, table, file })
   return answer.problems === undefined ? context.json(answer, 201) : refused(context, answer.problems)
 }

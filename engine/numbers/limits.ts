@@ -12,6 +12,15 @@ export const limits = {
   /** Problems listed of one file. Nobody mends more in one go, and a garbled file could give one a byte. */
   problems: 200,
 
+  /** Bytes of a table of readings: 25,000 rows of 200 letters; whatever is longer is another file. */
+  tableBytes: 5_000_000,
+  /** Rows of a table below its heading: a lot of a hundred sets with fifty readings each is a quarter of them. */
+  tableRows: 20_000,
+  /** Columns of a table: those that are known, and several times as many that are passed over. */
+  tableColumns: 100,
+  /** Letters in a cell of a table: as long as a note in a design. */
+  tableCell: 4000,
+
   /** Parts, pins, stops, springs and toggles of one finger; equations grow with the cube of them. A finger has 6 to 20. */
   parts: 200,
   pins: 300,

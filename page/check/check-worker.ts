@@ -1,6 +1,5 @@
 /// <reference lib="webworker" />
 /** Judges the sets of a file of readings apart from the page. */
-import { CsvError, parse } from 'csv-parse/browser/esm/sync'
 import {
   type Characteristic,
   consequences,
@@ -9,14 +8,14 @@ import {
   measuredSpread,
   readVariation,
 } from '../../engine/index.ts'
-import { type ReadReadings, readReadings } from '../../report/index.ts'
+import { fileRows, type ReadReadings, readReadings } from '../../report/index.ts'
 import type { OpenedReadings, PageSet } from './readings.ts'
 
 /** Text of a design, and a file of readings. */
 export interface CheckAsked {
   readonly text: string
   readonly file: string
-  readonly csv: string
+  readonly bytes: Uint8Array
 }
 
 /** What the worker says: what is known now, and whether more follows. */
@@ -35,11 +34,11 @@ addEventListener('message', ({ data }: MessageEvent<CheckAsked>) => {
 })
 
 /** All sets first, then each with its yield. */
-function* judgedReadings({ text, file, csv }: CheckAsked): Generator<CheckTold> {
+function* judgedReadings({ text, file, bytes }: CheckAsked): Generator<CheckTold> {
   const variation = readVariation(text)
   if (variation.value === undefined) return yield { opened: { file, text, problems: variation.problems }, isAll: true }
   const plan = inspectionPlan(variation.value)
-  const read = readRows(csv, plan)
+  const read = readRows(bytes, plan)
   if (read.sets === undefined) return yield { opened: { file, text, problems: read.problems }, isAll: true }
   const sets: PageSet[] = read.sets.map(({ serial, readings }) => ({
     serial,
@@ -55,17 +54,7 @@ function* judgedReadings({ text, file, csv }: CheckAsked): Generator<CheckTold> 
   }
 }
 
-function readRows(csv: string, plan: readonly Characteristic[]): ReadReadings {
-  const rows = rowsOf(csv)
-  if (!('fault' in rows)) return readReadings(rows.rows, plan)
-  return { problems: [{ code: 'no table', place: '', found: rows.fault, needed: 'comma-separated values' }] }
-}
-
-function rowsOf(csv: string): { readonly rows: readonly (readonly string[])[] } | { readonly fault: string } {
-  try {
-    return { rows: parse(csv, { bom: true, delimiter: [',', ';', '\t'], relax_column_count: true }) }
-  } catch (error) {
-    if (error instanceof CsvError) return { fault: error.message }
-    throw error
-  }
+function readRows(bytes: Uint8Array, plan: readonly Characteristic[]): ReadReadings {
+  const rows = fileRows(bytes)
+  return rows.problems === undefined ? readReadings(rows.value, plan) : { problems: rows.problems }
 }

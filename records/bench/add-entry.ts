@@ -102,7 +102,7 @@ function addArticle(owner: Owner, { lot, serial, piece }: EntryOf<'article'>, { 
 }
 
 function readingRow(owner: Owner, entry: EntryOf<'reading'>) {
-  const { kind: _, serial, characteristic, visit, value, gauge, ...typed } = entry
+  const { kind: _, serial, characteristic, visit, value, gauge, by, date, ...typed } = entry
   const { found = null, x = null, y = null, uncertainty = null, corrects = null, reason = null } = typed
   const size = value !== undefined && 'least' in value ? value : { least: null, most: null }
   const at = value !== undefined && 'x_mm' in value ? value : { x_mm: null, y_mm: null, uncertainty_mm: null }
@@ -110,6 +110,7 @@ function readingRow(owner: Owner, entry: EntryOf<'reading'>) {
     ...{ article: articleOf(owner, serial), characteristic, visit, found, x, y, uncertainty, ...size },
     ...{ at_x_mm: at.x_mm, at_y_mm: at.y_mm, uncertainty_mm: at.uncertainty_mm },
     ...{ gauge: gauge === undefined ? null : gaugeNamed(owner, gauge), corrects, reason },
+    ...{ measured_by: by ?? null, measured_on: date ?? null },
   }
 }
 

@@ -34,7 +34,7 @@ export interface LotEntry extends Signed {
 }
 
 /** A reading that is kept. One that another corrects does not stand any more, nor does one without a value. */
-export interface KeptReading extends Signed, Omit<EntryOf<'reading'>, 'kind' | 'serial'> {
+export interface KeptReading extends Signed, Omit<EntryOf<'reading'>, 'kind' | 'serial' | 'number'> {
   readonly id: number
   /** Number of the reading that corrects it. */
   readonly correctedBy?: number

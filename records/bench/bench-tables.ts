@@ -78,6 +78,8 @@ interface ReadingColumns {
   readonly uncertainty_mm: number | null
   readonly gauge: number | null
   readonly import: number | null
+  readonly measured_by: string | null
+  readonly measured_on: string | null
 }
 
 interface TestColumns {

@@ -42,6 +42,11 @@ const reading = z.strictObject({
     ])
     .optional(),
   gauge: name.optional(),
+  /** Who measured and on which day, where it is told beside who enters it and when. */
+  by: who.optional(),
+  date: day.optional(),
+  /** Its own number in the table that it comes from: a later entry of the same table that corrects this number means it. */
+  number: entryId.optional(),
   ...corrected,
 })
 /** What the coater says of a lot: the thicknesses of the coupons, and how it was cured. */

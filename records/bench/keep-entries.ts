@@ -26,9 +26,12 @@ export function keepEntries(database: Database, { name, asked, made }: EntriesTo
     const { who, engine } = asked
     const sign = { who, engine, made }
     const signed = tried('file', problems, () => ({ ...sign, ...imported(owner, asked.file, sign) })) ?? sign
+    const numbered = new Map<number, number>()
     for (const [index, entry] of asked.entries.entries()) {
-      const id = tried(`entry ${index + 1}`, problems, () => addEntry(owner, fitting(entry), signed))
-      if (id !== undefined && entry.kind === 'reading') kept.push(id)
+      const id = tried(`entry ${index + 1}`, problems, () => addEntry(owner, pointing(fitting(entry), numbered), signed))
+      if (id === undefined || entry.kind !== 'reading') continue
+      kept.push(id)
+      if (entry.number !== undefined) numbered.set(entry.number, id)
     }
     if (problems.length > 0) throw new Undone()
   })
@@ -47,6 +50,12 @@ function fitting(entry: BenchEntry): BenchEntry {
   if (checked.success) return checked.data
   const [{ path, message }] = checked.error.issues
   throw new Misfit({ code: 'does not fit', found: `${path.join('.')} that ${message}`, needed: 'words and numbers that fit' })
+}
+
+/** A reading that corrects one of the same batch is pointed to where that one stands here. */
+function pointing(entry: BenchEntry, numbered: ReadonlyMap<number, number>): BenchEntry {
+  if (entry.kind !== 'reading' || entry.corrects === undefined) return entry
+  return { ...entry, corrects: numbered.get(entry.corrects) ?? entry.corrects }
 }
 
 /** Takes back everything of the batch. */

@@ -48,11 +48,11 @@ function readingsOf({ database }: Owner, article: number): readonly KeptReading[
     .where('readings.article', '=', article)
     .orderBy('readings.id')
   return rowsOf(database, query).map((row) => {
-    const { article: _, import: __, least, most, at_x_mm, at_y_mm, uncertainty_mm, ...rest } = row
+    const { article: _, import: __, least, most, at_x_mm, at_y_mm, uncertainty_mm, measured_by, measured_on, ...rest } = row
     const size = least === null || most === null ? {} : { value: { least, most } }
     const at =
       at_x_mm === null || at_y_mm === null ? {} : { value: { x_mm: at_x_mm, y_mm: at_y_mm, uncertainty_mm: uncertainty_mm ?? 0 } }
-    return { ...withoutNulls(rest), ...size, ...at }
+    return { ...withoutNulls({ ...rest, by: measured_by, date: measured_on }), ...size, ...at }
   })
 }
 

@@ -1,23 +1,7 @@
 import type { Characteristic, Problem, Reading } from '../../engine/index.ts'
+import type { BenchCells, BenchColumn } from './bench-columns.ts'
 import { readReadings } from './read-readings.ts'
-
-/** Columns of a table for the bench book. */
-export const benchColumns = [
-  'serial',
-  'characteristic',
-  'found',
-  'x',
-  'y',
-  'uncertainty',
-  'visit',
-  'gauge',
-  'corrects',
-  'reason',
-] as const
-export type BenchColumn = (typeof benchColumns)[number]
-
-/** A row by its columns; empty where nothing stands. */
-export type BenchCells = Readonly<Record<BenchColumn, string>>
+import { withUnit } from './unit-column.ts'
 
 /** One reading as it was typed and as it was read; without `reading` it takes back the one that it corrects. */
 export interface BenchRow {
@@ -29,6 +13,11 @@ export interface BenchRow {
   readonly typed: Partial<Record<'found' | 'x' | 'y' | 'uncertainty', string>>
   readonly visit: 'before coating' | 'finished'
   readonly gauge?: string
+  /** Who measured, and on which day, where the table says so. */
+  readonly by?: string
+  readonly date?: string
+  /** Its own number in the table, by which a later row corrects it. */
+  readonly number?: number
   readonly corrects?: number
   readonly reason?: string
 }
@@ -65,7 +54,9 @@ const VISITS: Readonly<Record<string, BenchRow['visit']>> = {
 
 /** Reads one row of a table of readings. */
 export function readBenchRow(typed: TypedRow, against: ReadAgainst): ReadRow {
-  const { row, cells, decimal } = typed
+  const { row, decimal } = typed
+  const cells = withUnit(typed.cells)
+  if (cells === undefined) return { problems: [twoUnits(typed)] }
   const wrong = wrongCell(cells, against)
   if (wrong !== undefined) return { problems: [{ ...wrong.problem, place: `row ${row}, ${wrong.column}` }] }
   const takesBack = cells.corrects !== '' && cells.found === '' && cells.x === '' && cells.y === ''
@@ -77,11 +68,17 @@ export function readBenchRow(typed: TypedRow, against: ReadAgainst): ReadRow {
     value: {
       ...{ row, serial, characteristic: reading.characteristic, visit: VISITS[cells.visit] },
       typed: filled({ found: cells.found, x: cells.x, y: cells.y, uncertainty: cells.uncertainty }),
-      ...filled({ gauge: cells.gauge, reason: cells.reason }),
+      ...filled({ gauge: cells.gauge, by: cells.by, date: cells.date, reason: cells.reason }),
+      ...(cells.reading !== '' && { number: Number(cells.reading) }),
       ...(cells.corrects !== '' && { corrects: Number(cells.corrects) }),
       ...(!takesBack && { reading }),
     },
   }
+}
+
+function twoUnits({ row, cells }: TypedRow): Problem {
+  const found = `${cells.unit}, beside ${[cells.found, cells.x, cells.y].filter((typed) => typed !== '').join(', ')}`
+  return { code: 'wrong value', place: `row ${row}, unit`, found, needed: 'one unit, beside the number or in its own column' }
 }
 
 interface WrongCell {
@@ -96,12 +93,24 @@ function wrongCell(cells: BenchCells, { gauges }: ReadAgainst): WrongCell | unde
     return { column, problem: { code: found === '' ? 'missing' : 'wrong value', found: found || 'nothing', needed } }
   }
   if (VISITS[cells.visit] === undefined) return wrong('visit', 'finished, before coating, or nothing')
-  if (!/^([1-9]\d{0,8})?$/.test(cells.corrects)) return wrong('corrects', 'the number of the reading that it corrects')
+  if (cells.date !== '' && !isDay(cells.date)) return wrong('date', 'a day as year-month-day, such as 2031-04-05')
+  if (!ENTRY.test(cells.reading)) return wrong('reading', 'a whole number from 1, or nothing')
+  if (!ENTRY.test(cells.corrects)) return wrong('corrects', 'the number of the reading that it corrects')
   if (cells.corrects !== '' && cells.reason === '') return wrong('reason', 'why it corrects another')
   if (cells.corrects === '' && cells.reason !== '')
     return wrong('corrects', 'the number of the reading that it corrects, or no reason')
   const isKnown = cells.gauge === '' || gauges.some(({ gauge }) => gauge === cells.gauge)
   return isKnown ? undefined : wrong('gauge', gaugesNeeded(gauges))
+}
+
+/** The number of a reading, or nothing. */
+const ENTRY = /^([1-9]\d{0,8})?$/
+
+/** Day and month in another order cannot be told apart, so that only one way of writing is taken. The thirtieth of February is no day. */
+function isDay(typed: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(typed)) return false
+  const moment = Date.parse(`${typed}T00:00:00Z`)
+  return Number.isFinite(moment) && new Date(moment).toISOString().startsWith(typed)
 }
 
 const gaugesNeeded = (gauges: readonly GaugeUncertainty[]): string =>
