@@ -7,6 +7,7 @@ import { readCoatings } from './read-coatings.ts'
 import { readDimensions } from './read-dimensions.ts'
 import { readDrive, readRelease } from './read-drive.ts'
 import { readFactors } from './read-factors.ts'
+import { readGrease } from './read-grease.ts'
 import { readStops, type Workbench } from './read-joints.ts'
 import { readLoadCases, readToggles, readWeight } from './read-loads.ts'
 import { readBought, readMaking, readOrders } from './read-making.ts'
@@ -37,12 +38,14 @@ export function assembled(reading: Reading, name: string): Design | undefined {
   reportCoatedSizes(reading, made)
   reportPressFits(reading, made)
   const stated = statedOnly(bench)
-  const { parts, pins, springs, drive } = made
+  const { parts, pins, stops, springs, drive } = made
+  const grease = readGrease({ reading, pins, stops, springs })
   const benchTests = readBenchTests(reading)
   const requirements = readRequirements({ reading, tests: benchTests }, figureScope(document, pins))
   reportMissingThickness(reading, { ...made, requirements })
   const riskScales = readRiskScales(reading)
   const rest = {
+    ...(grease && { grease }),
     requirements,
     benchTests,
     demands: readDemands({ reading, tests: benchTests }),

@@ -16,6 +16,7 @@ const bounds: readonly (readonly [place: string, most: number])[] = [
   ['loadCases', limits.loadCases],
   ['toggles', limits.toggles],
   ['requirements', limits.requirements],
+  ['grease', limits.greasePoints],
   ['orders', limits.orders],
   ['bought', limits.boughtItems],
   ['demands', limits.demands],

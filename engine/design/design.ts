@@ -8,6 +8,7 @@
 
 import type { Screw } from './screws/screw.ts'
 import type { Drive } from './sections/drive.ts'
+import type { GreasePoint } from './sections/grease.ts'
 import type { Pin, Stop, Toggle } from './sections/joints.ts'
 import type { LoadCase, Port } from './sections/loads.ts'
 import type { BoughtItem, Making, Order } from './sections/making.ts'
@@ -19,6 +20,7 @@ import type { FrictionPair } from './sections/surface-pairs.ts'
 import type { Member, Requirement, Use } from './sections/use.ts'
 
 export type * from './sections/drive.ts'
+export type * from './sections/grease.ts'
 export type * from './sections/joints.ts'
 export type * from './sections/loads.ts'
 export type * from './sections/making.ts'
@@ -28,6 +30,7 @@ export type * from './sections/proving.ts'
 export type * from './sections/sizes.ts'
 export type * from './sections/springs.ts'
 export type * from './sections/surface-pairs.ts'
+export type * from './sections/surfaces.ts'
 export type * from './sections/use.ts'
 
 export interface Design {
@@ -56,6 +59,8 @@ export interface Design {
   readonly use?: Use
   /** Absent when none are stated. */
   readonly screws?: readonly Screw[]
+  /** Where the bench greases; absent when not stated. */
+  readonly grease?: readonly GreasePoint[]
   /** What is to give way under too much load, the first first; absent when not stated. */
   readonly givesWay?: readonly Member[]
   /** By how much a strength must exceed its stress, yielding and breaking; absent when not stated. */

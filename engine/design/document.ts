@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import { benchTest, demand, risk, riskScales } from './proving/schema-proving.ts'
 import { coating } from './schema-coatings.ts'
+import { greasePoint } from './schema-grease.ts'
 import { drive, loadCase, release, requirement, stop, toggle, weight } from './schema-joints.ts'
 import { byId, dimensionNeeded, dimensionPattern, name, note, partThing, rowName } from './schema-leaves.ts'
 import { boughtItem, making, order } from './schema-making.ts'
@@ -70,6 +71,10 @@ export const documentSchema = z.strictObject(
     screws: byId(screw, {
       what: 'screws',
       description: 'Screws in threads of parts, such as those that hold the mount.',
+    }).optional(),
+    grease: byId(greasePoint, {
+      what: 'grease points',
+      description: 'Where the finger is greased when it is put together.',
     }).optional(),
     use: use.optional(),
     givesWay: givesWay.optional(),

@@ -138,6 +138,8 @@ describe('a document that uses every key', () => {
       tolerance: { kind: 'zone', zone: 'H7', lower: 0, upper: expect.closeTo(0.012, 12), law: { kind: 'uniform' } },
       hasPositionBonus: true,
       positionZone_mm: 0.02,
+      edge: { from_mm: 0, to_mm: -0.2 },
+      roughness_mm: expect.closeTo(0.0008, 12),
     })
   })
 
@@ -146,7 +148,14 @@ describe('a document that uses every key', () => {
     // SOURCE hand (as typed; 9 g = 0.009 kg; 0.2 oz = 0.2 · 0.45359237 kg / 16; 90° = π/2)
     expect(middle.holes[3].slot).toEqual({ length_mm: 6, along_rad: 0 })
     expect(middle.edges).toEqual([
-      { id: 'shelf', kind: 'straight', from: { x_mm: 20, y_mm: -3 }, to: { x_mm: 26, y_mm: -3 }, profileZone_mm: 0.02 },
+      {
+        id: 'shelf',
+        kind: 'straight',
+        from: { x_mm: 20, y_mm: -3 },
+        to: { x_mm: 26, y_mm: -3 },
+        profileZone_mm: 0.02,
+        roughness_mm: 0.0004,
+      },
       {
         id: 'boss',
         kind: 'arc',

@@ -2,6 +2,7 @@ import { limits } from '../numbers/limits.ts'
 import type { Edge, Hole, Point } from './design.ts'
 import type { Document } from './document.ts'
 import { readPair, readXY, wholeTurn_rad } from './read-points.ts'
+import { readRoughness, readSurface } from './read-surfaces.ts'
 import { readTolerance } from './read-tolerance.ts'
 import type { Reading } from './reading.ts'
 
@@ -29,6 +30,7 @@ export function readHole(id: string, typed: TypedHole, { place, reading }: Place
     ...(zone_mm !== undefined && { positionZone_mm: zone_mm }),
     ...(typed.positionBonus && { hasPositionBonus: bonusOf(place, typed, reading) }),
     ...(typed.datum && { isDatum: datumOf(place, typed, reading) }),
+    ...readSurface(place, typed, reading),
     ...(typed.slot && {
       slot: {
         length_mm: reading.size(`${place}.slot.length`, typed.slot.length),
@@ -70,9 +72,12 @@ function datumOf(place: string, { position }: TypedHole, reading: Reading): true
   return true
 }
 
-function profileOf(place: string, { profile }: TypedEdge, reading: Reading): Pick<Edge, 'profileZone_mm'> {
-  if (profile === undefined) return {}
-  return { profileZone_mm: reading.atLeast(`${place}.profile`, profile, { kind: 'length', least: 0 }) }
+function surfaceOf(place: string, typed: TypedEdge, reading: Reading): Pick<Edge, 'profileZone_mm' | 'roughness_mm'> {
+  const { profile } = typed
+  return {
+    ...(profile !== undefined && { profileZone_mm: reading.atLeast(`${place}.profile`, profile, { kind: 'length', least: 0 }) }),
+    ...readRoughness(place, typed.roughness, reading),
+  }
 }
 
 /** A boundary of a part for stops, by its id. @param place of the edge */
@@ -89,7 +94,7 @@ export function readEdge(id: string, typed: TypedEdge, { place, reading }: Place
         needed: `at least ${limits.sizeLeast_mm} mm`,
       })
     }
-    return { id, kind: 'straight', from, to, ...profileOf(place, typed, reading) }
+    return { id, kind: 'straight', from, to, ...surfaceOf(place, typed, reading) }
   }
   const from_rad = reading.quantity(`${place}.from`, typed.from, 'angle')
   const to_rad = reading.quantity(`${place}.to`, typed.to, 'angle')
@@ -109,6 +114,6 @@ export function readEdge(id: string, typed: TypedEdge, { place, reading }: Place
     from_rad,
     to_rad,
     solid: typed.solid,
-    ...profileOf(place, typed, reading),
+    ...surfaceOf(place, typed, reading),
   }
 }

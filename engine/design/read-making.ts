@@ -1,4 +1,5 @@
 import type { BoughtItem, Making, Order, Part, Pin, Spring } from './design.ts'
+import { indicesOf } from './indices-of.ts'
 import type { Reading } from './reading.ts'
 
 interface Bench {
@@ -29,24 +30,6 @@ export function readOrders(bench: Bench): readonly Order[] {
       each: money(`${place}.each`, typed.each, reading),
       blank: money(`${place}.blank`, typed.blank ?? 0, reading),
     }
-  })
-}
-
-interface Known {
-  readonly reading: Reading
-  readonly known: readonly { readonly id: string }[]
-  readonly what: 'parts' | 'pins' | 'springs'
-}
-
-function indicesOf(place: string, typed: readonly string[] | undefined, { reading, known, what }: Known): readonly number[] {
-  return (typed ?? []).map((name, at) => {
-    const index = known.findIndex(({ id }) => id === name)
-    const isFirst = typed?.indexOf(name) === at
-    if (index < 0 && !reading.wasTakenOut(`${what}.${name}`)) {
-      reading.unknownName(`${place}.${at}`, { typed: name, what: `one of ${what}`, known: known.map(({ id }) => id) })
-    }
-    if (!isFirst) reading.report({ code: 'too many', place: `${place}.${at}`, found: `${name} twice`, needed: 'each once' })
-    return index
   })
 }
 

@@ -5,7 +5,9 @@ import { polygon } from './polygon.ts'
 import { coatingNamed } from './read-coatings.ts'
 import { readEdge, readHole } from './read-features.ts'
 import { readPair, readXY } from './read-points.ts'
+import { readRacks } from './read-racks.ts'
 import { readSlices } from './read-slices.ts'
+import { readSurfacesOfPart } from './read-surfaces.ts'
 import type { Reading } from './reading.ts'
 import { reportBrokenHoles } from './report-broken-holes.ts'
 
@@ -60,6 +62,8 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
     role: typed.role,
     ...(material && { material }),
     ...coatingOf(place, typed, rows),
+    ...readRacks(`${place}.racks`, { typed: typed.racks, outline }, reading),
+    ...readSurfacesOfPart(place, typed, reading),
     ...(typed.thickness !== undefined && { thickness_mm: reading.size(`${place}.thickness`, typed.thickness) }),
     ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
     ...(typed.centreOfMass && { centreOfMass: readXY(`${place}.centreOfMass`, typed.centreOfMass, reading) }),
@@ -77,10 +81,11 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
   }
 }
 
-function coatingOf(place: string, { coating, masked = [] }: TypedPart, rows: Rows): Pick<Part, 'coating' | 'masked'> {
-  if (coating === undefined && masked.length > 0) {
-    const found = `${masked.join(' and ')} masked, and no coating`
-    const wayOut = 'Give the coating, or leave masked out.'
+function coatingOf(place: string, typed: TypedPart, rows: Rows): Pick<Part, 'coating' | 'masked'> {
+  const { coating, masked = [], racks = [] } = typed
+  if (coating === undefined && masked.length + racks.length > 0) {
+    const found = masked.length > 0 ? `${masked.join(' and ')} masked, and no coating` : 'places for a rack, and no coating'
+    const wayOut = 'Give the coating, or leave masked and racks out.'
     rows.reading.report({ code: 'missing', place: `${place}.coating`, found, needed: 'a coating', wayOut })
   }
   const named = coating === undefined ? undefined : coatingNamed(`${place}.coating`, coating, rows)

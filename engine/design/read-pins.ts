@@ -3,6 +3,7 @@ import type { FrictionPair, Hole, HoleRef, Part, Pin } from './design.ts'
 import type { Document } from './document.ts'
 import { coatingNamed } from './read-coatings.ts'
 import { materialNamed, type Rows } from './read-parts.ts'
+import { readSurface } from './read-surfaces.ts'
 import { readTolerance } from './read-tolerance.ts'
 import type { Reading } from './reading.ts'
 import { notFound, References } from './references.ts'
@@ -58,6 +59,7 @@ function readPin(id: string, typed: TypedPin, shelf: Shelf): Pin {
     ...(typed.tolerance !== undefined && { tolerance: readTolerance(typed.tolerance, toleranced) }),
     ...(material && { material }),
     ...(coating && { coating }),
+    ...readSurface(place, typed, reading),
     friction: frictionNamed(`${place}.friction`, typed.friction, shelf),
     fixedIn: readFixedIn(place, typed, { joins, find, reading }),
     shear: typed.shear ?? 'double',

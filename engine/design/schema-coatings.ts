@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { choice, length, note, object, plain } from './schema-leaves.ts'
+import { length, note, object, plain } from './schema-leaves.ts'
 
 const text = (needed: string) => z.string({ error: needed })
 
@@ -34,9 +34,3 @@ export const coating = object({
     .describe('The heat that the part sees.'),
   source: note('the source of these values').describe('Where the values come from.'),
 })
-
-/** `masked` of a part. */
-export const masked = z
-  .array(choice(['holes', 'edges'], 'What is kept free of the coating.'), { error: 'a list of holes, edges' })
-  .max(2, { error: 'at most holes and edges' })
-  .describe('What the coater masks: it keeps its size.')

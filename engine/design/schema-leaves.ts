@@ -35,6 +35,8 @@ export const pinId = meant(id, { is: 'name', of: 'pins' })
 export const loadCaseId = meant(id, { is: 'name', of: 'loadCases' })
 /** The id of a spring that stands elsewhere in the document. */
 export const springId = meant(id, { is: 'name', of: 'springs' })
+/** The id of a stop that stands elsewhere in the document. */
+export const stopId = meant(id, { is: 'name', of: 'stops' })
 const wordsOfId = { part: partId, hole: thingOfPart('holes'), pad: thingOfPart('pads') }
 /** The id of something by its word; of a hole or pad, it is one of the part that is named beside it. */
 export const idOf = (thing: keyof typeof wordsOfId) => wordsOfId[thing].describe(`Id of a ${thing}.`)
@@ -104,6 +106,13 @@ export const byId = <T extends z.ZodType>(
   thing: T,
   { what, description }: { readonly what: string; readonly description: string },
 ) => z.record(id, thing, { error: `an object of ${what}, each under its id` }).describe(`${description} Each under its id.`)
+
+/** A list of ids of things, that may be left out; `what` says which. */
+export const listOf = <T extends z.ZodType>(thing: T, what: string) =>
+  z
+    .array(thing, { error: `a list of ${what}` })
+    .max(limits.thingsOfOrder, { error: `at most ${limits.thingsOfOrder} ${what}` })
+    .optional()
 
 /** An angle with its unit. */
 export const angle = quantity('angle')

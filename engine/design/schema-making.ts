@@ -1,21 +1,12 @@
 /** What is ordered, bought and done by hand: the part of the document that answers what a set costs. */
-import * as z from 'zod'
-import { limits } from '../numbers/limits.ts'
-import { id, idNeeded, name, object, partId, pinId, plain, quantity } from './schema-leaves.ts'
-import { meant } from './schema-meaning.ts'
-
-const listOf = <T extends z.ZodType>(thing: T, what: string) =>
-  z
-    .array(thing, { error: `a list of ${what}` })
-    .max(limits.thingsOfOrder, { error: `at most ${limits.thingsOfOrder} ${what}` })
-    .optional()
+import { idNeeded, listOf, name, object, partId, pinId, plain, quantity, springId } from './schema-leaves.ts'
 
 /** One entry of `orders`. */
 export const order = object({
   process: name('the process').describe('What the shop does, such as milled from bar, ground, hard anodized.'),
   parts: listOf(partId, 'parts').describe(`Parts that it is done to: ${idNeeded}.`),
   pins: listOf(pinId, 'pins').describe('Pins that it is done to.'),
-  springs: listOf(meant(id, { is: 'name', of: 'springs' }), 'springs').describe('Springs that it is done to.'),
+  springs: listOf(springId, 'springs').describe('Springs that it is done to.'),
   setUp: plain('160').optional().describe('What the shop asks once for a batch. Default: 0.'),
   each: plain('42').describe('What it asks for every piece.'),
   blank: plain('3.1').optional().describe('What the material of one piece costs, where it is charged apart. Default: 0.'),

@@ -9,6 +9,7 @@ import type { QuantityKind } from '../numbers/quantity.ts'
 export type NamedSection =
   | 'parts'
   | 'pins'
+  | 'stops'
   | 'springs'
   | 'loadCases'
   | 'friction'

@@ -1,6 +1,5 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
-import { masked } from './schema-coatings.ts'
 import {
   angle,
   byId,
@@ -21,6 +20,7 @@ import {
 } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
 import { slices } from './schema-slices.ts'
+import { masked, racks, roughness, surface, surfacesOfPart } from './schema-surfaces.ts'
 import { profile, tolerance } from './schema-tolerance.ts'
 
 const ofAnyKind = { is: 'size' } as const
@@ -110,9 +110,10 @@ const hole = object({
   })
     .optional()
     .describe('Makes the hole an obround whose middle is x, y.'),
+  ...surface,
 })
 
-const straightEdge = object({ from: pair, to: pair, profile: profile.optional() }).describe(
+const straightEdge = object({ from: pair, to: pair, profile: profile.optional(), roughness }).describe(
   'A straight edge; the solid lies to the right of from → to.',
 )
 const arcEdge = object({
@@ -122,6 +123,7 @@ const arcEdge = object({
   to: angle.describe('Counter-clockwise after from, by less than a turn.'),
   solid: choice(['inside', 'outside'], 'On which side of the arc the part is solid.'),
   profile: profile.optional(),
+  roughness,
 }).describe('A round edge, counter-clockwise from one angle to the other.')
 
 const place = object({ x: length, y: length })
@@ -136,6 +138,8 @@ export const part = object({
   material: materialName.optional().describe('A row of the table of materials, or of materials of this document.'),
   coating: coatingName.optional().describe('A row of the table of coatings, or of coatings of this document.'),
   masked: masked.optional(),
+  racks: racks.optional(),
+  ...surfacesOfPart,
   thickness: length.optional(),
   mass: quantity('mass').optional().describe('Default: that of a plate with this outline, thickness and material.'),
   centreOfMass: place.optional().describe('In the part’s own frame. Default: the centre of the outline.'),
@@ -177,6 +181,7 @@ export const pin = object({
       'The part the pin does not turn in. Default when it joins two parts: the first; with three or more it must be given.',
     ),
   friction: frictionName.describe('A pair of this document’s friction.'),
+  ...surface,
   shear: choice(['single', 'double'], 'In how many sections the pin is sheared. Default: double.').optional(),
   drag: quantity('couple').optional().describe('Torque that resists any turn of this pin, whatever the load. Default: 0.'),
 })

@@ -110,6 +110,7 @@ export const namedSections: ReadonlySet<PropertyKey> = new Set([
   'stops',
   'springs',
   'screws',
+  'grease',
   'loadCases',
   'toggles',
   'requirements',

@@ -27,6 +27,7 @@ export const limits = {
   stops: 50,
   springs: 50,
   screws: 50,
+  greasePoints: 50,
   toggles: 50,
   /** Holes that one pin goes through. */
   holesOfPin: 12,
@@ -35,6 +36,8 @@ export const limits = {
   edgesOfPart: 200,
   padsOfPart: 100,
   outlinePoints: 2000,
+  /** Places where a rack touches a part: two hold it, three keep it from turning. */
+  racksOfPart: 20,
   /** Slices of a part across the width; a fork has two. */
   acrossOfPart: 10,
   dimensions: 500,
@@ -100,6 +103,8 @@ export const limits = {
 
   /** Least diameter, radius, length of an edge and distance of the pins of a toggle: below it a shop cannot make it. */
   sizeLeast_mm: 0.001,
+  /** Roughest surface, Ra: grade N12, which is cast or sawn; more is a length that was typed in mm. */
+  roughness_mm: 0.05,
   /** Most that a pin may be larger than the hole it is pressed into, as a share of its diameter; more would split a lug. */
   pressFit_ratio: 0.01,
   /** Friction coefficients above this are gears or glue. */

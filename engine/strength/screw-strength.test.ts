@@ -26,6 +26,7 @@ const screw = (changes: Partial<Screw> = {}): Screw => ({
   class: classNamed('8.8'),
   part: 0,
   engagement_mm: 6,
+  tapped: {},
   torque_Nmm: 600,
   turning: { kind: 'coefficient', torque_ratio: 0.2 },
   scatter_ratio: 0.25,

@@ -141,11 +141,18 @@ function wordsInk(blocks: readonly WordsBlock[], sheet: Box): { readonly top: nu
     ...own.flatMap((line) => wrappedWords(line, width, size)).map((words) => ({ words, heavy: false })),
     { words: '', heavy: false },
   ])
-  const [first, second] = [lines.filter((_, index) => index % 2 === 0).flat(), lines.filter((_, index) => index % 2 === 1).flat()]
+  const [first, second] = evenColumns(lines)
   const top = sheet.bottom - Math.max(titleSize.height, LINE * (Math.max(first.length, second.length) + 1))
   const column = (rows: typeof first, left: number): readonly Ink[] =>
     rows.flatMap(({ words, heavy }, index) =>
       words === '' ? [] : [say(words, { x: left, y: top + LINE * (index + 1) }, { size, heavy })],
     )
   return { top, ink: [...column(first, sheet.left + INSET), ...column(second, sheet.left + 2 * INSET + width)] }
+}
+
+/** Blocks in their order as two columns of which the longer is as short as it can be. */
+function evenColumns<Line>(blocks: readonly (readonly Line[])[]): readonly [readonly Line[], readonly Line[]] {
+  const splits = blocks.map((_, after) => [blocks.slice(0, after + 1).flat(), blocks.slice(after + 1).flat()] as const)
+  const height = (columns: readonly (readonly Line[])[]): number => Math.max(...columns.map(({ length }) => length))
+  return splits.reduce((best, split) => (height(split) < height(best) ? split : best))
 }

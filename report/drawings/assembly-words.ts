@@ -15,6 +15,7 @@ export function assemblyWords(evaluation: Evaluation, list: PartsList): readonly
     { heading: 'Order of assembly', lines: orderLines(design, numbersOf(list)) },
     { heading: 'Screws', lines: screwLines(design) },
     { heading: 'Where it turns', lines: turningLines(design) },
+    { heading: 'Grease', lines: greaseLines(design) },
     { heading: 'Closes and lets go: try every finger before it leaves the bench', lines: checkLines(evaluation) },
   ].filter(({ lines }) => lines.length > 0)
 }
@@ -55,10 +56,22 @@ function turningLines({ pins, stops }: Design): readonly string[] {
   for (const { id, friction } of pins) pairs.set(friction.name, [...(pairs.get(friction.name) ?? []), `pin ${id}`])
   for (const { id, friction } of stops) pairs.set(friction.name, [...(pairs.get(friction.name) ?? []), `stop ${id}`])
   const lines = [...pairs].map(([name, places]) => `${places.join(', ')}: ${name}.`)
-  return [
-    ...lines,
-    'Grease only what these words name: another friction is another finger. Move every joint by hand, it must fall by itself.',
-  ]
+  return [...lines, 'Another friction is another finger. Move every joint by hand, it must fall by itself.']
+}
+
+/** A design that names no grease point is not greased: what it was reckoned with has none. */
+function greaseLines({ grease = [], pins, stops, springs }: Design): readonly string[] {
+  if (grease.length === 0) return ['None is named, beyond what the words above say.']
+  const lines = grease.map((point) => {
+    const places = [
+      ...point.pins.map((index) => `pin ${pins[index].id}`),
+      ...point.stops.map((index) => `stop ${stops[index].id}`),
+      ...point.springs.map((index) => `spring ${springs[index].id}`),
+    ]
+    const amount = point.amount === undefined ? '' : `, ${point.amount}`
+    return `${places.join(', ')}: ${point.grease}${amount}.`
+  })
+  return [...lines, 'Nothing else, and nowhere else.']
 }
 
 function checkLines(evaluation: Evaluation): readonly string[] {

@@ -5,6 +5,7 @@ import { type At, headAt, type Ink, lettering_mm, say, stroke, widthOf } from '.
 import { middleOfEdge, onPaper, type Placing } from './part-views.ts'
 import { sideBySide } from './side-by-side.ts'
 import { diameterWords, lengthText, limitsWords } from './size-words.ts'
+import { placeText, surfaceLines } from './surface-words.ts'
 
 /** One block. */
 export interface Callout {
@@ -38,6 +39,7 @@ function ofHole({ hole, diameter, beforeCoating }: DrawnHole, datums: readonly s
       diameterWords(diameter),
       ...slotWords,
       ...(beforeCoating === undefined ? [] : [`uncoated Ø${limitsWords(beforeCoating)}`]),
+      ...surfaceLines(hole),
     ],
     ...(zone && {
       frame: { of: 'position', zone_mm: positionZone_mm ?? 0, hasBonus: hasPositionBonus === true, datums } as const,
@@ -47,16 +49,15 @@ function ofHole({ hole, diameter, beforeCoating }: DrawnHole, datums: readonly s
 }
 
 function ofEdge(edge: Edge, datums: readonly string[]): Callout {
-  const place = ({ x_mm, y_mm }: Point): string => `${lengthText(x_mm)}, ${lengthText(y_mm)}`
   const words =
     edge.kind === 'straight'
-      ? `${place(edge.from)} to ${place(edge.to)}`
-      : `R${lengthText(edge.radius_mm)} about ${place(edge.centre)}`
+      ? `${placeText(edge.from)} to ${placeText(edge.to)}`
+      : `R${lengthText(edge.radius_mm)} about ${placeText(edge.centre)}`
   const zone_mm = edge.profileZone_mm
   return {
     at: middleOfEdge(edge),
     radius_mm: 0,
-    lines: [`stop edge ${edge.id}`, words],
+    lines: [`stop edge ${edge.id}`, words, ...surfaceLines(edge)],
     ...(zone_mm !== undefined && { frame: { of: 'profile', zone_mm, datums } as const }),
   }
 }

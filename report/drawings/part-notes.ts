@@ -2,10 +2,12 @@
 import type { Design, Part } from '../../engine/index.ts'
 import { slicesOf } from './part-views.ts'
 import { lengthText } from './size-words.ts'
+import { edgesOfPartWords, maskedWords, placeText, roughnessWords, threadWords } from './surface-words.ts'
 
 /** One sentence a note, in the order in which a shop asks. */
-export function partNotes(part: Part, { generalTolerance }: Design): readonly string[] {
+export function partNotes(part: Part, design: Design): readonly string[] {
   const { material, coating } = part
+  const { generalTolerance } = design
   return [
     `Material: ${material?.name ?? 'not stated; ask before you cut'}.`,
     ...(coating === undefined ? ['No coating.'] : coatingNotes(part)),
@@ -15,20 +17,50 @@ export function partNotes(part: Part, { generalTolerance }: Design): readonly st
     ...(part.holes.some(({ positionZone_mm }) => positionZone_mm !== undefined)
       ? ['Framed sizes are exact; the zone of the frame is about them. A is the face of the part as drawn.']
       : []),
-    'Edge states and roughness are not stated: break edges as agreed, leave no burr.',
+    ...surfaceNotes(part),
+    ...threadNotes(part, design),
     ...(slicesOf(part).length > 1 ? ['What joins the plates of the fork is not in the design: as agreed.'] : []),
   ]
 }
 
+/** What is not stated is said, so that nobody takes silence for leave. */
+function surfaceNotes(part: Part): readonly string[] {
+  const edges = edgesOfPartWords(part)
+  const { roughness_mm } = part
+  return [
+    edges ?? 'Edge states are not stated: break edges as agreed, leave no burr.',
+    roughness_mm === undefined
+      ? 'Roughness of what says none is not stated: as agreed.'
+      : `Surfaces, where nothing else is said: ${roughnessWords(roughness_mm)}.`,
+  ]
+}
+
+/** Threads that are made alike are one note. */
+function threadNotes(part: Part, { screws = [], parts }: Design): readonly string[] {
+  const own = screws.filter((screw) => parts[screw.part].id === part.id)
+  const alike = [...new Set(own.map(threadWords))]
+  return alike.map((words) => {
+    const those = own.filter((screw) => threadWords(screw) === words)
+    const ids = those.map(({ id }) => id).join(', ')
+    const places = those.flatMap(({ holdsMount }) => (holdsMount === undefined ? [] : [placeText(holdsMount.at)]))
+    const where = places.length < those.length ? 'where, is not in the design' : `at ${places.join(' and at ')}`
+    const isSeveral = those.some(({ screws_count }) => screws_count > 1)
+    const across = isSeveral ? '; how far apart across the width is not in the design' : ''
+    return `Thread ${ids}: ${words}, ${where}${across}.`
+  })
+}
+
 const MICROMETRES = 1000
 
-function coatingNotes({ coating, masked = [] }: Part): readonly string[] {
+function coatingNotes({ coating, masked = [], racks = [] }: Part): readonly string[] {
   if (coating === undefined) return []
   const { least_mm, most_mm } = coating.thickness
   const [thin, thick] = [least_mm, most_mm].map((mm) => lengthText(mm * MICROMETRES))
   const range = thin === thick ? thin : `${thin} to ${thick}`
+  const bare = maskedWords({ masked })
   return [
     `Coating: ${coating.name}, ${range} µm outside; limits without “uncoated” hold with it.`,
-    masked.length === 0 ? 'Nothing is masked.' : `Masked: ${masked.join(' and ')}.`,
+    bare === undefined ? 'Nothing is masked.' : `Masked: ${bare}.`,
+    ...(racks.length === 0 ? [] : [`The rack touches at ${racks.map(placeText).join(' and at ')} only.`]),
   ]
 }

@@ -1,6 +1,7 @@
 /** What goes to the coater: each coating with its parts, what is masked, and the sizes before and after it. */
 import type { Coating, DrawnHole, ShopDesign } from '../../engine/index.ts'
 import { diameterWords, lengthText, limitsWords } from '../drawings/size-words.ts'
+import { maskedWords, placeText } from '../drawings/surface-words.ts'
 
 const MICROMETRES = 1000
 
@@ -17,7 +18,7 @@ export function coatingNote(shop: ShopDesign): string {
   return `${[design.title, ...blocks, CLOSING].join('\n\n')}\n`
 }
 
-const CLOSING = `Racks and hooks touch only where nothing is coated or measured; say where before you begin, the design does not.
+const CLOSING = `Racks and hooks touch only where it says so here; where it says nothing, ask before you begin.
 Measure a coupon of every batch and send it back with the parts.`
 
 function heading({ name, thickness, inward_ratio, bore_ratio, cure, source }: Coating): readonly string[] {
@@ -37,8 +38,13 @@ const percent = (ratio: number): string => `${lengthText(ratio * 100)} %`
 function pieces({ parts, pins }: ShopDesign, { name }: Coating): readonly string[] {
   const ofParts = parts.flatMap(({ part, holes }) => {
     if (part.coating?.name !== name) return []
-    const masked = part.masked?.length ? `masked: ${part.masked.join(' and ')}` : 'nothing masked'
-    return [`- ${part.name}, ${masked}`, ...holes.map((hole) => `    hole ${hole.hole.id}: ${sizes(hole)}`)]
+    const bare = maskedWords(part)
+    const racks =
+      part.racks === undefined ? 'where the rack touches is not stated' : `rack at ${part.racks.map(placeText).join(' and at ')}`
+    return [
+      `- ${part.name}, ${bare === undefined ? 'nothing masked' : `masked: ${bare}`}, ${racks}`,
+      ...holes.map((hole) => `    hole ${hole.hole.id}: ${sizes(hole)}`),
+    ]
   })
   const ofPins = pins.flatMap((pin) => (pin.pin.coating?.name === name ? [`- pin ${pin.pin.id}: ${sizes(pin)}`] : []))
   return [...ofParts, ...ofPins]

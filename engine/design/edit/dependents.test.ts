@@ -42,14 +42,18 @@ describe('heron', () => {
     }
   })
 
-  it('lets its spring go with the order for it, and a part out of an order for several', () => {
+  it('lets its spring go with the order and the grease for it, and a part out of an order for several', () => {
     const remove = (...place: readonly (string | number)[]) => ({ kind: 'remove', place })
-    const { springs: _, ...unsprung } = JSON.parse(heron)
+    const { springs: _, grease: __, ...unsprung } = JSON.parse(heron)
     const spare = { ...unsprung, parts: { ...unsprung.parts, spare: { role: 'other' } } }
     spare.orders.spring.springs = undefined
     spare.orders.spring.parts = ['spare', 'mount', 'middle']
     // SOURCE hand (read off the files)
-    expect(removalOf(heron, ['springs', 'return']).changes).toEqual([remove('orders', 'spring'), remove('springs', 'return')])
+    expect(removalOf(heron, ['springs', 'return']).changes).toEqual([
+      remove('grease', 'arbour'),
+      remove('orders', 'spring'),
+      remove('springs', 'return'),
+    ])
     expect(removalOf(JSON.stringify(spare), ['parts', 'spare'])).toEqual({
       changes: [remove('orders', 'spring', 'parts', 0), remove('parts', 'spare')],
     })

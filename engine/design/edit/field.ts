@@ -78,6 +78,7 @@ function fieldKind(desk: Desk, leaf: Leaf): Field['kind'] {
 const things = {
   parts: 'a part of this design',
   pins: 'a pin of this design',
+  stops: 'a stop of this design',
   springs: 'a spring of this design',
   loadCases: 'a load case of this design',
   friction: 'a friction pair of this design',

@@ -33,6 +33,7 @@ export const sectionHeads: readonly SectionHead[] = [
   { id: 'release', title: 'Release' },
   { id: 'loadCases', title: 'Loads', adds: ['load case'] },
   { id: 'screws', title: 'Screws' },
+  { id: 'grease', title: 'Grease' },
   { id: 'use', title: 'Use', keys: ['use', 'givesWay', 'factors'] },
   { id: 'toggles', title: 'Toggles', adds: ['toggle'] },
   { id: 'requirements', title: 'Requirements', adds: ['requirement'] },

@@ -31,6 +31,13 @@ it('reads a screw in inside units', () => {
   ])
 })
 
+it('reads the hole that is tapped for it, as far as it is stated', () => {
+  // SOURCE hand (as typed)
+  const stated = { tapClass: '6H', tapDepth: '6 mm', drill: '2.5 mm', drillDepth: '8 mm' }
+  expect(read(stated).value?.screws?.[0].tapped).toEqual({ class: '6H', threadDepth_mm: 6, drill_mm: 2.5, drillDepth_mm: 8 })
+  expect(read({}).value?.screws?.[0].tapped).toEqual({})
+})
+
 describe('a screw is refused', () => {
   it.each<readonly [string, object, readonly string[]]>([
     ['with a thread that is not in the table', { thread: 'M3.5' }, ['screws.front.thread: wrong value']],
@@ -41,6 +48,10 @@ describe('a screw is refused', () => {
     ['when nothing tells its preload', { coefficient: undefined }, ['screws.front: missing']],
     ['when two things tell its preload', { friction: { thread: 0.15, head: 0.15 } }, ['screws.front: too many']],
     ['when it scatters by all of its preload', { scatter: '100 %' }, ['screws.front.scatter: too large']],
+    ['with less thread than is in grip', { tapDepth: '5.9 mm' }, ['screws.front.tapDepth: too small']],
+    ['with a hole less deep than its thread', { tapDepth: '6 mm', drillDepth: '5.9 mm' }, ['screws.front.drillDepth: too small']],
+    ['with a drill that leaves nothing to tap', { drill: '3 mm' }, ['screws.front.drill: too large']],
+    ['in a class of thread that there is not', { tapClass: '7Z' }, ['screws.front.tapClass: wrong value']],
     ['as half of one', { screws: 1.5 }, ['screws.front.screws: wrong value']],
   ])('%s', (_, changes, expected) => {
     expect(problems(changes)).toEqual(expected)

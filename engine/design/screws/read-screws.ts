@@ -1,6 +1,7 @@
 import type { Design } from '../design.ts'
 import type { Document } from '../document.ts'
 import type { Workbench } from '../read-joints.ts'
+import { readTapped } from './read-tapped.ts'
 import type { Screw } from './screw.ts'
 import { type ScrewClass, screwClasses, type Thread, threads } from './thread-rows.ts'
 
@@ -21,12 +22,15 @@ export function readScrews(bench: Workbench): Design['screws'] {
 function readScrew(id: string, typed: TypedScrew, { reading, find }: Workbench): Screw {
   const place = `screws.${id}`
   const { holdsMount } = typed
+  const thread = rowNamed<Thread>(threads, typed.thread)
+  const engagement_mm = reading.size(`${place}.engagement`, typed.engagement)
   return {
     id,
-    thread: rowNamed<Thread>(threads, typed.thread),
+    thread,
     class: rowNamed<ScrewClass>(screwClasses, typed.class),
     part: find.part(`${place}.in`, typed.in),
-    engagement_mm: reading.size(`${place}.engagement`, typed.engagement),
+    engagement_mm,
+    tapped: readTapped(place, { typed, thread, engagement_mm, reading }),
     torque_Nmm: reading.above0(`${place}.torque`, typed.torque, 'couple'),
     turning: readTurning(place, typed, reading),
     scatter_ratio: typed.scatter === undefined ? SCATTER_ratio : reading.share(`${place}.scatter`, typed.scatter),

@@ -9,6 +9,13 @@ export const screw = object({
   class: choice(names(screwClasses), 'A row of the table of classes of screws.'),
   in: partId.describe('The part that has the thread.'),
   engagement: length.describe('Length of full thread in grip.'),
+  tapClass: choice(
+    ['6H', '6G', '5H', '2B', '3B'],
+    'Tolerance class of the nut thread, such as 6H. Left out: not stated.',
+  ).optional(),
+  tapDepth: length.optional().describe('Full thread in the part, from its face. Left out: not stated.'),
+  drill: length.optional().describe('Drill before tapping. Left out: not stated.'),
+  drillDepth: length.optional().describe('How deep it is drilled, from the face. Left out: through.'),
   torque: couple.describe('With which each of them is turned in.'),
   coefficient: plain('0.2').optional().describe('Torque over preload and diameter. One of coefficient and friction is stated.'),
   friction: object({ thread: plain('0.15'), head: plain('0.15') })

@@ -1,5 +1,15 @@
 import type { ScrewClass, Thread } from './thread-rows.ts'
 
+/** A hole with a thread as the shop makes it, depths from the face. */
+export interface TappedHole {
+  /** Tolerance class of the thread, such as `6H`. */
+  readonly class?: string
+  readonly drill_mm?: number
+  /** Absent: drilled through, unless nothing is stated. */
+  readonly drillDepth_mm?: number
+  readonly threadDepth_mm?: number
+}
+
 /** Screws of one kind, turned in with one torque, each in a thread of a part. */
 export interface Screw {
   readonly id: string
@@ -9,6 +19,8 @@ export interface Screw {
   readonly part: number
   /** Length of full thread in grip, mm. */
   readonly engagement_mm: number
+  /** The hole that is tapped for it; what is absent is not stated. */
+  readonly tapped: TappedHole
   readonly torque_Nmm: number
   /** How torque becomes preload: by one coefficient, or by the friction in the thread and under the head. */
   readonly turning:

@@ -4,13 +4,14 @@ import type { Coating, Material } from './materials.ts'
 import type { Part, Point } from './parts.ts'
 import type { Tolerance } from './sizes.ts'
 import type { FrictionPair } from './surface-pairs.ts'
+import type { Surface } from './surfaces.ts'
 
 export interface HoleRef {
   readonly part: number
   readonly hole: number
 }
 
-export interface Pin {
+export interface Pin extends Surface {
   readonly id: string
   /** Two or more holes of different parts. */
   readonly joins: readonly HoleRef[]

@@ -2,6 +2,7 @@
 
 import type { Coating, Material } from './materials.ts'
 import type { Tolerance } from './sizes.ts'
+import type { EdgeState, Surface } from './surfaces.ts'
 
 export interface Point {
   readonly x_mm: number
@@ -11,7 +12,7 @@ export interface Point {
 export type Role = 'mount' | 'proximal' | 'middle' | 'distal' | 'link' | 'roller' | 'other'
 
 /** An opening or obround that a pin sits in. A slot lets the pin run along `along_rad` by up to `length_mm`. */
-export interface Hole {
+export interface Hole extends Surface {
   readonly id: string
   readonly at: Point
   readonly diameter_mm: number
@@ -33,6 +34,8 @@ export interface Hole {
 export type Edge = {
   /** Width of the zone about the edge, half of it on either side. */
   readonly profileZone_mm?: number
+  /** Ra; absent when not stated. */
+  readonly roughness_mm?: number
 } & (
   | { readonly id: string; readonly kind: 'straight'; readonly from: Point; readonly to: Point }
   | {
@@ -59,7 +62,14 @@ export interface Part {
   readonly material?: Material
   readonly coating?: Coating
   /** What the coater keeps free of it. */
-  readonly masked?: readonly ('holes' | 'edges')[]
+  readonly masked?: readonly ('holes' | 'edges' | 'faces' | 'threads')[]
+  /** Where the coater's rack may touch. */
+  readonly racks?: readonly Point[]
+  /** Around the part and in its inside corners, where a hole does not state its own; absent when not stated. */
+  readonly outsideEdges?: EdgeState
+  readonly insideEdges?: EdgeState
+  /** Ra where a hole or an edge does not state its own; absent when not stated. */
+  readonly roughness_mm?: number
   readonly thickness_mm?: number
   readonly mass_kg?: number
   readonly centreOfMass?: Point

@@ -72,6 +72,11 @@ const fullDocument = {
       material: 'own alloy',
       coating: 'hard anodise',
       masked: ['holes'],
+      racks: [['20 mm', '7 mm']],
+      outsideEdges: '-0.3 mm',
+      outsideEdgesFrom: '-0.1 mm',
+      insideEdges: '0.3 mm',
+      roughness: '1.6 um',
       thickness: '10 mm',
       outline: [
         ['-5 mm', '-5 mm'],
@@ -87,6 +92,8 @@ const fullDocument = {
           tolerance: { zone: 'H7', law: 'uniform' },
           position: '0.02 mm',
           positionBonus: true,
+          edge: '-0.2 mm',
+          roughness: '0.8 um',
         },
         pip: { x: 'proximalLength', y: '0 mm', diameter: 'holeDiameter', datum: true },
         top: { x: '45.13 mm', y: '4.33 mm', diameter: 'holeDiameter' },
@@ -119,7 +126,7 @@ const fullDocument = {
         guide: { x: '13 mm', y: '3 mm', diameter: '2 mm', slot: { length: '6 mm', along: '0 deg' } },
       },
       edges: {
-        shelf: { from: ['20 mm', '-3 mm'], to: ['26 mm', '-3 mm'], profile: '0.02 mm' },
+        shelf: { from: ['20 mm', '-3 mm'], to: ['26 mm', '-3 mm'], profile: '0.02 mm', roughness: '0.4 um' },
         boss: { centre: ['26 mm', '0 mm'], radius: '4 mm', from: '0 deg', to: '90 deg', solid: 'inside' },
       },
       pads: { pad: ['13 mm', '-6 mm'] },
@@ -172,6 +179,9 @@ const fullDocument = {
       friction: 'pin in hole',
       shear: 'single',
       drag: '0.5 N*mm',
+      edge: '-0.3 mm',
+      edgeFrom: '-0.1 mm',
+      roughness: '0.4 um',
     },
     base: { joins: ['mount.base', 'baseLink.mount'], diameter: 'pinDiameter', fixedIn: 'mount', friction: 'pin in hole' },
     pip: { joins: ['proximal.pip', 'middle.pip'], diameter: 'pinDiameter', friction: 'pin in hole' },
@@ -299,6 +309,7 @@ const fullDocument = {
     goodShare: '95 %',
     price: 1450,
   },
+  grease: { arbour: { with: 'thin grease', amount: 'a film', springs: ['return'] } },
   demands: {
     edges: {
       asks: 'No edge can cut.',
