@@ -15,9 +15,23 @@ export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sent
 export { type OutcomeRow, outcomeRows } from './checking/consequence-rows.ts'
 export { balloonFile, drawBalloons } from './checking/draw-balloons.ts'
 export { drawRun } from './checking/draw-run.ts'
+export type { TypedFields } from './checking/entries/field-reader.ts'
+export { type DecisionAsked, readDecisionEntry, readSignOff } from './checking/entries/read-decision.ts'
+export {
+  type CertificateEntry,
+  readCertificateEntry,
+  readGaugeEntry,
+  readTestEntry,
+  type TestEntry,
+  type TestKind,
+  type TestOutcome,
+  testKinds,
+  testOutcomes,
+} from './checking/entries/read-entry.ts'
 export { farOutside, farOutsideRows } from './checking/far-outside.ts'
 export { type FirstArticle, type FirstArticleAsked, type FirstArticleRow, firstArticle } from './checking/first-article.ts'
 export { firstArticleFile } from './checking/first-article-file.ts'
+export { certificateWords, testWords } from './checking/kept-words.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
 export { type MeasuredFigureRow, measuredFigureRows, measuredYieldSentence } from './checking/measured-yield.ts'
 export { type PlanAdvice, planAdvice } from './checking/plan-advice.ts'
@@ -29,6 +43,7 @@ export {
   planRows,
   planSentence,
   readingRow,
+  sizeText,
 } from './checking/plan-rows.ts'
 export { readBenchTests } from './checking/read-bench-tests.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'

@@ -1,10 +1,13 @@
-import { useCallback, useState } from 'react'
+import { useCallback, useEffect, useState } from 'react'
 import { isKeptHere, type OpenDesign } from '../../state/open-design.ts'
+import { useShared } from '../../state/shared-state.ts'
 import styles from './bench.module.css'
 import { fetchBench } from './bench.ts'
 import { ChosenLot } from './chosen-lot.tsx'
+import { Gauges } from './gauges.tsx'
 import { NewLot } from './new-lot.tsx'
 import { useFetched } from './use-fetched.ts'
+import { keptCount, useWho, whoNow } from './who.ts'
 
 /** The bench: a lot, a serial number, one reading after the other. Only where the server keeps what is entered. */
 export function BenchSection({ open }: { readonly open: OpenDesign }) {
@@ -26,7 +29,9 @@ export function BenchSection({ open }: { readonly open: OpenDesign }) {
 function Bench({ name }: { readonly name: string }) {
   const ask = useCallback(() => fetchBench(name), [name])
   const { value: bench, fault, again } = useFetched(name, ask)
-  const [who, setWho] = useState('')
+  const who = useWho()
+  const kept = useShared(keptCount)
+  useEffect(() => (kept > 0 ? again() : undefined), [kept, again])
   const [lot, setLot] = useState('')
   if (bench === undefined) return <p role={fault === undefined ? 'status' : 'alert'}>{fault ?? 'Looking for lots …'}</p>
   if (bench.notKept !== undefined) return <p role="alert">Nothing can be kept here. {bench.notKept}</p>
@@ -35,7 +40,7 @@ function Bench({ name }: { readonly name: string }) {
     <div className={styles.bench}>
       <p className={styles.field}>
         <label htmlFor="bench-who">Who measures</label>
-        <input id="bench-who" value={who} autoComplete="off" onChange={({ target }) => setWho(target.value)} />
+        <input id="bench-who" value={who} autoComplete="off" onChange={({ target }) => whoNow.set(target.value)} />
       </p>
       {bench.lots.length === 0 ? null : (
         <p className={styles.field}>
@@ -62,6 +67,7 @@ function Bench({ name }: { readonly name: string }) {
       ) : (
         <ChosenLot key={chosen.lot} about={{ name, who, lot: chosen, gauges: bench.gauges, again }} />
       )}
+      <Gauges name={name} gauges={bench.gauges} />
     </div>
   )
 }

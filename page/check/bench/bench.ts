@@ -1,6 +1,6 @@
 /** The bench book of a design as the server keeps it. */
 import type { Characteristic, Problem } from '../../../engine/index.ts'
-import type { BenchColumn, SerialSheet } from '../../../report/index.ts'
+import type { BenchColumn, CertificateEntry, KeptFound, SerialSheet, TestEntry } from '../../../report/index.ts'
 import { reasonOf } from '../../state/server-words.ts'
 
 /** A lot with its serial numbers. */
@@ -33,9 +33,7 @@ interface Signed {
 }
 
 /** A reading as it is kept. */
-export interface KeptReading extends Signed {
-  readonly characteristic: string
-  readonly visit: string
+export interface KeptReading extends Signed, KeptFound {
   readonly found?: string
   readonly x?: string
   readonly y?: string
@@ -43,6 +41,16 @@ export interface KeptReading extends Signed {
   readonly file?: string
   readonly corrects?: number
   readonly reason?: string
+}
+
+/** A coater's certificate as it is kept. */
+export interface KeptCertificate extends Signed, Omit<CertificateEntry, 'kind'> {
+  readonly correctedBy?: number
+}
+
+/** A bench test as it is kept. */
+export interface KeptTest extends Signed, Omit<TestEntry, 'kind' | 'serial'> {
+  readonly hasPhoto: boolean
   readonly correctedBy?: number
 }
 
@@ -54,19 +62,8 @@ export interface Serial {
   readonly who: string
   readonly made: string
   readonly readings: readonly KeptReading[]
-  readonly certificates: readonly (Signed & {
-    readonly coating: string
-    readonly coupons_mm: readonly number[]
-    readonly issued: string
-  })[]
-  readonly tests: readonly (Signed & {
-    readonly test: string
-    readonly value: number
-    readonly outcome: string
-    readonly tested: string
-    readonly rig: string
-    readonly hasPhoto: boolean
-  })[]
+  readonly certificates: readonly KeptCertificate[]
+  readonly tests: readonly KeptTest[]
   readonly decisions: readonly (Signed & { readonly decision: string; readonly why: string; readonly consequence: string })[]
   readonly signOffs: readonly (Signed & { readonly statement: string })[]
   readonly sheet?: SerialSheet

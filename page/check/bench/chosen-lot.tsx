@@ -1,11 +1,14 @@
-import { type FormEvent, useCallback, useState } from 'react'
+import { type FormEvent, useCallback, useEffect, useState } from 'react'
+import { useShared } from '../../state/shared-state.ts'
 import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
 import { fetchPlan, fetchSerial } from './bench.ts'
+import { CertificateForm } from './certificate-form.tsx'
 import { PastedRows } from './pasted-rows.tsx'
 import { ReadingField } from './reading-field.tsx'
 import { SerialPage } from './serial-page.tsx'
 import { useFetched } from './use-fetched.ts'
+import { keptCount } from './who.ts'
 
 /** The lot that is measured: which serial number, its readings one after the other, and what it will do. */
 export function ChosenLot({ about }: { readonly about: AtBench }) {
@@ -17,6 +20,9 @@ export function ChosenLot({ about }: { readonly about: AtBench }) {
   const isThere = lot.serials.some((one) => one.serial === serial)
   const askSerial = useCallback(() => fetchSerial(name, serial), [name, serial])
   const found = useFetched(isThere ? `${name} ${serial}` : undefined, askSerial)
+  const count = useShared(keptCount)
+  const { again } = found
+  useEffect(() => (count > 0 ? again() : undefined), [count, again])
   const take = (event: FormEvent): void => {
     event.preventDefault()
     setSerial(typed.trim())
@@ -58,6 +64,7 @@ export function ChosenLot({ about }: { readonly about: AtBench }) {
           kept={kept}
         />
       )}
+      {plan.value === undefined ? null : <CertificateForm about={about} plan={plan.value} />}
       <PastedRows about={about} kept={kept} />
       {found.fault === undefined ? null : <p role="alert">{found.fault}</p>}
       {found.value === undefined || plan.value === undefined ? null : (

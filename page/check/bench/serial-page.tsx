@@ -1,13 +1,15 @@
 import { type FormEvent, useState } from 'react'
 import { type Characteristic, sentence } from '../../../engine/index.ts'
-import { planRows } from '../../../report/index.ts'
+import { certificateWords, planRows, testWords } from '../../../report/index.ts'
 import { MarkWithWord } from '../../parts/mark.tsx'
 import { DeedLine } from '../../revisions/deed-line.tsx'
 import { momentWords } from '../../revisions/moment-words.ts'
 import { useDeed } from '../../revisions/use-deed.ts'
 import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
-import { type KeptReading, type Serial, sendReadings } from './bench.ts'
+import { benchOf, type KeptReading, type Serial, sendReadings } from './bench.ts'
+import { SignOffForm } from './sign-off-form.tsx'
+import { TestForm } from './test-form.tsx'
 
 interface OneSerial {
   readonly about: AtBench
@@ -32,7 +34,9 @@ export function SerialPage({ about, serial, plan, kept }: OneSerial) {
         </p>
       ))}
       <Readings about={about} serial={serial} plan={plan} kept={kept} />
-      <Others serial={serial} />
+      <Others serial={serial} photosAt={`${benchOf(about.name)}/photos`} />
+      <TestForm name={about.name} serial={serial.serial} />
+      <SignOffForm name={about.name} serial={serial} />
     </section>
   )
 }
@@ -159,30 +163,48 @@ function Correction(props: {
 }
 
 /** Coating, tests, decisions and signatures, oldest first. */
-function Others({ serial: { certificates, tests, decisions, signOffs } }: { readonly serial: Serial }) {
-  const lines = [
-    ...certificates.map((one) => ({
+function Others({ serial, photosAt }: { readonly serial: Serial; readonly photosAt: string }) {
+  const { certificates, tests, decisions, signOffs } = serial
+  const lines: readonly Line[] = [
+    ...certificates.map((one) => ({ ...one, words: certificateWords(one) })),
+    ...tests.map(({ hasPhoto, ...one }) => ({
       ...one,
-      words: `Coating ${one.coating}, certificate of ${one.issued}: coupons of ${one.coupons_mm.join(', ')} mm`,
-    })),
-    ...tests.map((one) => ({
-      ...one,
-      words: `Bench test of ${one.tested} on ${one.rig}: ${one.test}, ${one.value}, ${one.outcome}`,
+      words: testWords(one),
+      ...(hasPhoto && { photo: `${photosAt}/${one.id}` }),
     })),
     ...decisions.map((one) => ({
       ...one,
       words: `Decided: ${one.decision}, because ${one.why}. As calculated: ${one.consequence}`,
     })),
-    ...signOffs.map((one) => ({ ...one, words: `Signed off: ${one.statement}` })),
-  ]
+    ...signOffs.map((one) => ({ ...one, words: `Signed off. ${one.statement}` })),
+  ].toSorted((one, other) => Date.parse(one.made) - Date.parse(other.made))
   if (lines.length === 0) return null
   return (
-    <ul>
-      {lines.map(({ words, who, made }) => (
-        <li key={`${words} ${made}`}>
-          {words} ({who}, {momentWords(made)})
-        </li>
-      ))}
-    </ul>
+    <>
+      <h4>Coating, tests, decisions</h4>
+      <ul className={styles.others}>
+        {lines.map(({ words, who, made, photo }) => (
+          <li key={`${words} ${made}`}>
+            {words}{' '}
+            <span className="reason">
+              {who}, {momentWords(made)}
+            </span>
+            {photo === undefined ? null : (
+              <a className={styles.photo} href={photo} download>
+                <img src={photo} alt={words} loading="lazy" />
+              </a>
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
   )
+}
+
+interface Line {
+  readonly words: string
+  readonly who: string
+  readonly made: string
+  /** Where its photo is. */
+  readonly photo?: string
 }

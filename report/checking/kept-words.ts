@@ -1,0 +1,28 @@
+import type { CertificateEntry, TestEntry } from './entries/read-entry.ts'
+
+/** A film is told in µm. */
+const MICROMETRES = 1000
+const film = (coupon_mm: number): string => String(Number((coupon_mm * MICROMETRES).toPrecision(4)))
+
+/** `Coating film, certificate of 2031-04-01: coupons of 12, 12.5 µm, cured at 180 °C for 20 min.` */
+export function certificateWords(certificate: Omit<CertificateEntry, 'kind' | 'lot'>): string {
+  const { coating, coupons_mm, cure_degC, cure_min, issued, note } = certificate
+  const cure = [
+    ...(cure_degC === undefined ? [] : [`at ${cure_degC} °C`]),
+    ...(cure_min === undefined ? [] : [`for ${cure_min} min`]),
+  ]
+  const cured = cure.length === 0 ? '' : `, cured ${cure.join(' ')}`
+  return `Coating ${coating}, certificate of ${issued}: coupons of ${coupons_mm.map(film).join(', ')} µm${cured}.${noted(note)}`
+}
+
+const DID = { did: 'it did', 'did not': 'it did not', measured: 'as measured' } as const
+
+/** `Load to hold 60 N: it did. Tested on 2031-04-04 on rig 1.` */
+export function testWords(test: Omit<TestEntry, 'kind' | 'serial'>): string {
+  const { value, outcome, tested, rig, note } = test
+  const title = test.test.charAt(0).toUpperCase() + test.test.slice(1)
+  const amount = test.test === 'cycles' ? `${value}` : `${value} N`
+  return `${title} ${amount}: ${DID[outcome]}. Tested on ${tested} on ${rig}.${noted(note)}`
+}
+
+const noted = (note: string | undefined): string => (note === undefined ? '' : ` ${note}`)
