@@ -1,6 +1,6 @@
 /** The bench book of a design as the server keeps it. */
 import type { Characteristic, Problem } from '../../../engine/index.ts'
-import type { BenchColumn, CertificateEntry, KeptFound, SerialSheet, TestEntry } from '../../../report/index.ts'
+import type { CertificateEntry, KeptFound, NamedColumns, SerialSheet, TestEntry } from '../../../report/index.ts'
 import { reasonOf } from '../../state/server-words.ts'
 
 /** A lot with its serial numbers. */
@@ -39,6 +39,8 @@ export interface KeptReading extends Signed, KeptFound {
   readonly y?: string
   readonly gauge?: string
   readonly file?: string
+  readonly by?: string
+  readonly date?: string
   readonly corrects?: number
   readonly reason?: string
 }
@@ -76,7 +78,9 @@ export interface SentReadings {
   readonly lot: string
   readonly rows: readonly (readonly string[])[]
   readonly decimal?: 'point' | 'comma'
-  readonly named?: Partial<Record<BenchColumn, string>>
+  readonly named?: NamedColumns
+  /** Where they come from; the same rows are not taken twice for one lot. */
+  readonly file?: string
 }
 
 /** Where a design's bench book is. */

@@ -65,7 +65,7 @@ export function ChosenLot({ about }: { readonly about: AtBench }) {
         />
       )}
       {plan.value === undefined ? null : <CertificateForm about={about} plan={plan.value} />}
-      <PastedRows about={about} kept={kept} />
+      <PastedRows about={about} plan={plan.value} kept={kept} />
       {found.fault === undefined ? null : <p role="alert">{found.fault}</p>}
       {found.value === undefined || plan.value === undefined ? null : (
         <SerialPage about={about} serial={found.value} plan={plan.value} kept={kept} />

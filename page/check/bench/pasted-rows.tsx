@@ -1,47 +1,71 @@
 import { useState } from 'react'
+import { type Characteristic, type Checked, sentence } from '../../../engine/index.ts'
+import { fileRows, type TableRows, tableRows } from '../../../report/index.ts'
 import { DeedLine } from '../../revisions/deed-line.tsx'
+import { FileButton } from '../../revisions/file-button.tsx'
 import { useDeed } from '../../revisions/use-deed.ts'
+import { readTableFile } from '../read-table-file.ts'
 import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
-import { sendReadings } from './bench.ts'
+import { TablePreview } from './table-preview.tsx'
 
-/** Rows that were copied from a spreadsheet: all of them are kept, or none, with every problem by row and column. */
-export function PastedRows({ about, kept }: { readonly about: AtBench; readonly kept: () => void }) {
+/** A table that was opened or pasted, and what its readings are said to come from. */
+interface Brought {
+  readonly file: string
+  readonly table: Checked<TableRows>
+}
+
+/** Readings from a file or a spreadsheet: looked at first, then all of them are kept, or none. */
+export function PastedRows(props: {
+  readonly about: AtBench
+  readonly plan: readonly Characteristic[] | undefined
+  readonly kept: () => void
+}) {
+  const { about, plan, kept } = props
   const [text, setText] = useState('')
-  const [decimal, setDecimal] = useState<'point' | 'comma'>('point')
+  const [brought, setBrought] = useState<Brought>()
   const deed = useDeed()
-  const take = (): void => {
+  const paste = (typed: string): void => {
+    setText(typed)
+    setBrought(typed.trim() === '' ? undefined : { file: 'pasted rows', table: tableRows(typed) })
+  }
+  const open = (file: File): void => {
     void deed.run('being read …', async () => {
-      if (about.who.trim() === '') throw new Error('Nothing was kept: say who measures.')
-      const rows = text.split(/\r?\n/).map((line) => line.split('\t'))
-      const count = await sendReadings(about.name, { who: about.who, lot: about.lot.lot, rows, decimal })
       setText('')
-      kept()
-      return count === 1 ? 'One reading is kept.' : `${count} readings are kept.`
+      setBrought({ file: file.name, table: fileRows(await readTableFile(file)) })
+      return `${file.name} is read; nothing of it is kept yet.`
     })
+  }
+  const keep = (count: number): void => {
+    paste('')
+    kept()
+    void deed.run('', async () => (count === 1 ? 'One reading is kept.' : `${count} readings are kept.`))
   }
   return (
     <details className={`${styles.pasted} screen-only`}>
-      <summary>Paste from a spreadsheet</summary>
+      <summary>Bring in a table of readings</summary>
       <p className="aside">
-        With its heading: serial, characteristic, found, and x, y, uncertainty, visit, gauge, corrects, reason where they are
-        known.
+        A CSV file, or rows copied from a spreadsheet with their heading. You see which column is taken for what before anything
+        is kept.
       </p>
-      <label htmlFor="pasted" className="visually-hidden">
-        Rows from a spreadsheet
-      </label>
-      <textarea id="pasted" rows={4} value={text} onChange={({ target }) => setText(target.value)} />
       <p className={styles.field}>
-        <label htmlFor="decimal">Decimals</label>
-        <select id="decimal" value={decimal} onChange={({ target }) => setDecimal(target.value === 'comma' ? 'comma' : 'point')}>
-          <option value="point">with a point, 24.507</option>
-          <option value="comma">with a comma, 24,507</option>
-        </select>
-        <button type="button" className="plain" disabled={text.trim() === '' || deed.doing !== undefined} onClick={take}>
-          Keep these rows
-        </button>
+        <FileButton words="Open a CSV file …" label="Table of readings" accept=".csv,.tsv,.txt,text/csv" take={open} />
       </p>
+      <label htmlFor="pasted">Or rows from a spreadsheet</label>
+      <textarea id="pasted" rows={4} value={text} onChange={({ target }) => paste(target.value)} />
       <DeedLine {...deed} />
+      {brought?.table.problems?.map((problem) => (
+        <p key={sentence('', problem)} role="alert">
+          {sentence(brought.file, problem)}
+        </p>
+      ))}
+      {brought?.table.value === undefined || plan === undefined ? null : (
+        <TablePreview
+          key={`${brought.file} ${brought.table.value[0]?.join('\t')}`}
+          {...{ about, plan, rows: brought.table.value, file: brought.file }}
+          kept={keep}
+        />
+      )}
     </details>
   )
 }

@@ -72,6 +72,7 @@ function Readings({ about, serial, plan, kept }: OneSerial) {
                   {answer === undefined ? 'corrected below' : <MarkWithWord answer={answer.answer} word={answer.conformity} />}
                 </td>
                 <td>
+                  {reading.by === undefined && reading.date === undefined ? '' : measuredWords(reading)}
                   {reading.who}, {momentWords(reading.made)}
                   {reading.gauge === undefined ? '' : `, ${reading.gauge}`}
                   {reading.file === undefined ? '' : `, from ${reading.file}`}
@@ -100,6 +101,10 @@ function Readings({ about, serial, plan, kept }: OneSerial) {
     </>
   )
 }
+
+/** Who measured and when, where that is told beside who entered it. */
+const measuredWords = ({ by, date }: KeptReading): string =>
+  `measured${by === undefined ? '' : ` by ${by}`}${date === undefined ? '' : ` on ${date}`}; entered by `
 
 const typedWords = ({ found, x, y, visit }: KeptReading): string =>
   `${found ?? (x === undefined ? 'taken back' : `x ${x}, y ${y}`)}${visit === 'finished' ? '' : `, ${visit}`}`
