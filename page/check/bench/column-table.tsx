@@ -17,8 +17,7 @@ export function ColumnTable(props: {
   const shown = rows.slice(1, 1 + ROWS_shown).map((row, index) => ({ row, number: index + 2 }))
   const more = rows.length - 1 - ROWS_shown
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table that is wider than the page is moved by the keyboard too
-    <section className={styles.wide} tabIndex={0} aria-label="Columns">
+    <section className={styles.wide} aria-label="Columns">
       <table className="rows compact">
         <thead>
           <tr>
