@@ -30,10 +30,12 @@ if (projects.includes('browser') && browser === undefined) fail('No browser, so 
 
 const begun_ms = performance.now()
 await buildOrEnd(root)
+// A browser leaves much of a machine idle, so the page is tested beside everything else; what it says is shown when its turn comes.
+const page = projects.includes('browser') ? runTests(['browser'], 'later') : Promise.resolve([])
 const stages = await runTools()
-for (const group of [projects.filter((name) => name !== 'browser'), projects.filter((name) => name === 'browser')]) {
-  if (group.length > 0) stages.push(...(await runTests(group)))
-}
+const others = projects.filter((name) => name !== 'browser')
+if (others.length > 0) stages.push(...(await runTests(others, 'now')))
+stages.push(...(await page))
 const summary = summaryOf(stages, Math.round((performance.now() - begun_ms) / 1000))
 console.log(`\n${summary.text}`)
 process.exitCode = summary.passed ? 0 : 1
@@ -42,7 +44,7 @@ process.exitCode = summary.passed ? 0 : 1
 async function runTools() {
   return Promise.all(
     Object.entries(TOOLS).map(async ([name, words]) => {
-      const passed = (await run(words, {})) === 0
+      const passed = (await run(words)) === 0
       if (!passed) console.error(`Failed: ${name}`)
       return { name, passed: Number(passed), failed: Number(!passed) }
     }),
@@ -51,9 +53,10 @@ async function runTools() {
 
 /**
  * @param {string[]} group projects of vitest.config.ts
+ * @param {'now' | 'later'} shown whether what it says is shown as it comes or all at once when it has ended
  * @returns {Promise<Stage[]>} one stage a project; a project without any test counts as failed
  */
-async function runTests(group) {
+async function runTests(group, shown) {
   const folder = mkdtempSync(join(tmpdir(), 'fingerwright-'))
   const counts = join(folder, 'counts.json')
   try {
@@ -64,7 +67,7 @@ async function runTests(group) {
       '--reporter=./scripts/count-reporter.mjs',
     ]
     const environment = { FINGERWRIGHT_COUNTS: counts, ...(browser === undefined ? {} : { FINGERWRIGHT_CHROMIUM: browser }) }
-    const status = await run(['node_modules/vitest/vitest.mjs', ...words], environment)
+    const status = await run(['node_modules/vitest/vitest.mjs', ...words], { environment, shown })
     const counted = existsSync(counts) ? JSON.parse(readFileSync(counts, 'utf8')) : { projects: {}, unhandled: 1 }
     return stagesOf({ group, counts: counted, status })
   } finally {
@@ -74,13 +77,21 @@ async function runTests(group) {
 
 /**
  * @param {string[]} words script and its arguments
- * @param {Record<string, string>} environment added to our own
+ * @param {{ environment?: Record<string, string>, shown?: 'now' | 'later' }} [how] what is added to our own environment, and when its words are shown
  * @returns {Promise<number>} exit status
  */
-function run(words, environment) {
+function run(words, { environment = {}, shown = 'now' } = {}) {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, words, { cwd: root, stdio: 'inherit', env: { ...process.env, ...environment } })
-    child.on('exit', (code) => resolve(code ?? 1))
+    const env = { ...process.env, ...environment }
+    const child = spawn(process.execPath, words, { cwd: root, stdio: shown === 'now' ? 'inherit' : 'pipe', env })
+    /** @type {Buffer[]} */
+    const said = []
+    child.stdout?.on('data', (piece) => said.push(piece))
+    child.stderr?.on('data', (piece) => said.push(piece))
+    child.on('close', (code) => {
+      process.stdout.write(Buffer.concat(said))
+      resolve(code ?? 1)
+    })
   })
 }
 

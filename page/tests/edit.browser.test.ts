@@ -6,7 +6,6 @@ let bench: Bench
 beforeAll(async () => {
   bench = await startBench()
 })
-afterEach(() => bench.clear())
 afterAll(() => bench.end())
 
 const grip = (page: Page, id: string) => page.locator(`[data-grip="${id}"]`)
@@ -47,6 +46,8 @@ async function dragged(page: Page, id: string, by: { readonly x: number; readonl
 }
 
 describe('a thing in the drawing', () => {
+  afterEach(() => bench.clear())
+
   it('is dragged: the sentence changes, one step goes back, one forth', async () => {
     const page = await bench.open('motion')
     const before = await sentenceOf(page)
@@ -95,25 +96,16 @@ describe('a thing in the drawing', () => {
   })
 })
 
+// One page for all of these: each leaves the design as it found it.
 describe('a value in the tables', () => {
-  it('is typed in inches, read beside the field, taken by Enter', async () => {
-    const page = await bench.open('motion')
-    const before = await sentenceOf(page)
+  let page: Page
+  beforeAll(async () => {
+    page = await bench.open('motion')
     await openSection(page, 'Dimensions')
-    const length = field(page, { thing: 'topLinkLength', label: 'value' })
-    await length.fill('62/64 in')
-    // SOURCE hand (62/64 × 25.4 = 24.60625)
-    const described = (await length.getAttribute('aria-describedby')) ?? ''
-    expect(await page.locator(`[id="${described}"]`).textContent()).toContain('= 24.606 mm')
-    expect(await sentenceOf(page)).toBe(before)
-    await length.press('Enter')
-    await expect.poll(() => sentenceOf(page)).not.toBe(before)
-    expect(await length.inputValue()).toBe('62/64 in')
   })
+  afterAll(() => bench.clear())
 
   it('is given back by Escape', async () => {
-    const page = await bench.open('motion')
-    await openSection(page, 'Dimensions')
     const length = field(page, { thing: 'proximalLength', label: 'value' })
     await length.fill('50 mm')
     await length.press('Escape')
@@ -122,8 +114,6 @@ describe('a value in the tables', () => {
   })
 
   it('that cannot be read says why beside the field, and is not taken', async () => {
-    const page = await bench.open('motion')
-    await openSection(page, 'Dimensions')
     const length = field(page, { thing: 'proximalLength', label: 'value' })
     await length.fill('44 furlongs')
     await length.press('Enter')
@@ -135,9 +125,7 @@ describe('a value in the tables', () => {
   })
 
   it('that refuses the design shows every problem and keeps the drawing; undoing brings it back', async () => {
-    const page = await bench.open('motion')
     const before = await sentenceOf(page)
-    await openSection(page, 'Dimensions')
     const diameter = field(page, { thing: 'pinDiameter', label: 'value' })
     await diameter.fill('3.5 mm')
     await diameter.press('Enter')
@@ -148,20 +136,39 @@ describe('a value in the tables', () => {
     await expect.poll(() => page.getByRole('alert').count()).toBe(0)
     expect(await sentenceOf(page)).toBe(before)
   })
+
+  it('is typed in inches, read beside the field, taken by Enter', async () => {
+    const before = await sentenceOf(page)
+    const length = field(page, { thing: 'topLinkLength', label: 'value' })
+    await length.fill('62/64 in')
+    // SOURCE hand (62/64 × 25.4 = 24.60625)
+    const described = (await length.getAttribute('aria-describedby')) ?? ''
+    expect(await page.locator(`[id="${described}"]`).textContent()).toContain('= 24.606 mm')
+    expect(await sentenceOf(page)).toBe(before)
+    await length.press('Enter')
+    await expect.poll(() => sentenceOf(page)).not.toBe(before)
+    expect(await length.inputValue()).toBe('62/64 in')
+  })
 })
 
-it('shows inches and pounds at a switch, stores what was typed, and remembers the choice', async () => {
-  const page = await bench.open('hold')
-  await page.getByRole('radio', { name: 'inch and lbf' }).check()
-  await expect.poll(() => sentenceOf(page)).toContain('lbf')
-  await openSection(page, 'Dimensions')
-  expect(await field(page, { thing: 'proximalLength', label: 'value' }).inputValue()).toBe('44 mm')
-  await page.reload()
-  await page.locator('.finger-drawing').waitFor()
-  expect(await sentenceOf(page)).toContain('lbf')
+describe('the whole page', () => {
+  afterEach(() => bench.clear())
+
+  it('shows inches and pounds at a switch, stores what was typed, and remembers the choice', async () => {
+    const page = await bench.open('hold')
+    await page.getByRole('radio', { name: 'inch and lbf' }).check()
+    await expect.poll(() => sentenceOf(page)).toContain('lbf')
+    await openSection(page, 'Dimensions')
+    expect(await field(page, { thing: 'proximalLength', label: 'value' }).inputValue()).toBe('44 mm')
+    await page.reload()
+    await page.locator('.finger-drawing').waitFor()
+    expect(await sentenceOf(page)).toContain('lbf')
+  })
 })
 
 describe('what was done', () => {
+  afterEach(() => bench.clear())
+
   const kept = (page: Page) => page.getByTestId('kept').textContent()
   const reloaded = async (page: Page): Promise<void> => {
     await page.reload()
@@ -226,6 +233,8 @@ describe('what was done', () => {
 })
 
 describe('a trial beside the sentence', () => {
+  afterEach(() => bench.clear())
+
   it('is made with one click and taken back with another, also when something else was done since', async () => {
     const page = await bench.open('motion')
     const before = await sentenceOf(page)
@@ -259,6 +268,8 @@ describe('a trial beside the sentence', () => {
 })
 
 describe('things', () => {
+  afterEach(() => bench.clear())
+
   const springs = (page: Page) => page.locator('.finger-drawing .spring').count()
 
   it('are added with a picture first, and taken out again', async () => {
@@ -293,38 +304,42 @@ describe('things', () => {
   })
 })
 
-it('parts that run into each other are named, and one click shows where it is worst', async () => {
-  const page = await bench.open('motion')
-  const clashing = exampleText.replaceAll(
-    '[["-10 mm", "-5.5 mm"], ["5.5 mm", "10 mm"]]',
-    '[["-5.5 mm", "-1 mm"], ["1 mm", "5.5 mm"]]',
-  )
-  const file = { name: 'clash.json', mimeType: 'application/json', buffer: Buffer.from(clashing) }
-  await page.getByLabel('Design file').setInputFiles(file)
-  const list = page.getByRole('region', { name: 'Parts that run into each other' })
-  await list.waitFor()
-  expect(await list.textContent()).toContain('Mount block and Proximal phalanx')
-  expect(await page.locator('.finger-drawing .overlap').count()).toBeGreaterThan(0)
-  const slider = page.getByRole('slider')
-  await slider.press('Home')
-  const place = list.getByRole('button').first()
-  const degrees = (await place.textContent())?.split(',')[0] ?? 'no place'
-  await place.click()
-  await expect.poll(() => slider.getAttribute('aria-valuetext')).toContain(degrees)
-})
+describe('what is worked out', () => {
+  afterEach(() => bench.clear())
 
-it('says what a step of each value does, one after the other; it is stopped, and a row leads to its field', async () => {
-  const page = await bench.open('hold')
-  await page.getByRole('button', { name: 'Work it out' }).click()
-  const steps = page.getByRole('region', { name: 'What a small step of each value does' })
-  await steps.getByRole('progressbar').waitFor()
-  await steps.locator('tbody tr').first().waitFor()
-  await steps.getByRole('button', { name: 'Stop' }).click()
-  await expect.poll(() => steps.getByRole('progressbar').count()).toBe(0)
-  const reached = await page.getByTestId('sensitivities-reached').textContent()
-  expect(reached).toMatch(/^\d+ of \d+$/)
-  await steps.locator('tbody').getByRole('button').first().click()
-  await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.place)).toBeDefined()
+  it('parts that run into each other are named, and one click shows where it is worst', async () => {
+    const page = await bench.open('motion')
+    const clashing = exampleText.replaceAll(
+      '[["-10 mm", "-5.5 mm"], ["5.5 mm", "10 mm"]]',
+      '[["-5.5 mm", "-1 mm"], ["1 mm", "5.5 mm"]]',
+    )
+    const file = { name: 'clash.json', mimeType: 'application/json', buffer: Buffer.from(clashing) }
+    await page.getByLabel('Design file').setInputFiles(file)
+    const list = page.getByRole('region', { name: 'Parts that run into each other' })
+    await list.waitFor()
+    expect(await list.textContent()).toContain('Mount block and Proximal phalanx')
+    expect(await page.locator('.finger-drawing .overlap').count()).toBeGreaterThan(0)
+    const slider = page.getByRole('slider')
+    await slider.press('Home')
+    const place = list.getByRole('button').first()
+    const degrees = (await place.textContent())?.split(',')[0] ?? 'no place'
+    await place.click()
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toContain(degrees)
+  })
+
+  it('says what a step of each value does, one after the other; it is stopped, and a row leads to its field', async () => {
+    const page = await bench.open('hold')
+    await page.getByRole('button', { name: 'Work it out' }).click()
+    const steps = page.getByRole('region', { name: 'What a small step of each value does' })
+    await steps.getByRole('progressbar').waitFor()
+    await steps.locator('tbody tr').first().waitFor()
+    await steps.getByRole('button', { name: 'Stop' }).click()
+    await expect.poll(() => steps.getByRole('progressbar').count()).toBe(0)
+    const reached = await page.getByTestId('sensitivities-reached').textContent()
+    expect(reached).toMatch(/^\d+ of \d+$/)
+    await steps.locator('tbody').getByRole('button').first().click()
+    await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLElement).dataset.place)).toBeDefined()
+  })
 })
 
 it('complains about nothing and asks nobody else', () => {

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
+import { objections } from './objections.ts'
 import { type Bench, sentenceOf, startBench } from './opened-page.ts'
 
 let bench: Bench
@@ -18,10 +18,7 @@ async function openFurther(name: 'Spread' | 'Make' | 'Check' | 'Prove'): Promise
 }
 
 async function isInOrder(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze()
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).toEqual([])
+  expect(await objections(page)).toEqual([])
   await page.setViewportSize({ width: 640, height: 450 })
   expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
   expect(await page.getByRole('note').first().textContent()).toContain('licensed prosthetist')

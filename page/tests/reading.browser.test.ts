@@ -1,23 +1,29 @@
 import type { Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Bench, exampleText, sentenceOf, startBench } from './opened-page.ts'
 
 let bench: Bench
 beforeAll(async () => {
   bench = await startBench()
 })
-afterEach(() => bench.clear())
 afterAll(() => bench.end())
 
 const openFile = (page: Page, name: string, text: string): Promise<void> =>
   page.getByLabel('Design file').setInputFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) })
 
+// One page for all that only reads: opening one takes longer than most of these tests.
 describe('the page', () => {
+  let page: Page
+  beforeAll(async () => {
+    page = await bench.open('motion')
+  })
+  afterAll(() => bench.clear())
+  const ask = (question: 'Motion' | 'Hold'): Promise<void> => page.getByRole('link', { name: new RegExp(`^${question}`) }).click()
+
   it('opens the example and says how it stands closed', async () => {
-    const page = await bench.open('motion')
     // SOURCE other-method (the example geometry was found with an independent solver: 8.7° short of dead centre at the stop)
     expect(await sentenceOf(page)).toContain('8.7° short of dead centre')
-    await page.getByRole('link', { name: /^Hold/ }).click()
+    await ask('Hold')
     // SOURCE hand (pad loads push nothing through the toggle: the wearer carries them)
     expect(await sentenceOf(page)).toContain('carried by the wearer')
     await page.goBack()
@@ -25,14 +31,14 @@ describe('the page', () => {
   })
 
   it('shows a caution on both questions', async () => {
-    const page = await bench.open('hold')
+    await ask('Hold')
     expect(await page.getByRole('note').textContent()).toContain('licensed prosthetist')
-    await page.getByRole('link', { name: /^Motion/ }).click()
+    await ask('Motion')
     expect(await page.getByRole('note').textContent()).toContain('licensed prosthetist')
   })
 
   it('is scrubbed by the keyboard, one stroke of the scale at a time', async () => {
-    const page = await bench.open('motion')
+    await ask('Motion')
     const slider = page.getByRole('slider')
     const closed = await page.locator('.finger-drawing').innerHTML()
     await slider.press('Home')
@@ -49,7 +55,7 @@ describe('the page', () => {
   })
 
   it('is scrubbed by the pointer on the scale', async () => {
-    const page = await bench.open('motion')
+    await ask('Motion')
     const scale = await page.locator('.travel-scale').boundingBox()
     if (scale === null) throw new Error('no scale')
     await page.mouse.click(scale.x + scale.width / 2, scale.y + 50)
@@ -60,7 +66,7 @@ describe('the page', () => {
   })
 
   it('opens the working of a figure: formula as mathematics, inputs, source', async () => {
-    const page = await bench.open('motion')
+    await ask('Motion')
     const row = page.getByRole('button', { name: /^Dead-centre margin of toggle distal, closed/ })
     await row.click()
     expect(await row.getAttribute('aria-expanded')).toBe('true')
@@ -71,7 +77,7 @@ describe('the page', () => {
   })
 
   it('draws the load that is chosen', async () => {
-    const page = await bench.open('hold')
+    await ask('Hold')
     await page.getByRole('radio', { name: 'Push on the back of the distal phalanx' }).check()
     // SOURCE hand (30 N in the example)
     await page.locator('.finger-drawing text', { hasText: /^30 N$/ }).waitFor()
@@ -82,42 +88,46 @@ describe('the page', () => {
 })
 
 describe('another design file', () => {
-  it('takes the place of the one before', async () => {
-    const page = await bench.open('motion')
-    await openFile(page, 'grebe.json', exampleText.replace('Heron, an index-size finger', 'Grebe, a finger for this test'))
-    await page.getByText('Grebe, a finger for this test').waitFor()
-    expect(await sentenceOf(page)).toContain('short of dead centre')
+  let page: Page
+  beforeAll(async () => {
+    page = await bench.open('motion')
   })
+  afterAll(() => bench.clear())
+  const refusal = () => page.getByRole('alert')
+  const putAway = () => refusal().getByRole('button', { name: 'Put this away' }).click()
 
   it('is refused with every problem, and the design before stays', async () => {
-    const page = await bench.open('motion')
     const before = await sentenceOf(page)
     const broken = exampleText
       .replace('"proximalLength": "44 mm"', '"proximalLength": "44 N"')
       .replace('"fixedIn": "proximal"', '"fixedIn": "nowhere"')
     await openFile(page, 'broken.json', broken)
-    const refusal = page.getByRole('alert')
-    await refusal.waitFor()
-    expect(await refusal.textContent()).toContain('nowhere')
-    expect(await refusal.getByRole('listitem').count()).toBeGreaterThan(1)
+    await refusal().waitFor()
+    expect(await refusal().textContent()).toContain('nowhere')
+    expect(await refusal().getByRole('listitem').count()).toBeGreaterThan(1)
     expect(await sentenceOf(page)).toBe(before)
-    await refusal.getByRole('button', { name: 'Put this away' }).click()
-    expect(await page.getByRole('alert').count()).toBe(0)
+    await putAway()
+    expect(await refusal().count()).toBe(0)
+  })
+
+  it('that is no design at all is refused in words', async () => {
+    await openFile(page, 'note.json', 'dear workshop')
+    await refusal().waitFor()
+    expect(await refusal().getByRole('listitem').count()).toBe(1)
+    await putAway()
+  })
+
+  it('takes the place of the one before', async () => {
+    await openFile(page, 'grebe.json', exampleText.replace('Heron, an index-size finger', 'Grebe, a finger for this test'))
+    await page.getByText('Grebe, a finger for this test').waitFor()
+    expect(await sentenceOf(page)).toContain('short of dead centre')
   })
 
   it('that cannot be assembled says where and by how much, and shows no drawing of another finger', async () => {
-    const page = await bench.open('motion')
     await openFile(page, 'short.json', exampleText.replace('"value": "42.108 mm"', '"value": "30 mm"'))
     await expect.poll(() => sentenceOf(page)).toMatch(/^The finger cannot be moved: .* mm too far/)
     expect(await page.locator('.finger-drawing').count()).toBe(0)
     expect(await page.getByRole('note').count()).toBe(1)
-  })
-
-  it('that is no design at all is refused in words', async () => {
-    const page = await bench.open('motion')
-    await openFile(page, 'note.json', 'dear workshop')
-    await page.getByRole('alert').waitFor()
-    expect(await page.getByRole('alert').getByRole('listitem').count()).toBe(1)
   })
 })
 
