@@ -33,10 +33,10 @@ export default defineConfig({
         extends: true,
         test: { name: 'property', include: [property], exclude: everywhere, testTimeout: 5 * patience_ms, ...shared },
       },
-      { extends: true, test: { name: 'cases', include: ['cases/**/*.test.ts'], exclude: everywhere } },
+      { extends: true, test: { name: 'cases', include: ['cases/**/*.test.ts'], exclude: everywhere, ...shared } },
       {
         extends: true,
-        test: { name: 'house', include: ['checks/**/*.test.ts'], exclude: [...everywhere, property] },
+        test: { name: 'house', include: ['checks/**/*.test.ts'], exclude: [...everywhere, property], ...shared },
       },
       {
         extends: true,

@@ -15,12 +15,12 @@ function missedWithout(text: string, place: Place): readonly string[] {
   return problems.filter(({ code }) => code === 'unknown name').map((problem) => problem.place)
 }
 
-describe.each(['heron', 'crane'])('of every thing of %s', (name) => {
+describe.each(['kestrel', 'crane'])('of every thing of %s', (name) => {
   const text = exampleText(name)
   const things = thingsOf(JSON.parse(text))
 
   it('the reader of designs misses at each place that names it', () => {
-    expect(things.length).toBeGreaterThan(30) // SOURCE hand (heron has 6 parts with 14 holes and 7 pins alone)
+    expect(things.length).toBeGreaterThan(27) // SOURCE hand (kestrel has 6 parts with 14 holes and 7 pins alone)
     for (const place of things) {
       const named = dependents(text, place).map((one) => one.place.join('.'))
       // SOURCE other-method (the thing is taken out and the file is read). Expressions of dimensions that miss a name have no value
@@ -42,7 +42,7 @@ describe.each(['heron', 'crane'])('of every thing of %s', (name) => {
   })
 })
 
-describe.each(['heron', 'crane'])('every thing of %s under another name', (name) => {
+describe.each(['kestrel', 'crane'])('every thing of %s under another name', (name) => {
   const text = exampleText(name)
   it('leaves a file without problems, in which everybody names it so; named back the file is the old one', () => {
     for (const place of thingsOf(JSON.parse(text))) {

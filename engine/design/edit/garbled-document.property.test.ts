@@ -16,7 +16,7 @@ import { holds } from './value-at.ts'
 
 const crane = exampleText('crane')
 const seed = 20261127
-const numRuns = 120
+const numRuns = 70
 
 function placesOf(value: JsonValue, place: Place = []): readonly Place[] {
   if (!holds(value)) return []
