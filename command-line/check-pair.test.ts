@@ -8,7 +8,7 @@ const folder = testFolder()
 
 it('pairs what was measured piece by piece, says what that gains, and refuses a serial number of two pieces', async () => {
   const path = join(folder, 'pieces.csv')
-  const rows = ['P1,pins.dip.diameter,3.016', 'P2,pins.dip.diameter,2.99']
+  const rows = ['P1,pins.dip.diameter,3.016', 'P2,pins.dip.diameter,3.002']
   const holes = ['D1,parts.distal.holes.dip.diameter,3.008', 'D2,parts.distal.holes.dip.diameter,3.018']
   writeFileSync(path, ['serial,characteristic,found', ...rows, ...holes].join('\n'))
   const { output, status } = await tryCommand(['pair', examplePath, '--readings', path])

@@ -66,6 +66,6 @@ it('leaves open what a hot cure leaves of a hardened alloy, and says what happen
   const parts = heron.parts.map((part) => (part.id === 'middle' && hot ? { ...part, coating: hot } : part))
   const cured = evaluate({ ...heron, parts })
   expect(figure(cured, 'strength.part.middle.bending')).toMatchObject({
-    why: 'material 7075-T6 after 60 min at 204 °C states no strength',
+    why: 'material 7075-T6 after 60 min at 204 °C states no yield strength and no ultimate strength',
   })
 })

@@ -79,9 +79,14 @@ export const workingsOfStrength: readonly Method[] = [
   {
     head: 'strength.stop.',
     tail: '.contact',
-    method: 'Line contact of the round on its edge; the largest shear below the surface may not make the softer body yield.',
-    formulas: ['p_0 = \\sqrt{\\frac{F E^*}{\\pi\\,l\\,r}},\\; \\tau = 0.300\\,p_0', 'm = \\frac{S_y/2}{n\\,\\tau} - 1'],
-    source: 'line contact after Hertz, e.g. Johnson, Contact Mechanics, section 4.2, from memory; yield in shear after Tresca',
+    method:
+      'Line contact of the round on its edge, rubbed as hard as the most friction allows; the largest shear, below the surface or at it, may not make the softer body yield.',
+    formulas: [
+      'p_0 = \\sqrt{\\frac{F E^*}{\\pi\\,l\\,r}},\\; \\tau = (0.300 + 0.435\\,\\mu^2 + 0.704\\,\\mu^4)\\,p_0\\;(\\mu \\le 0.376),\\; \\tau = \\mu\\,p_0\\;(\\mu > 0.376)',
+      'm = \\frac{S_y/2}{n\\,\\tau} - 1',
+    ],
+    source:
+      'line contact after Hertz, e.g. Johnson, Contact Mechanics, sections 4.2 and 7.1, from memory; what friction adds: fitted to the sum over the contact by this project; yield in shear after Tresca',
   },
   ...workingsOfSprings,
   ...workingsOfScrews,

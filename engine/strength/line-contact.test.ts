@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { lineContact, SHEAR_BELOW_LINE_ratio } from './line-contact.ts'
+import { lineContact, SHEAR_BELOW_LINE_ratio, shearOverPressure } from './line-contact.ts'
 
+const friction_ratio = 0
 const steel = { modulus_MPa: 200_000, poisson: 0.29 }
 
 describe('a line contact', () => {
   it('is that of two equal steel cylinders in a textbook', () => {
-    const found = lineContact({ force_N: 24_100, length_mm: 20, curvature_1_mm: 2 / 40, bodies: [steel, steel] })
+    const found = lineContact({ force_N: 24_100, length_mm: 20, curvature_1_mm: 2 / 40, bodies: [steel, steel], friction_ratio })
     // SOURCE book (Boresi & Schmidt, Advanced Mechanics of Materials, ex. 17.3, p. 621, by a notebook that quotes it: 1445 and 433 MPa,
     // chart coefficients; worked out again exactly: half-width 0.53014 mm, 1447.0 MPa, 434.1 MPa)
     expect(found.halfWidth_mm).toBeCloseTo(0.53014, 4)
@@ -15,7 +16,7 @@ describe('a line contact', () => {
   })
 
   it('carries its force: half an ellipse of pressure over its width', () => {
-    const asked = { force_N: 310, length_mm: 2, curvature_1_mm: 1 / 1.5, bodies: [steel, steel] } as const
+    const asked = { force_N: 310, length_mm: 2, curvature_1_mm: 1 / 1.5, bodies: [steel, steel], friction_ratio } as const
     const { halfWidth_mm, pressure_MPa } = lineContact(asked)
     // SOURCE property (area of half an ellipse: π/2 b p₀ L = P)
     expect((Math.PI / 2) * halfWidth_mm * pressure_MPa * asked.length_mm).toBeCloseTo(asked.force_N, 9)
@@ -28,9 +29,25 @@ describe('a line contact', () => {
     expect(most).toBeCloseTo(SHEAR_BELOW_LINE_ratio, 3)
   })
 
+  it.each([0, 0.1, 0.18, 0.3, 0.37])('rubbed with μ = %s shears most where a sum over pressure and friction does', (friction) => {
+    // SOURCE other-method (line loads along and across the surface, Flamant, summed over the ellipse; looked for in steps of 0.03 b)
+    let most = 0
+    for (let x = 0; x < 1; x += 0.03) for (let z = 0.15; z < 0.85; z += 0.03) most = Math.max(most, shearAt({ x, z }, friction))
+    expect(Math.abs(most - shearOverPressure(friction))).toBeLessThan(0.001)
+  })
+
+  it('rubbed harder shears evenly over its surface', () => {
+    // SOURCE other-method (the same sum just below the surface: half of the difference is nothing there, so that the friction is all there is)
+    for (const x of [-0.6, 0, 0.5]) expect(shearAt({ x, z: 0.02 }, 0.6)).toBeCloseTo(0.6, 1)
+    // SOURCE property (no step from one rule to the other, and friction never helps)
+    expect(shearOverPressure(0.3761) - shearOverPressure(0.3759)).toBeLessThan(1e-3)
+    expect([0, 0.1, 0.2, 0.5].map(shearOverPressure)).toEqual([0, 0.1, 0.2, 0.5].map(shearOverPressure).toSorted())
+    expect(shearOverPressure(0.6)).toBe(0.6)
+  })
+
   it('presses less the closer the socket fits', () => {
     const at = (curvature_1_mm: number) =>
-      lineContact({ force_N: 100, length_mm: 5, curvature_1_mm, bodies: [steel, steel] }).pressure_MPa
+      lineContact({ force_N: 100, length_mm: 5, curvature_1_mm, bodies: [steel, steel], friction_ratio }).pressure_MPa
     // SOURCE property (1/R falls from another round to a flat to a socket)
     expect(at(2 / 3)).toBeGreaterThan(at(1 / 3))
     expect(at(1 / 3)).toBeGreaterThan(at(1 / 3 - 1 / 3.2))
@@ -51,4 +68,23 @@ function shearBelow(depth: number): number {
     down += ((2 / Math.PI) * load * depth ** 3) / far
   }
   return Math.abs(down - along) / 2
+}
+
+/** Largest shear stress in the plane at a place in half-widths, the surface rubbed along x with μ p, for p₀ = 1. */
+function shearAt({ x, z }: { readonly x: number; readonly z: number }, friction: number): number {
+  const pieces = 300
+  let along = 0
+  let down = 0
+  let sheared = 0
+  for (let index = 0; index < pieces; index++) {
+    const angle = -Math.PI / 2 + ((index + 0.5) * Math.PI) / pieces
+    const away = x - Math.sin(angle)
+    const load = (2 / Math.PI) * Math.cos(angle) ** 2 * (Math.PI / pieces)
+    // A line load points at the place: all of its stress acts along that ray.
+    const ray = (load * (z + friction * away)) / (away * away + z * z) ** 2
+    along -= ray * away * away
+    down -= ray * z * z
+    sheared -= ray * away * z
+  }
+  return Math.hypot((along - down) / 2, sheared)
 }

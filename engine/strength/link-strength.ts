@@ -53,7 +53,7 @@ function pulled({ factors }: StrengthBench, { material }: Part, { most, section 
     { name: 'slimmest width between the pins', value: width_mm, unit: 'mm' },
   ] as const
   const limits = tensionLimits(material, stress_MPa, factors)
-  return foundAt({ limits, steps }, { state: most.state }, `material ${material.name} states no strength`)
+  return foundAt({ limits, steps }, { state: most.state }, `material ${material.name}`)
 }
 
 function buckled({ factors }: StrengthBench, part: Part, { most, section, length_mm }: AskedLink): Strength {

@@ -43,7 +43,7 @@ function ofHole(bench: StrengthBench, at: LugHole): LugStrength {
   const found = (kind: keyof LugStrength): Strength => {
     const { state, asked, stresses } = worst[kind]
     const checked = { limits: limits[kind](material, stresses[kind], factors), steps: stepsOf(kind, asked) }
-    return foundAt(checked, { state, part: part.id }, `material ${material.name} states no strength`)
+    return foundAt(checked, { state, part: part.id }, `material ${material.name}`)
   }
   return { bearing: found('bearing'), tearOut: found('tearOut'), section: found('section') }
 }

@@ -9,6 +9,8 @@ export interface Limit {
   readonly unit?: 'N' | 'mm' | '1'
   /** In the stress's unit; absent where nobody has stated it. */
   readonly allowable: number | undefined
+  /** What the allowable is of the material, e.g. `yield strength`, where it may be missing. */
+  readonly property?: string
   readonly factor: number
 }
 

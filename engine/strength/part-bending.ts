@@ -36,7 +36,7 @@ export function partBending(bench: StrengthBench, part: number): Strength {
     { name: 'height of the weakest section', value: worst.section.height_mm, unit: 'mm' },
   ] as const
   const limits = tensionLimits(own.material, worst.stress, factors)
-  return foundAt({ limits, steps }, { state: worst.state, part: own.id }, `material ${own.material.name} states no strength`)
+  return foundAt({ limits, steps }, { state: worst.state, part: own.id }, `material ${own.material.name}`)
 }
 
 function missingOf(part: Part): string | undefined {

@@ -52,7 +52,7 @@ function underBeam(
   const { material, diameter_mm } = mechanism.design.pins[pin]
   const none = { why: 'it states no material' }
   if (!material) return { shear: none, bending: none }
-  const missing = `material ${material.name} states no strength`
+  const owner = `material ${material.name}`
   const shear_MPa = pinShear(beam.shear_N, diameter_mm)
   const bending_MPa = pinBending(beam.moment_Nmm, diameter_mm)
   const shear = {
@@ -69,7 +69,7 @@ function underBeam(
       { name: 'bending stress', value: bending_MPa, unit: 'MPa' },
     ],
   } as const
-  return { shear: foundAt(shear, { state }, missing), bending: foundAt(bending, { state }, missing) }
+  return { shear: foundAt(shear, { state }, owner), bending: foundAt(bending, { state }, owner) }
 }
 
 /** The pin of a joint in one state: in proportion to the force where it joins two parts, else by what all of them give it. */

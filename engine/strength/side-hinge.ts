@@ -11,7 +11,7 @@ import type { SideHinge } from './side-chain.ts'
 import { type SideCouple, sideCouple } from './side-couple.ts'
 import { type Leant, type LeantPush, sideMoment } from './side-moment.ts'
 import { mostByCase } from './states-by-case.ts'
-import { foundAt, type Strength, UNLEANT, worse } from './strength.ts'
+import { foundAt, leastOf, type Strength, UNLEANT, worse } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
 /**
@@ -54,18 +54,21 @@ function missingOf({ parts, pins }: Design, { pin, outer, inner }: SideHinge): s
 
 function underCouple(bench: StrengthBench, { state }: Leant, hinge: PushedHinge): Strength {
   const { mechanism } = bench
-  const { parts, pins } = mechanism.design
+  const { parts } = mechanism.design
   const { moment, force_N } = sideMoment(hinge.pushes, pinCentre(mechanism, state.posture, hinge.pin))
   const couple_Nmm = Math.hypot(moment.x, moment.y)
   const perCouple = sideCouple(parts[hinge.outer], parts[hinge.inner])
   if (!perCouple) return UNLEANT
-  const limits = limitsOf(bench, hinge, { perCouple, couple_Nmm, inPlane_N: inPlaneForce(bench, state.loadCase, hinge.pin) })
-  const steps = [
-    { name: 'push out of the plane', value: force_N, unit: 'N' },
-    { name: 'couple that the hinge holds', value: couple_Nmm, unit: 'N·mm' },
-    { name: 'stress that decides', value: leastMargin(limits)?.limit.stress ?? 0, unit: 'MPa' },
-  ] as const
-  return foundAt({ limits, steps }, { state }, `material ${pins[hinge.pin].material?.name} states no strength`)
+  const load = { perCouple, couple_Nmm, inPlane_N: inPlaneForce(bench, state.loadCase, hinge.pin) }
+  const found = limitsOf(bench, hinge, load).map(({ material, limits }) => {
+    const steps = [
+      { name: 'push out of the plane', value: force_N, unit: 'N' },
+      { name: 'couple that the hinge holds', value: couple_Nmm, unit: 'N·mm' },
+      { name: 'stress that decides', value: leastMargin(limits)?.limit.stress ?? 0, unit: 'MPa' },
+    ] as const
+    return foundAt({ limits, steps }, { state }, `material ${material.name}`)
+  })
+  return leastOf(found)
 }
 
 /** Largest force in the plane that the same load case puts on a pin, N. */
@@ -85,7 +88,13 @@ interface HingeLoad {
   readonly inPlane_N: number
 }
 
-function limitsOf({ mechanism, factors }: StrengthBench, hinge: SideHinge, load: HingeLoad): readonly Limit[] {
+interface MaterialAsked {
+  readonly material: Material
+  readonly limits: readonly Limit[]
+}
+
+/** Limits of the pin and of the holes in both parts, by what they are of. */
+function limitsOf({ mechanism, factors }: StrengthBench, hinge: SideHinge, load: HingeLoad): readonly MaterialAsked[] {
   const { parts, pins } = mechanism.design
   const { diameter_mm, material } = pins[hinge.pin]
   const { perCouple, couple_Nmm, inPlane_N } = load
@@ -93,14 +102,15 @@ function limitsOf({ mechanism, factors }: StrengthBench, hinge: SideHinge, load:
   const perN = pinPerNewton(mechanism.design, { pin: hinge.pin, part: other }) ?? { bending: 0, shear: 0 }
   const bent = pinBending(couple_Nmm * perCouple.beam.moment_Nmm, diameter_mm) + inPlane_N * perN.bending
   const sheared = pinShear(couple_Nmm * perCouple.beam.shear_N, diameter_mm) + inPlane_N * perN.shear
-  const pressed = (part: number, along_N_mm: number): readonly Limit[] => {
+  const pressed = (part: number, along_N_mm: number): MaterialAsked => {
     const stress = (couple_Nmm * along_N_mm + inPlane_N / (partWidth(parts[part]) ?? 1)) / diameter_mm
-    return bearingLimits(parts[part].material as Material, stress, factors)
+    const ofPart = parts[part].material as Material
+    return { material: ofPart, limits: bearingLimits(ofPart, stress, factors) }
   }
+  const ofPin = material as Material
   return [
-    ...tensionLimits(material as Material, bent, factors),
-    ...shearLimits(material as Material, sheared, factors),
-    ...pressed(hinge.outer, perCouple.outer_N_mm),
-    ...pressed(hinge.inner, perCouple.inner_N_mm),
+    { material: ofPin, limits: [...tensionLimits(ofPin, bent, factors), ...shearLimits(ofPin, sheared, factors)] },
+    pressed(hinge.outer, perCouple.outer_N_mm),
+    pressed(hinge.inner, perCouple.inner_N_mm),
   ]
 }

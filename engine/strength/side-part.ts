@@ -74,7 +74,7 @@ function weakest(bench: StrengthBench, leant: Leant, pushed: PushedLine): Streng
     { name: 'stress there', value: worst.stress, unit: 'MPa' },
   ] as const
   const limits = tensionLimits(own.material, worst.stress, bench.factors)
-  return foundAt({ limits, steps }, { state: leant.state, part: own.id }, `material ${own.material.name} states no strength`)
+  return foundAt({ limits, steps }, { state: leant.state, part: own.id }, `material ${own.material.name}`)
 }
 
 /** Sections of a part by where they begin and end: a memory, not a state. */

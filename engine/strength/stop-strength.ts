@@ -1,4 +1,4 @@
-/** A stop under its largest force: a line contact whose shear below the surface may not make the softer body yield. */
+/** A stop under its largest force: a line contact, rubbed as hard as its friction allows, whose shear may not make the softer body yield. */
 import type { Design, Material, Part, Stop } from '../design/design.ts'
 import { lineContact } from './line-contact.ts'
 import type { Limit } from './margin.ts'
@@ -15,7 +15,7 @@ export interface PressedStop {
   readonly force_N: number
 }
 
-/** Margin against a lasting dent under the surface. */
+/** Margin against a lasting dent. */
 export function stopStrength({ mechanism, factors }: StrengthBench, { stop, force_N }: PressedStop): Strength {
   const { design } = mechanism
   const pin = pinOf(design, stop)
@@ -27,7 +27,8 @@ export function stopStrength({ mechanism, factors }: StrengthBench, { stop, forc
   const curvature_1_mm = contactCurvature(design, stop)
   if (!(curvature_1_mm > 0)) return { why: 'the round fills its socket: the contact is no line' }
   const [round, against] = bodies.map((body) => ({ modulus_MPa: body?.modulus_MPa ?? 0, poisson: body?.poisson ?? 0 }))
-  const contact = lineContact({ force_N, length_mm, curvature_1_mm, bodies: [round, against] })
+  const friction_ratio = Math.max(stop.friction.rest.most, stop.friction.moving.most)
+  const contact = lineContact({ force_N, length_mm, curvature_1_mm, bodies: [round, against], friction_ratio })
   const limits = bodies.map((body) => limitOf(body, contact.shear_MPa, factors.yield))
   const names = [pin ? undefined : design.parts[stop.round.part].id, design.parts[stop.against.part].id]
   const part = names[softerOf(bodies)]
@@ -36,15 +37,16 @@ export function stopStrength({ mechanism, factors }: StrengthBench, { stop, forc
     { name: 'length of the contact', value: length_mm, unit: 'mm' },
     { name: 'half-width of the contact', value: contact.halfWidth_mm, unit: 'mm' },
     { name: 'pressure in its middle', value: contact.pressure_MPa, unit: 'MPa' },
-    { name: 'largest shear below it', value: contact.shear_MPa, unit: 'MPa' },
+    { name: 'friction, the most', value: friction_ratio, unit: '1' },
+    { name: 'largest shear', value: contact.shear_MPa, unit: 'MPa' },
   ] as const
-  return foundAt({ limits, steps }, part === undefined ? {} : { part }, 'no material of the two states a yield strength')
+  return foundAt({ limits, steps }, part === undefined ? {} : { part }, 'a material of the two')
 }
 
 function limitOf(material: Material | undefined, stress: number, factor: number): Limit {
   const { yield_MPa } = material ?? {}
   const allowable = yield_MPa === undefined ? undefined : TRESCA_ratio * yield_MPa
-  return { says: 'is dented for good', stress, allowable, factor }
+  return { says: 'is dented for good', stress, allowable, property: 'yield strength', factor }
 }
 
 /** The body that yields first. */

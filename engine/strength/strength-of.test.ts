@@ -79,8 +79,8 @@ describe('the strength of the example finger', () => {
 
   it('dents its stop as the line contact says', () => {
     // SOURCE hand (200 N over 9 mm, r 1.5; 1/E* = (1 − 0.27²)/196501 + (1 − 0.33²)/71016 = 1.7266e-5; p₀ = √(22.22 / (π 1.7266e-5 × 1.5)) =
-    // 522.6 MPa, 0.3003 p₀ = 156.9; 7075-T6 yields at 455.1: 227.5 / (1.5 × 156.9) − 1 = −0.033)
-    expect(margin(bench({}), 'stop.shelf.contact')).toBeCloseTo(-0.033, 3)
+    // 522.6 MPa; rubbed with at most 0.18 the shear is 0.3151 p₀ = 164.7; 7075-T6 yields at 455.1: 227.5 / (1.5 × 164.7) − 1 = −0.079)
+    expect(margin(bench({}), 'stop.shelf.contact')).toBeCloseTo(-0.079, 3)
   })
 
   it('buckles two thin bars each by itself', () => {

@@ -46,15 +46,27 @@ export function worse(one: Strength | undefined, other: Strength): Strength {
   return other.margin && other.margin.value < one.margin.value ? other : one
 }
 
-/** A check at one state as a finding of it. @param missing said where no allowable is known */
+/**
+ * A check at one state as a finding of it.
+ *
+ * A limit whose allowable nobody has stated leaves the check open, unless another one falls short by itself.
+ *
+ * @param owner whose strengths they are, e.g. `material acetal`
+ */
 export function foundAt(
   { limits, steps }: Checked,
   at: { readonly state?: Pressed; readonly part?: string },
-  missing: string,
+  owner: string,
 ): Strength {
+  const missing = limits.filter(({ allowable, stress }) => allowable === undefined && stress > 0)
   const margin = leastMargin(limits)
-  if (!margin) return { why: missing }
-  return Number.isFinite(margin.value) ? { margin, steps, ...at } : UNPRESSED
+  if (missing.length > 0 && !(margin && margin.value < 0)) return { why: unstated(owner, missing) }
+  return margin && Number.isFinite(margin.value) ? { margin, steps, ...at } : UNPRESSED
+}
+
+function unstated(owner: string, missing: readonly Limit[]): string {
+  const names = missing.map(({ property, says }) => `no ${property ?? `allowable where it ${says}`}`)
+  return `${owner} states ${[...new Set(names)].join(' and ')}`
 }
 
 /** The least of checks on several parts; one that cannot be worked out leaves all open, unless another falls short by itself. */
