@@ -53,7 +53,7 @@ it('has strengths in the order that nature asks for', () => {
   const found = [aluminium?.yield_MPa, aluminium?.ultimate_MPa, aluminium?.shear_MPa, aluminium?.bearingUltimate_MPa]
   expect(found.map((value) => Math.round(value ?? 0))).toEqual([455, 531, 317, 848])
   expect(Math.round(tableMaterials.get('17-4PH H900')?.yield_MPa ?? 0)).toBe(1172)
-  // SOURCE standard (ASTM B139, table of mechanical properties as two suppliers reprint it: C51000 hard rod 1/4 to 1/2 in, 70 ksi = 483 MPa)
+  // SOURCE standard (ASTM B139, table of mechanical properties, read in two suppliers' reprints: C51000 hard rod 1/4 to 1/2 in, 70 ksi = 483 MPa)
   expect(Math.round(tableMaterials.get('phosphor bronze')?.ultimate_MPa ?? 0)).toBe(483)
 })
 
