@@ -27,8 +27,9 @@ describe('make', () => {
     expect(sources.reduce((sum: number, { amount }: { readonly amount: number }) => sum + amount, 0)).toBeCloseTo(total, 6)
     expect(readFileSync(join(folder, 'parts-list.csv'), 'utf8').split('\r\n')).toHaveLength(things.length + 2)
     const shapes = Object.keys(example.parts).length + Object.keys(example.pins).length
-    // Two solids of each shape, a drawing of each part, and six that are of the whole design.
-    const count = 2 * shapes + Object.keys(example.parts).length + 6
+    // Two solids of each shape, a drawing of each part, a sheet of each coated one, and eight that are of the whole design.
+    const coated = Object.values<{ readonly coating?: string }>(example.parts).filter(({ coating }) => coating !== undefined)
+    const count = 2 * shapes + Object.keys(example.parts).length + coated.length + 8
     expect(errors).toContain(`${count} files are written to ${folder}, and all of them in one as heron-shop-pack.zip.\n`)
     expect(readFileSync(join(folder, 'part-topLink.step'), 'utf8')).toMatch(/^ISO-10303-21;/)
     const zip = readFileSync(join(folder, 'heron-shop-pack.zip'))

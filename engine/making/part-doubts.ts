@@ -19,7 +19,8 @@ export function partDoubts(part: Part): readonly MakingDoubt[] {
   ]
 }
 
-function depthOf({ across = [], thickness_mm }: Part): number | undefined {
+/** Depth of the thickest slice; undefined where none is stated, mm. */
+export function depthOf({ across = [], thickness_mm }: Part): number | undefined {
   const slices = across.map(({ from_mm, to_mm }) => to_mm - from_mm)
   return slices.length > 0 ? Math.max(...slices) : thickness_mm
 }
@@ -91,7 +92,7 @@ function middleLine({ at, slot }: Hole): readonly [Point, Point] {
 }
 
 /** Metal between a hole and a straight line. Two straight lines that do not cross are nearest at an end of one of them. */
-function wallTo(hole: Hole, from: Point, to: Point): number {
+export function wallTo(hole: Hole, from: Point, to: Point): number {
   const [a, b] = middleLine(hole)
   const apart = [distance(a, from, to), distance(b, from, to), distance(from, a, b), distance(to, a, b)]
   return Math.min(...apart) - hole.diameter_mm / 2

@@ -13,7 +13,7 @@ import { boxAround, inMount } from '../drawing/view.ts'
 import { assemblyWords, type WordsBlock } from './assembly-words.ts'
 import { wrappedWords } from './corner-marks.ts'
 import { type At, type Box, frame, type Ink, lettering_mm, say, stroke } from './ink.ts'
-import { margins, type Paper } from './paper.ts'
+import { innerFrame, type Paper } from './paper.ts'
 import { faceView, onPaper, type Placing } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
 import { sideBySide } from './side-by-side.ts'
@@ -30,12 +30,7 @@ export interface AssemblyAsked {
 export function assemblySheet({ evaluation, paper, block }: AssemblyAsked): Sheet | undefined {
   const posture = evaluation.travel?.postures.at(0)
   if (posture === undefined) return undefined
-  const sheet = {
-    left: margins.filed,
-    top: margins.other,
-    right: paper.width - margins.other,
-    bottom: paper.height - margins.other,
-  }
+  const sheet = innerFrame(paper)
   const list = partsList(evaluation.design)
   const words = wordsInk(assemblyWords(evaluation, list), sheet)
   const room = { left: sheet.left + INSET, top: sheet.top + INSET, right: sheet.right - LIST, bottom: words.top - INSET }

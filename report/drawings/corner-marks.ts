@@ -20,7 +20,8 @@ export function cornerMarks(outline: readonly Point[], placing: Placing, ink: re
   return marks
 }
 
-function freeMark(words: string, at: At, ink: readonly Ink[]): readonly Ink[] | undefined {
+/** Words beside a place where nothing else stands; undefined where they find no room. @param ink what stands already */
+export function freeMark(words: string, at: At, ink: readonly Ink[]): readonly Ink[] | undefined {
   const size = lettering_mm.table
   const boxes = ink.flatMap((one) => (one.kind === 'words' ? [boxOf(one)] : []))
   for (const reach of REACHES) {

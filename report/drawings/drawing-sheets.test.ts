@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { describe, expect, it } from 'vitest'
-import { readShopDesign } from '../../engine/index.ts'
+import { evaluate, readShopDesign } from '../../engine/index.ts'
 import { typesetterAt } from '../../typesetting/index.ts'
 import { svgText } from '../drawing/svg.ts'
-import { drawingSheets, drawingsJob } from './drawing-sheets.ts'
+import { drawingSheets, drawingsJob, usualDrawings } from './drawing-sheets.ts'
 import { type Box, boxesMeet, boxOf, type Ink, isTaken, lineMeets, type Words, widthOf } from './ink.ts'
 import { paperNames } from './paper.ts'
 import { sheetShape } from './sheet-file.ts'
@@ -18,6 +18,9 @@ const shopOf = (name: string) => {
   return value
 }
 const shops = ['heron', 'heron-jams', 'heron-stop-at-mcp', 'kestrel'].map(shopOf)
+/** Evaluated once: a paper changes nothing of it. */
+const evaluations = shops.map(({ variation }) => evaluate(variation.design))
+const usualSheets = (index: number) => drawingSheets(shops[index], { ...usualDrawings, evaluation: evaluations[index] })
 
 /** Words over which something else lies, as `these: those`. */
 function covered(ink: readonly Ink[], paper: Box): readonly string[] {
@@ -42,8 +45,8 @@ const plain = (words: string): string => words.normalize('NFKC').replaceAll(/\s/
 
 describe('the drawings of every example', () => {
   it.each(paperNames)('have every part on a sheet and nothing over any words, on %s', (paper) => {
-    for (const shop of shops) {
-      const { sheets, left } = drawingSheets(shop, { paper, projection: 'first-angle' })
+    for (const [index, shop] of shops.entries()) {
+      const { sheets, left } = drawingSheets(shop, { paper, projection: 'first-angle', evaluation: evaluations[index] })
       // SOURCE property
       expect(left).toEqual([])
       expect(sheets.length).toBeGreaterThanOrEqual(shop.parts.length)
@@ -55,7 +58,7 @@ describe('the drawings of every example', () => {
   })
 
   it('have words that take no more room than was kept for them, read back from the PDF', async () => {
-    const { sheets } = drawingSheets(shops[0])
+    const { sheets } = usualSheets(0)
     const [pdf] = await typesetterAt(home)([drawingsJob('heron', sheets)])
     // SOURCE other-method: pdfjs-dist measures each text with the face that is in the file; 72 / 25.4 points a millimetre
     const document = await getDocument({ data: pdf, verbosity: 0 }).promise
@@ -78,17 +81,34 @@ describe('the drawings of every example', () => {
   })
 
   it('write the limits of fits, framed places and sizes before coating', () => {
-    const [mount] = drawingSheets(shops[0]).sheets
+    const [mount] = usualSheets(0).sheets
     const words = mount.ink.flatMap((one) => (one.kind === 'words' ? [one.words] : []))
     // SOURCE hand: 3.012 ±0.006; the film of 11.05 to 14.95 µm, half of it inwards, 0.9 of it in a bore: 3.006 + 0.01346 and 3.018 + 0.00995, inwards
     expect(words).toEqual(expect.arrayContaining(['Ø3.006 / 3.018', 'uncoated Ø3.02 / 3.027', '6.47', 'Ø0.02', 'A', 'B']))
+  })
+
+  it('tell pins and springs on one sheet, and the coater every bare place', () => {
+    const { sheets } = usualSheets(0)
+    const wordsOn = (name: string) =>
+      sheets.flatMap((sheet) =>
+        sheet.name === name ? sheet.ink.flatMap((one) => (one.kind === 'words' ? [one.words] : [])) : [],
+      )
+    // SOURCE hand: from face to face of what they join, −10 to 10, −5.5 to 5.5 and −11 to 11 mm; h7 of 3 mm is 0 to −10 µm (ISO 286-2, from memory), of
+    // which the film of 11 to 13 µm on either side takes 26 at the most and 22 at the least
+    expect(wordsOn('pins')).toEqual(
+      expect.arrayContaining(['mcp (7), pip (8), dip (9)', '20', '11', '22', 'Ø2.968 / 2.974', '−0.1 / −0.3', 'Ra 0.4']),
+    )
+    // SOURCE hand: as typed in the design
+    expect(wordsOn('coating-mount')).toEqual(expect.arrayContaining(['Masked, it stays bare: the threads.', 'rack 1', 'rack 2']))
+    expect(wordsOn('coating-pins')).toContain('Cure: 150 °C for 120 min.')
+    expect(sheets.map(({ name }) => name)).not.toContain('coating-topLink')
   })
 
   it('are the same bytes for the same design', () => {
     const again = shopOf('kestrel')
     // SOURCE property
     const text = (shop: typeof again) => drawingSheets(shop).sheets.map((sheet) => svgText(sheetShape(sheet)))
-    expect(text(again)).toEqual(text(shops[3]))
+    expect(text(again)).toEqual(usualSheets(3).sheets.map((sheet) => svgText(sheetShape(sheet))))
   })
 })
 

@@ -1,15 +1,17 @@
-/** All drawings of a design: a sheet for each part that has a shape, and what has none and why. */
-import { type DrawnPart, type Evaluation, evaluate, partsList, type ShopDesign } from '../../engine/index.ts'
+/** All drawings of a design: parts, pins, what the coater is told, the finger put together; and what has no drawing and why. */
+import { type Design, type DrawnPart, type Evaluation, evaluate, partsList, type ShopDesign } from '../../engine/index.ts'
 import { svgText } from '../drawing/svg.ts'
 import { massText } from '../making/item-rows.ts'
-import type { ValueText } from '../tables/value-text.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
 import { assemblySheet } from './assembly-sheet.ts'
+import { coatedPartSheet, coatedPinsSheet } from './coating-sheets.ts'
 import { largestFrom, type PaperName } from './paper.ts'
 import { partNotes } from './part-notes.ts'
 import { partSheet } from './part-sheet.ts'
 import { type Projection, slicesOf } from './part-views.ts'
+import { pinsSheet } from './pins-sheet.ts'
 import { type Sheet, sheetShape } from './sheet-file.ts'
+import type { TitleBlock } from './title-block.ts'
 
 /** How drawings are made. */
 export interface DrawingsAsked {
@@ -30,34 +32,81 @@ export interface Drawings {
   readonly left: readonly string[]
 }
 
-/** A sheet a part, and the finger put together. The same design gives the same sheets. */
+/** A sheet a part, one of the pins, what the coater is told, and the finger put together. The same design gives the same sheets. */
 export function drawingSheets(shop: ShopDesign, asked: DrawingsAsked = usualDrawings): Drawings {
   const { design } = shop.variation
-  const { items } = partsList(design)
-  const count = shop.parts.length + 1
-  const blockOf = (title: string, number: number, mass?: ValueText) => ({
-    title,
-    design: design.title,
-    revision: asked.revision ?? '–',
-    sheet: `${number} of ${count}`,
-    ...(mass && { mass: `one weighs ${mass.number} ${mass.unit}` }),
-  })
-  const drawn = shop.parts.map((part, index) => {
-    const { mass_kg } = items[index]
-    const block = blockOf(part.part.name, index + 1, mass_kg === undefined ? undefined : massText(mass_kg))
-    const notes = partNotes(part.part, design)
-    const sheet = partSheet({ drawn: part, notes, block, paper: asked.paper, projection: asked.projection })
-    return sheet === undefined ? { why: whyNone(part) } : { sheet }
-  })
-  const block = blockOf('Assembly', count)
-  const together = assemblySheet({ evaluation: asked.evaluation ?? evaluate(design), paper: largestFrom(asked.paper), block })
-  const all: readonly { readonly sheet?: Sheet; readonly why?: string }[] = [
-    ...drawn,
-    together === undefined ? { why: 'the finger cannot be moved, so that it is not drawn put together' } : { sheet: together },
+  const drafts = [
+    ...partDrafts(shop, asked),
+    ...pinDrafts(shop, asked),
+    ...coatingDrafts(shop, asked),
+    assemblyDraft(design, asked),
   ]
+  const done = drafts.map(({ title, mass, drawn, whyNone }, index) => {
+    const revision = asked.revision ?? '–'
+    const block = { title, design: design.title, revision, sheet: `${index + 1} of ${drafts.length}`, ...(mass && { mass }) }
+    return { sheet: drawn(block), whyNone }
+  })
   return {
-    sheets: all.flatMap(({ sheet }) => (sheet === undefined ? [] : [sheet])),
-    left: all.flatMap(({ why }) => (why === undefined ? [] : [why])),
+    sheets: done.flatMap(({ sheet }) => (sheet === undefined ? [] : [sheet])),
+    left: done.flatMap(({ sheet, whyNone }) => (sheet === undefined ? [whyNone] : [])),
+  }
+}
+
+/** A sheet before it has its number. */
+interface Draft {
+  readonly title: string
+  /** What a piece weighs, in words. */
+  readonly mass?: string
+  /** Undefined where it cannot be drawn; then `whyNone` is said. */
+  readonly drawn: (block: Omit<TitleBlock, 'scale' | 'paper' | 'projection'>) => Sheet | undefined
+  readonly whyNone: string
+}
+
+function partDrafts(shop: ShopDesign, { paper, projection }: DrawingsAsked): readonly Draft[] {
+  const { design } = shop.variation
+  const { items } = partsList(design)
+  return shop.parts.map((drawn, index) => {
+    const { mass_kg } = items[index]
+    const weighed = mass_kg === undefined ? undefined : massText(mass_kg)
+    const notes = partNotes(drawn.part, design)
+    return {
+      title: drawn.part.name,
+      ...(weighed && { mass: `one weighs ${weighed.number} ${weighed.unit}` }),
+      drawn: (block) => partSheet({ drawn, notes, block, paper, projection }),
+      whyNone: whyNone(drawn),
+    }
+  })
+}
+
+function pinDrafts(shop: ShopDesign, { paper }: DrawingsAsked): readonly Draft[] {
+  if (shop.pins.length === 0) return []
+  const title = shop.variation.design.springs.length === 0 ? 'Pins' : 'Pins and springs'
+  const whyNone =
+    'the table of pins and springs has no room on a sheet: their sizes stand in the parts list and the inspection plan'
+  return [{ title, drawn: (block) => pinsSheet({ shop, paper, block }), whyNone }]
+}
+
+function coatingDrafts(shop: ShopDesign, { paper }: DrawingsAsked): readonly Draft[] {
+  const ofParts = shop.parts.flatMap((drawn): readonly Draft[] => {
+    const { coating, name, id } = drawn.part
+    if (coating === undefined) return []
+    const whyNone = `parts.${id} has no coating sheet: it has no outline, or no place on a sheet; the note to the coater names it`
+    return [{ title: `${name}: coating`, drawn: (block) => coatedPartSheet(drawn, { paper, block }), whyNone }]
+  })
+  const coatings = new Map(shop.pins.flatMap(({ pin: { coating } }) => (coating === undefined ? [] : [[coating.name, coating]])))
+  const ofPins = [...coatings.values()].map((coating, index): Draft => {
+    const name = coatings.size === 1 ? 'coating-pins' : `coating-pins-${index + 1}`
+    const whyNone = `the pins with ${coating.name} have no room on a coating sheet; the note to the coater names them`
+    return { title: 'Pins: coating', drawn: (block) => coatedPinsSheet({ shop, coating, name }, { paper, block }), whyNone }
+  })
+  return [...ofParts, ...ofPins]
+}
+
+function assemblyDraft(design: Design, { paper, evaluation }: DrawingsAsked): Draft {
+  return {
+    title: 'Assembly',
+    drawn: (block) => assemblySheet({ evaluation: evaluation ?? evaluate(design), paper: largestFrom(paper), block }),
+    whyNone: 'the finger cannot be moved, so that it is not drawn put together',
   }
 }
 

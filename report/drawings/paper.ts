@@ -1,4 +1,5 @@
 /** Sizes of paper and scales for shop drawings. */
+import type { Box } from './ink.ts'
 
 /** A sheet of paper lying across, mm. */
 export interface Paper {
@@ -44,4 +45,9 @@ export const scales: readonly { readonly words: string; readonly ratio: number }
 ]
 
 /** Margins of ISO 5457 (from memory): 20 mm where sheets are filed, 10 mm elsewhere. */
-export const margins = { filed: 20, other: 10 } as const
+const margins = { filed: 20, other: 10 } as const
+
+/** The frame within which a paper is drawn on. */
+export function innerFrame({ width, height }: Paper): Box {
+  return { left: margins.filed, top: margins.other, right: width - margins.other, bottom: height - margins.other }
+}

@@ -14,7 +14,7 @@ import type { DrawnPart } from '../../engine/index.ts'
 import { calloutSize, calloutsOf, calloutsWidth, drawCallouts } from './callouts.ts'
 import { cornerColumns, cornerColumnWidth, cornerList, cornerListHeight, cornerMarks, wrappedWords } from './corner-marks.ts'
 import { type At, type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
-import { margins, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
+import { innerFrame, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
 import { faceDimensions, sideDimensions } from './part-dimensions.ts'
 import { faceView, type Placing, type Projection, sideView, slicesOf } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
@@ -57,12 +57,7 @@ const INSET = 4
 
 function laidOut(asked: PartSheetAsked, { paper, ratio, words }: Tried): readonly Ink[] | undefined {
   const { drawn, block, projection } = asked
-  const sheet = {
-    left: margins.filed,
-    top: margins.other,
-    right: paper.width - margins.other,
-    bottom: paper.height - margins.other,
-  }
+  const sheet = innerFrame(paper)
   const foot = footOf(asked, sheet)
   if (foot === undefined) return undefined
   const room = { left: sheet.left + INSET, top: sheet.top + INSET, right: sheet.right - INSET, bottom: foot.top - INSET }

@@ -24,4 +24,4 @@ export function doubtText({ places, found, needed, wayOut }: DoubtRow): string {
 
 /** The line that stands where nothing was found: what was looked at is said, so that silence is not taken for more. */
 export const nothingDoubted =
-  'Nothing was found in inside corners, walls, depths of holes, reamers, bought pins, datums and parts that look alike. Edges, roughness, threads and what joins the plates of a fork were not looked at.'
+  'Nothing was found in inside corners, walls, depths of holes, reamers, bought pins, tapped holes, edges, roughness, racks of coated parts, datums and parts that look alike. What joins the plates of a fork, how parts are clamped and in which order they are cut were not looked at.'
