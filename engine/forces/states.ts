@@ -10,13 +10,13 @@ import type { ForceRow } from '../motion/closure.ts'
 import { addCouple, addForce } from '../motion/closure.ts'
 import type { Condition } from '../motion/condition.ts'
 import { placed } from '../motion/mechanism.ts'
-import type { PathNode } from '../motion/path.ts'
+import { type PathNode, tangentAt } from '../motion/path.ts'
 import { stopGap } from '../motion/stop-contact.ts'
 import { toggleCouples, toggleMargin } from '../motion/toggle-margin.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
 import { balanceIn, prepare, withoutFriction } from './balance.ts'
 import type { ForceBench } from './force-bench.ts'
-import { emptyRow, type FramePair, framesAlong } from './force-frame.ts'
+import { emptyRow, type FramePair, framesAt } from './force-frame.ts'
 import { type Holding, holding } from './holding.ts'
 import { addLoadCase } from './loads.ts'
 import { type Reserve, returnReserve } from './return-reserve.ts'
@@ -46,8 +46,9 @@ export function closedFinger(path: TravelPath, bench: ForceBench): ClosedFinger 
 }
 
 /** Frames at a posture near the closed node. */
-export function framesNear({ bench, node }: ClosedFinger, posture: Float64Array): FramePair | undefined {
-  return framesAlong(bench.room, posture, node.tangent)
+export function framesNear({ bench, node, path }: ClosedFinger, posture: Float64Array): FramePair | undefined {
+  const tangent = tangentAt(path.bench, posture, node.tangent)
+  return tangent && framesAt(bench.room, { posture, tangent })
 }
 
 export interface StateOptions {

@@ -16,7 +16,7 @@
 import type { Condition } from '../motion/condition.ts'
 import type { Joint, Mechanism } from '../motion/mechanism.ts'
 import type { PathBench } from '../motion/path.ts'
-import { settle } from '../motion/settle.ts'
+import { settleWithin } from '../motion/settle.ts'
 import { type TwoPinLink, twoPinLinks } from '../motion/two-pin-link.ts'
 import { limits } from '../numbers/limits.ts'
 import type { Vector } from '../numbers/vector.ts'
@@ -54,7 +54,7 @@ export function takeUp<State extends Forced>(asked: TakeUpAsked<State>, start: F
   for (let round = 1; round <= limits.takeUpRounds; round++) {
     const state = asked.forcesAt(posture)
     if (!state) return undefined
-    const settled = postureUnder(asked, state.balance, posture)
+    const settled = settledUnder(asked, { balance: state.balance, start: posture, isFactored: round > 1 })
     if (!settled) return undefined
     posture = settled
     const margins = asked.marginsAt(posture)
@@ -70,16 +70,27 @@ export function takeUp<State extends Forced>(asked: TakeUpAsked<State>, start: F
  *
  * @param start a posture nearby. @returns undefined when it does not settle
  */
-export function postureUnder(
-  asked: Pick<TakeUpAsked, 'bench' | 'held' | 'clearance' | 'stiffnessOf'>,
-  balance: Balance,
-  start: Float64Array,
-): Float64Array | undefined {
-  const { mechanism } = asked.bench
-  const offsets = asked.bench.stock(mechanism.rows_count)
-  if (asked.clearance) addClearance(mechanism, balance, offsets)
-  addStretch(mechanism, start, balance, asked.stiffnessOf, offsets)
-  return settle(asked.bench, start, asked.held, offsets)?.posture
+export function postureUnder(asked: Yielding, balance: Balance, start: Float64Array): Float64Array | undefined {
+  return settledUnder(asked, { balance, start, isFactored: false })
+}
+
+/** What gives way under forces, and what holds it. */
+type Yielding = Pick<TakeUpAsked, 'bench' | 'held' | 'clearance' | 'stiffnessOf'>
+
+interface UnderForces {
+  readonly balance: Balance
+  readonly start: Float64Array
+  /** Whether the last posture that was settled in this room lies close by: rounds move it by a hundredth of a millimetre. */
+  readonly isFactored: boolean
+}
+
+function settledUnder(asked: Yielding, { balance, start, isFactored }: UnderForces): Float64Array | undefined {
+  const { bench, held, clearance, stiffnessOf } = asked
+  const { mechanism } = bench
+  const offsets = bench.stock(mechanism.rows_count)
+  if (clearance) addClearance(mechanism, balance, offsets)
+  addStretch(mechanism, start, balance, stiffnessOf, offsets)
+  return settleWithin(bench, start, held, { offsets, rounds_most: limits.settleRounds, isFactored })?.posture
 }
 
 function addClearance(mechanism: Mechanism, balance: Balance, offsets: Float64Array): void {

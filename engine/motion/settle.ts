@@ -46,6 +46,8 @@ export function settle(bench: Bench, start: Float64Array, condition: Condition, 
 
 export interface SettleBounds {
   readonly offsets?: Float64Array | undefined
+  /** Whether the derivative in the room is that of a posture close by, with the same condition: then it is tried before a new one is made. */
+  readonly isFactored?: boolean
   /** Derivatives after which it is given up. */
   readonly rounds_most: number
 }
@@ -55,7 +57,7 @@ export function settleWithin(
   bench: Bench,
   start: Float64Array,
   condition: Condition,
-  { offsets, rounds_most }: SettleBounds,
+  { offsets, rounds_most, isFactored = false }: SettleBounds,
 ): Settled | undefined {
   const { mechanism, lu, gap } = bench
   const posture = copied(bench.stock, start)
@@ -69,7 +71,7 @@ export function settleWithin(
     const largest = largestOf(gap)
     if (!Number.isFinite(largest)) return undefined
     if (isClosed(largest, lastGap, mechanism)) return { posture, rounds, firstStep_mm }
-    if (trial === 0 || !serves(largest, lastGap, mechanism)) {
+    if (trial === 0 ? !isFactored : !serves(largest, lastGap, mechanism)) {
       if (rounds++ === rounds_most || !factorAt(row, condition, lu)) return undefined
     }
     lastGap = largest
