@@ -21,6 +21,8 @@ import { type Dyad, type DyadOrder, dyadOrder } from './dyad-order.ts'
 export interface DyadRoom {
   readonly mechanism: Mechanism
   readonly order: DyadOrder
+  /** Of each dyad of the order. */
+  readonly places: readonly DyadPlaces[]
   /** Pin of each joint on a and hole on b, x, y each, mount frame, mm. With play in the pins they lie a little apart. */
   readonly centres: Float64Array
   /** Origin of each part, x, y in the mount frame, mm. */
@@ -43,6 +45,7 @@ export function dyadRoom(mechanism: Mechanism, numbers: ArrayStock): DyadRoom | 
   return {
     mechanism,
     order,
+    places: order.dyads.map(placesOf),
     centres: numbers(4 * joints.length),
     origins: numbers(2 * parts_count),
     couplings: numbers(2 * order.dyads.length),
@@ -117,9 +120,9 @@ export function respondByDyads(room: DyadRoom, generalised: Float64Array, out: F
  * @returns the moment about the last part's point that is left to what drives it, N·mm
  */
 export function takeApart(room: DyadRoom, points: Float64Array, generalised: Float64Array, out: Float64Array): number {
-  const { order, carried } = room
+  const { order, carried, places } = room
   putOnParts(room, generalised)
-  for (let index = 0; index < order.dyads.length; index++) takeOff(carried, points, order.dyads[index], out)
+  for (let index = 0; index < places.length; index++) takeOff(carried, points, places[index], out)
   const { joint, part, side } = order.lead
   const column = 3 * (part - 1)
   const point = pointOf(order.lead)
@@ -142,43 +145,88 @@ function putOnParts({ mechanism, origins, carried }: DyadRoom, generalised: Floa
   }
 }
 
-function takeOff(
-  carried: Float64Array,
-  points: Float64Array,
-  { outerFirst, middle, outerSecond }: Dyad,
-  out: Float64Array,
-): void {
-  const first = 3 * (outerFirst.part - 1)
-  const second = 3 * (outerSecond.part - 1)
-  const p = pointOf(outerFirst)
-  const s = pointOf(outerSecond)
-  const onFirst = pointOf(middle)
-  const onSecond = pointBeyond(middle)
-  const a_x = points[onFirst] - points[p]
-  const a_y = points[onFirst + 1] - points[p + 1]
-  const b_x = points[onSecond] - points[s]
-  const b_y = points[onSecond + 1] - points[s + 1]
+/** Where what one dyad needs stands in the room's arrays: worked out once, since this is asked some ten thousand times an evaluation. */
+interface DyadPlaces {
+  /** Of P and S, and of Q on the first and on the second part, in arrays laid out as `centres`. */
+  readonly p: number
+  readonly s: number
+  readonly onFirst: number
+  readonly onSecond: number
+  /** Of both parts in arrays laid out as `carried`. */
+  readonly first: number
+  readonly second: number
+  /** Of the force at Q in arrays of joint forces, and its sense there. */
+  readonly middle: number
+  readonly side: number
+  readonly outerFirst: PassedOn
+  readonly outerSecond: PassedOn
+}
+
+/** Where a force on a contact goes. */
+interface PassedOn {
+  /** In arrays of joint forces, and its sense there. */
+  readonly out: number
+  readonly side: number
+  /** The part beyond in arrays laid out as `carried`; negative for the mount. */
+  readonly beyond: number
+  /** The point of that part in arrays laid out as `centres`. */
+  readonly at: number
+}
+
+function placesOf({ outerFirst, middle, outerSecond }: Dyad): DyadPlaces {
+  return {
+    p: pointOf(outerFirst),
+    s: pointOf(outerSecond),
+    onFirst: pointOf(middle),
+    onSecond: pointBeyond(middle),
+    first: 3 * (outerFirst.part - 1),
+    second: 3 * (outerSecond.part - 1),
+    middle: 2 * middle.joint,
+    side: middle.side,
+    outerFirst: passedOn(outerFirst),
+    outerSecond: passedOn(outerSecond),
+  }
+}
+
+function passedOn(contact: Contact): PassedOn {
+  return { out: 2 * contact.joint, side: contact.side, beyond: 3 * (contact.beyond - 1), at: pointBeyond(contact) }
+}
+
+/** Forces of one dyad, as at the head of this file; they go into `out`, and what stays is left on the parts beyond. */
+function takeOff(carried: Float64Array, points: Float64Array, places: DyadPlaces, out: Float64Array): void {
+  const { p, s, onFirst, onSecond, first, second, middle, side } = places
+  const p_x = points[p]
+  const p_y = points[p + 1]
+  const s_x = points[s]
+  const s_y = points[s + 1]
+  const a_x = points[onFirst] - p_x
+  const a_y = points[onFirst + 1] - p_y
+  const b_x = points[onSecond] - s_x
+  const b_y = points[onSecond + 1] - s_y
+  const first_x = carried[first]
+  const first_y = carried[first + 1]
+  const second_x = carried[second]
+  const second_y = carried[second + 1]
   const inverse = 1 / (a_x * b_y - a_y * b_x)
-  const aboutFirst = (carried[first + 2] - points[p] * carried[first + 1] + points[p + 1] * carried[first]) * inverse
-  const aboutSecond = (carried[second + 2] - points[s] * carried[second + 1] + points[s + 1] * carried[second]) * inverse
+  const aboutFirst = (carried[first + 2] - p_x * first_y + p_y * first_x) * inverse
+  const aboutSecond = (carried[second + 2] - s_x * second_y + s_y * second_x) * inverse
   // The force at Q on the first part; on the second it is the opposite.
   const x = aboutFirst * b_x + aboutSecond * a_x
   const y = aboutFirst * b_y + aboutSecond * a_y
-  out[2 * middle.joint] = middle.side * x
-  out[2 * middle.joint + 1] = middle.side * y
-  passOn(outerFirst, carried[first] - x, carried[first + 1] - y)
-  passOn(outerSecond, carried[second] + x, carried[second + 1] + y)
+  out[middle] = side * x
+  out[middle + 1] = side * y
+  const { outerFirst, outerSecond } = places
+  out[outerFirst.out] = outerFirst.side * (first_x - x)
+  out[outerFirst.out + 1] = outerFirst.side * (first_y - y)
+  out[outerSecond.out] = outerSecond.side * (second_x + x)
+  out[outerSecond.out + 1] = outerSecond.side * (second_y + y)
+  if (outerFirst.beyond >= 0) putBeyond(carried, points, outerFirst, first_x - x, first_y - y)
+  if (outerSecond.beyond >= 0) putBeyond(carried, points, outerSecond, second_x + x, second_y + y)
+}
 
-  /** Keeps a force on the contact's part as the joint's and puts it on the part beyond. */
-  function passOn(contact: Contact, force_x: number, force_y: number): void {
-    const { joint, side, beyond } = contact
-    out[2 * joint] = side * force_x
-    out[2 * joint + 1] = side * force_y
-    if (beyond === 0) return
-    const column = 3 * (beyond - 1)
-    const at = pointBeyond(contact)
-    carried[column] += force_x
-    carried[column + 1] += force_y
-    carried[column + 2] += points[at] * force_y - points[at + 1] * force_x
-  }
+/** Puts a force on the part beyond a contact. */
+function putBeyond(carried: Float64Array, points: Float64Array, { beyond, at }: PassedOn, x: number, y: number): void {
+  carried[beyond] += x
+  carried[beyond + 1] += y
+  carried[beyond + 2] += points[at] * y - points[at + 1] * x
 }
