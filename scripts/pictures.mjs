@@ -1,0 +1,68 @@
+// `npm run pictures`: every page of the example on light and on dark paper, into docs/pictures/pages, to be looked at before a page is called done.
+import { spawn } from 'node:child_process'
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { chromium } from 'playwright-core'
+import { browserForTests } from './browser.mjs'
+import { buildOrEnd } from './build.mjs'
+
+const root = join(import.meta.dirname, '..')
+const folder = join(root, 'docs/pictures/pages')
+const PAGES = ['motion', 'hold', 'strength', 'spread', 'make', 'check', 'prove', 'revisions']
+const SHEET = { width: 1280, height: 1600 }
+/** What is worked out apart from the page (plots, lists) has arrived by then. */
+const SETTLED_ms = 2500
+
+await buildOrEnd(root)
+const executablePath = browserForTests()
+if (executablePath === undefined) process.exit(1)
+mkdirSync(folder, { recursive: true })
+const store = mkdtempSync(join(tmpdir(), 'fingerwright-pictures-'))
+const server = spawn(
+  process.execPath,
+  ['build/command/fingerwright.mjs', 'serve', 'designs/heron.json', '--port', '0', '--store', store],
+  {
+    cwd: root,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  },
+)
+const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] })
+try {
+  const address = await addressSaid()
+  for (const colorScheme of /** @type {const} */ (['light', 'dark'])) {
+    const page = await browser.newPage({ viewport: SHEET, colorScheme })
+    await page.goto(address)
+    for (const name of PAGES) await taken(page, { name, colorScheme })
+    await page.close()
+  }
+} finally {
+  await browser.close()
+  server.kill()
+  rmSync(store, { recursive: true, force: true })
+}
+
+/** @returns {Promise<string>} */
+function addressSaid() {
+  return new Promise((resolve) => {
+    server.stdout.on('data', (piece) => {
+      const found = /http:\S+/.exec(String(piece))
+      if (found) resolve(found[0])
+    })
+  })
+}
+
+/**
+ * @param {import('playwright-core').Page} page
+ * @param {{ name: string, colorScheme: 'light' | 'dark' }} shown
+ */
+async function taken(page, { name, colorScheme }) {
+  await page.evaluate((to) => {
+    location.hash = to
+  }, name)
+  await page.getByTestId('sentence').waitFor()
+  await page.waitForTimeout(SETTLED_ms)
+  const path = join(folder, `${name}-${colorScheme}.png`)
+  await page.screenshot({ path })
+  console.log(path)
+}
