@@ -1,6 +1,6 @@
 import type { Command } from 'commander'
 import { inspectionPlan, type MeasuredPiece, type PairedLot, type Problem, pairLot, readVariation } from '../engine/index.ts'
-import { caution, type ReadSet, readReadings } from '../report/index.ts'
+import { caution, marks, pairRows, pairSentence, type ReadSet, readReadings } from '../report/index.ts'
 import { documentText } from '../server/index.ts'
 import { aligned, wrapped } from './columns.ts'
 import { designCommand } from './design-command.ts'
@@ -53,13 +53,11 @@ function mixedPiece({ serial, readings }: ReadSet): readonly Problem[] {
   ]
 }
 
-function pairText({ sets, working_count, firstCome_count }: PairedLot): string {
-  const counted = `${working_count} of ${sets.length} sets meet every requirement; first come, first served it would be ${firstCome_count}.`
-  const rows = sets.map(({ pieces, works }, index) => [
-    { text: String(index + 1), side: 'right' as const },
-    { text: works ? '● met' : '▼ not met', side: 'left' as const },
-    { text: pieces.map(({ serial, piece }) => `${piece.title} ${serial}`).join(', '), side: 'left' as const },
+function pairText(lot: PairedLot): string {
+  const rows = pairRows(lot).map(({ number, answer, pieces }) => [
+    { text: String(number), side: 'right' as const },
+    { text: `${marks[answer].character} ${answer === 'met' ? 'met' : 'not met'}`, side: 'left' as const },
+    { text: pieces, side: 'left' as const },
   ])
-  const ground = 'What was not measured of a set counts as drawn.'
-  return `${[wrapped(counted), aligned(rows).join('\n'), wrapped(ground), wrapped(caution)].join('\n\n')}\n`
+  return `${[wrapped(pairSentence(lot)), aligned(rows).join('\n'), wrapped(caution)].join('\n\n')}\n`
 }

@@ -50,7 +50,7 @@ export { judgeMeasured, type MeasuredFinger, unmeasuredOf } from './inspection/j
 export { type LotStudy, lotStudy } from './inspection/lot-study.ts'
 export { foundOf, limitsFor, type Reading, readingConformity } from './inspection/measured-set.ts'
 export { type MeasuredSpread, measuredSpread } from './inspection/measured-spread.ts'
-export { type MeasuredPiece, type PairedLot, pairLot } from './inspection/pair-lot.ts'
+export { type MeasuredPiece, type PairedLot, pairingLot, pairLot } from './inspection/pair-lot.ts'
 export { type Piece, piecesOf } from './inspection/piece.ts'
 export { piecesToPass, reliabilityShown } from './inspection/success-run.ts'
 export { type GaugeKind, type Suggested, suggestedGauge } from './inspection/suggested-gauge.ts'

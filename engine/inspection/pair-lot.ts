@@ -1,7 +1,7 @@
 import { askedFigures, evaluateAsked } from '../evaluate-asked.ts'
 import type { Variation } from '../variation/sources/source.ts'
 import { measuredDesign, measuredSet, type Reading } from './measured-set.ts'
-import { firstCome, type Lot, type Paired, paired } from './pairing.ts'
+import { firstCome, type Lot, type Paired, pairing } from './pairing.ts'
 import type { Piece } from './piece.ts'
 
 /** One measured piece. */
@@ -21,8 +21,21 @@ export interface PairedLot {
 /** A set that works is worth more than any margin: margins, which decide among those that work, stay between −1 and 1. */
 const WORKS_worth = 1000
 
+/** How far the pairing of a lot is. */
+export interface PairedSoFar {
+  /** How often a kind of pieces was given to the sets anew. */
+  readonly given_count: number
+  readonly kinds_count: number
+}
+
 /** Pairs the pieces of a lot so that most fingers work; among those the smallest share of the margins that the drawing has is made large. */
 export function pairLot(variation: Variation, pieces: readonly MeasuredPiece[]): PairedLot {
+  const steps = pairingLot(variation, pieces)
+  for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value
+}
+
+/** The same step by step: after each kind of pieces it yields how far it is. */
+export function* pairingLot(variation: Variation, pieces: readonly MeasuredPiece[]): Generator<PairedSoFar, PairedLot> {
   const kinds = [...new Set(pieces.map(({ piece }) => `${piece.kind} ${piece.id}`))].map((key) =>
     pieces.filter(({ piece }) => `${piece.kind} ${piece.id}` === key),
   )
@@ -38,7 +51,10 @@ export function pairLot(variation: Variation, pieces: readonly MeasuredPiece[]):
   const lot: Lot = { counts: kinds.map((kind) => kind.length), worthOf }
   const isWorking = (set: readonly number[]): boolean => worthOf(set) > WORKS_worth / 2
   const workingIn = ({ sets }: Paired): number => sets.filter(isWorking).length
-  const best = paired(lot)
+  const steps = pairing(lot)
+  let step = steps.next()
+  for (; step.done !== true; step = steps.next()) yield { given_count: step.value, kinds_count: kinds.length }
+  const best = step.value
   return {
     sets: best.sets.map((set) => ({ pieces: piecesOf(set), works: isWorking(set) })),
     working_count: workingIn(best),

@@ -29,15 +29,25 @@ export function firstCome({ counts, worthOf }: Lot): Paired {
   return { sets, worth: sumOf(sets, worthOf) }
 }
 
-/** Paired as well as it is found; never worth less than first come. */
-export function paired(lot: Lot): Paired {
+/** Paired as well as it is found; never worth less than first come. It yields how often a kind was given anew, after each. */
+export function* pairing(lot: Lot): Generator<number, Paired> {
   let best = firstCome(lot)
+  let given_count = 0
   for (let round = 0; round < ROUNDS_most; round++) {
     const before = best.worth
-    for (const kind of lot.counts.keys()) best = regiven(lot, best, kind)
+    for (const kind of lot.counts.keys()) {
+      best = regiven(lot, best, kind)
+      yield ++given_count
+    }
     if (best.worth <= before + GAIN_least) break
   }
   return best
+}
+
+/** The same, in one go. */
+export function paired(lot: Lot): Paired {
+  const steps = pairing(lot)
+  for (let step = steps.next(); ; step = steps.next()) if (step.done === true) return step.value
 }
 
 function regiven({ counts, worthOf }: Lot, had: Paired, kind: number): Paired {

@@ -1,7 +1,6 @@
 import type { Design } from '../../engine/index.ts'
 import { caution, checkAsks } from '../../report/index.ts'
 import heads from '../parts/open-question.module.css'
-import { ProblemList } from '../parts/refusal.tsx'
 import { WorkBar } from '../parts/work-bar.tsx'
 import { FileButton } from '../revisions/file-button.tsx'
 import type { DesignStore } from '../state/design-store.ts'
@@ -9,8 +8,7 @@ import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { BenchSection } from './bench/bench-section.tsx'
 import { judgeFile } from './judge-file.ts'
-import { LotSection } from './lot-section.tsx'
-import { MeasuredSets } from './measured-sets.tsx'
+import { JudgedSets } from './judged-sets.tsx'
 import { PlanTable } from './plan-table.tsx'
 import { useReadings } from './readings.ts'
 
@@ -46,15 +44,8 @@ export function CheckPage(about: { readonly store: DesignStore; readonly open: O
           before it went to the coater.
         </p>
       </section>
-      {opened === undefined ? null : 'sets' in opened ? (
-        <>
-          <MeasuredSets sets={opened.sets} text={opened.text} isOld={opened.text !== text} passedOver={opened.passedOver} />
-          <LotSection sets={opened.sets} />
-        </>
-      ) : (
-        <ProblemList file={opened.file} problems={opened.problems} />
-      )}
       <BenchSection open={open} />
+      <JudgedSets text={text} />
       <section aria-labelledby="plan">
         <h2 id="plan">Inspection plan</h2>
         <PlanTable text={text} />

@@ -1,5 +1,5 @@
 /// <reference lib="webworker" />
-/** Judges the sets of a file of readings apart from the page. */
+/** Judges measured sets apart from the page, from a file of readings or as the bench book keeps them. */
 import {
   type Characteristic,
   consequences,
@@ -8,14 +8,28 @@ import {
   measuredSpread,
   readVariation,
 } from '../../engine/index.ts'
-import { fileRows, type ReadReadings, readReadings } from '../../report/index.ts'
-import type { OpenedReadings, PageSet } from './readings.ts'
+import {
+  fileRows,
+  type KeptCoupons,
+  type KeptFound,
+  type ReadReadings,
+  type ReadSet,
+  readReadings,
+  standingFound,
+} from '../../report/index.ts'
+import type { OpenedFrom, OpenedReadings, PageSet } from './readings.ts'
 
-/** Text of a design, and a file of readings. */
+/** One serial number as the bench book keeps it. */
+export interface KeptSet {
+  readonly serial: string
+  readonly readings: readonly KeptFound[]
+  readonly certificates: readonly KeptCoupons[]
+}
+
+/** What is judged, and where it comes from. */
 export interface CheckAsked {
-  readonly text: string
-  readonly file: string
-  readonly bytes: Uint8Array
+  readonly opened: OpenedFrom
+  readonly from: { readonly bytes: Uint8Array } | { readonly kept: readonly KeptSet[] }
 }
 
 /** What the worker says: what is known now, and whether more follows. */
@@ -34,18 +48,18 @@ addEventListener('message', ({ data }: MessageEvent<CheckAsked>) => {
 })
 
 /** All sets first, then each with its yield. */
-function* judgedReadings({ text, file, bytes }: CheckAsked): Generator<CheckTold> {
-  const variation = readVariation(text)
-  if (variation.value === undefined) return yield { opened: { file, text, problems: variation.problems }, isAll: true }
+function* judgedReadings({ opened: about, from }: CheckAsked): Generator<CheckTold> {
+  const variation = readVariation(about.text)
+  if (variation.value === undefined) return yield { opened: { ...about, problems: variation.problems }, isAll: true }
   const plan = inspectionPlan(variation.value)
-  const read = readRows(bytes, plan)
-  if (read.sets === undefined) return yield { opened: { file, text, problems: read.problems }, isAll: true }
+  const read = 'bytes' in from ? readRows(from.bytes, plan) : keptSets(from.kept, plan)
+  if (read.sets === undefined) return yield { opened: { ...about, problems: read.problems }, isAll: true }
   const sets: PageSet[] = read.sets.map(({ serial, readings }) => ({
     serial,
     ...judgeMeasured(variation.value, plan, readings),
     decisions: consequences(variation.value, plan, readings),
   }))
-  const opened = (): OpenedReadings => ({ file, text, sets: [...sets], passedOver: read.passedOver })
+  const opened = (): OpenedReadings => ({ ...about, sets: [...sets], passedOver: read.passedOver })
   yield { opened: opened(), isAll: false }
   for (const [index, set] of sets.entries()) {
     const spread = measuredSpread(variation.value, set.readings, { seed: SEED, samples: SAMPLES })
@@ -57,4 +71,13 @@ function* judgedReadings({ text, file, bytes }: CheckAsked): Generator<CheckTold
 function readRows(bytes: Uint8Array, plan: readonly Characteristic[]): ReadReadings {
   const rows = fileRows(bytes)
   return rows.problems === undefined ? readReadings(rows.value, plan) : { problems: rows.problems }
+}
+
+/** What stands of every serial number; one of which nothing was read has no set. */
+function keptSets(kept: readonly KeptSet[], plan: readonly Characteristic[]): ReadReadings {
+  const sets = kept
+    .filter(({ readings }) => readings.some(({ correctedBy, value }) => correctedBy === undefined && value !== undefined))
+    .map((one): ReadSet => ({ serial: one.serial, readings: standingFound(plan, one) }))
+  if (sets.length > 0) return { sets, passedOver: [] }
+  return { problems: [{ code: 'missing', place: '', found: 'no reading', needed: 'at least one' }] }
 }

@@ -1,23 +1,7 @@
-import type { CheckAsked, CheckTold } from './check-worker.ts'
+import { judgeApart } from './judge-apart.ts'
 import { readTableFile } from './read-table-file.ts'
-import { readingsNow } from './readings.ts'
 
-/** The worker of the file that was opened last; an earlier one must not answer after it. */
-let counting: Worker | undefined
-
-/** Has a file of readings judged against a design, apart from the page; the answer stands in `readingsNow`. */
+/** Has a file of readings judged against a design. @param text of the design */
 export async function judgeFile(text: string, file: File): Promise<void> {
-  const asked: CheckAsked = { text, file: file.name, bytes: await readTableFile(file) }
-  counting?.terminate()
-  const worker = new Worker(new URL('./check-worker.ts', import.meta.url), { type: 'module' })
-  counting = worker
-  worker.onmessage = ({ data }: MessageEvent<CheckTold>) => {
-    if (data.isAll) worker.terminate()
-    readingsNow.set(data.opened)
-  }
-  worker.onerror = (event) => {
-    worker.terminate()
-    throw new Error(`the calculation stopped: ${event.message}`)
-  }
-  worker.postMessage(asked)
+  judgeApart({ opened: { file: file.name, text }, from: { bytes: await readTableFile(file) } })
 }

@@ -1,5 +1,5 @@
 import { memo, useMemo } from 'react'
-import { drawRun, lotRows, studiedLots, svgText } from '../../report/index.ts'
+import { drawRun, drawSteps, lotRows, studiedLots, svgText } from '../../report/index.ts'
 import { useUnits } from '../state/units.ts'
 import styles from './check.module.css'
 import type { PageSet } from './readings.ts'
@@ -30,30 +30,21 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
             <th scope="col">Cp, Cpk</th>
             <th scope="col">Pp, Ppk</th>
             <th scope="col">95 % of pieces, 95 % sure</th>
-            <th scope="col">To be known</th>
           </tr>
         </thead>
         <tbody>
           {lotRows(lots, units).map((row) => (
             <tr key={row.words}>
               <td className="number">{row.number}</td>
-              <th scope="row">{row.words}</th>
+              <th scope="row" className={styles.what}>
+                {row.words}
+                {row.told === '' ? null : <span className="reason">{row.told}</span>}
+              </th>
               <td className="number">{row.count}</td>
-              <td>
-                {row.mean}, {row.deviation}
-              </td>
-              <td>
-                {row.cp}
-                <br />
-                {row.cpk}
-              </td>
-              <td>
-                {row.pp}
-                <br />
-                {row.ppk}
-              </td>
+              <td className={styles.pair}>{`${row.mean}\n${row.deviation}`}</td>
+              <td className={styles.pair}>{`${row.cp}\n${row.cpk}`}</td>
+              <td className={styles.pair}>{`${row.pp}\n${row.ppk}`}</td>
               <td>{row.interval}</td>
-              <td>{row.told}</td>
             </tr>
           ))}
         </tbody>
@@ -61,15 +52,16 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
       <details>
         <summary>Readings in their order</summary>
         <p className="aside">
-          Thin lines: what chance explains, by the moving range. Dashed: what the drawing allows. Ringed: not chance alone.
+          Above the readings, below the step from each to the next. Thin lines: what chance explains, by the moving range; between
+          them the mean. Dashed: what the drawing allows. Ringed: not chance alone.
         </p>
         <div className={styles.drawings}>
           {lots.map((lot) => {
-            const drawn = drawRun(lot)
-            return drawn === undefined ? null : (
-              <figure key={lot.words}>
+            const drawn = [drawRun(lot), drawSteps(lot)].flatMap((one) => one ?? [])
+            return drawn.length === 0 ? null : (
+              <figure key={lot.words} className={styles.run}>
                 <figcaption>{lot.words}</figcaption>
-                <div dangerouslySetInnerHTML={{ __html: svgText(drawn) }} />
+                <div dangerouslySetInnerHTML={{ __html: drawn.map(svgText).join('') }} />
               </figure>
             )
           })}

@@ -1,19 +1,17 @@
 import { memo } from 'react'
-import type { Consequence } from '../../engine/index.ts'
 import {
   checkSentence,
   conformityAnswer,
   foundText,
   measuredYieldSentence,
-  outcomeRows,
   overallVerdict,
-  planRows,
   readingRow,
   toldIn,
 } from '../../report/index.ts'
 import { MarkWithWord } from '../parts/mark.tsx'
 import { useUnits } from '../state/units.ts'
-import type { PageSet } from './readings.ts'
+import { Decision } from './decision.tsx'
+import type { FromBench, PageSet } from './readings.ts'
 import { SetFigures } from './set-figures.tsx'
 import { SheetButton } from './sheet-button.tsx'
 
@@ -25,24 +23,20 @@ export const MeasuredSets = memo(function MeasuredSets(about: {
   readonly sets: readonly PageSet[]
   /** Of the design that they were judged against. */
   readonly text: string
-  /** The design has changed since they were judged. */
-  readonly isOld: boolean
-  readonly passedOver: readonly string[]
+  /** Where they are kept; absent for those of a file. */
+  readonly bench: FromBench | undefined
 }) {
-  const { sets, text, isOld, passedOver } = about
-  return (
-    <>
-      {isOld ? <p className="aside">The design has changed since these sets were judged: open the file again.</p> : null}
-      {passedOver.length === 0 ? null : <p className="aside">Passed over: the columns {passedOver.join(', ')}.</p>}
-      {sets.map((set) => (
-        <MeasuredSet key={set.serial} set={set} text={text} isUnfolded={sets.length <= UNFOLDED_most} />
-      ))}
-    </>
-  )
+  const { sets, ...rest } = about
+  return sets.map((set) => <MeasuredSet key={set.serial} set={set} {...rest} isUnfolded={sets.length <= UNFOLDED_most} />)
 })
 
-function MeasuredSet(about: { readonly set: PageSet; readonly text: string; readonly isUnfolded: boolean }) {
-  const { set, text, isUnfolded } = about
+function MeasuredSet(about: {
+  readonly set: PageSet
+  readonly text: string
+  readonly bench: FromBench | undefined
+  readonly isUnfolded: boolean
+}) {
+  const { set, text, bench, isUnfolded } = about
   const units = useUnits()
   const { serial, evaluation, spread, decisions } = set
   return (
@@ -54,7 +48,7 @@ function MeasuredSet(about: { readonly set: PageSet; readonly text: string; read
       <p>{spread === undefined ? 'The ways that are still open are being counted.' : measuredYieldSentence(spread)}</p>
       <SheetButton set={set} text={text} />
       {decisions.map((consequence) => (
-        <Decision key={consequence.reading.characteristic.id} consequence={consequence} />
+        <Decision key={consequence.reading.characteristic.id} {...{ consequence, serial, bench }} />
       ))}
       <details open={isUnfolded}>
         <summary>Readings and figures</summary>
@@ -62,28 +56,6 @@ function MeasuredSet(about: { readonly set: PageSet; readonly text: string; read
         {evaluation === undefined ? null : <SetFigures evaluation={toldIn(units, evaluation)} spread={spread} />}
       </details>
     </section>
-  )
-}
-
-function Decision({ consequence }: { readonly consequence: Consequence }) {
-  const units = useUnits()
-  const [{ words }] = planRows([consequence.reading.characteristic])
-  return (
-    <>
-      <h3>
-        To decide: {words}, found {foundText(consequence.reading, units)}
-      </h3>
-      <dl>
-        {outcomeRows(consequence, units).map(({ disposition, answer, words: told }) => (
-          <div key={disposition}>
-            <dt>
-              {disposition}: <MarkWithWord answer={answer} />
-            </dt>
-            <dd>{told}</dd>
-          </div>
-        ))}
-      </dl>
-    </>
   )
 }
 

@@ -8,12 +8,28 @@ export interface PageSet extends CheckedSet {
   readonly decisions: readonly Consequence[]
 }
 
-/** A file of readings that was opened: every set judged, or why nothing was. */
-export type OpenedReadings =
-  | { readonly file: string; readonly text: string; readonly sets: readonly PageSet[]; readonly passedOver: readonly string[] }
-  | { readonly file: string; readonly text: string; readonly problems: readonly Problem[] }
+/** Sets that are kept at the bench: of which design and lot, to which revision. */
+export interface FromBench {
+  readonly design: string
+  readonly lot: string
+  readonly revision: number
+}
 
-/** What the page last read; absent before the first file. */
+/** Where readings come from. */
+export interface OpenedFrom {
+  /** A file by its name, or a lot in words. */
+  readonly file: string
+  /** Of the design that they are judged against. */
+  readonly text: string
+  /** Absent for a file. */
+  readonly bench?: FromBench
+}
+
+/** Readings that were opened: every set judged, or why nothing was. */
+export type OpenedReadings = OpenedFrom &
+  ({ readonly sets: readonly PageSet[]; readonly passedOver: readonly string[] } | { readonly problems: readonly Problem[] })
+
+/** What the page last read; absent before the first. */
 export const readingsNow = sharedState<OpenedReadings | undefined>(undefined)
 
 /** The readings of now. */

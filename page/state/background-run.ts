@@ -29,6 +29,8 @@ export interface Told<Reached> {
 export interface LongWork<Asked, Reached> {
   readonly begin: (asked: Asked) => void
   readonly stop: () => void
+  /** Stops, and puts away what was reached. */
+  readonly forget: () => void
   readonly use: () => BackgroundRun<Reached> | undefined
 }
 
@@ -61,5 +63,10 @@ export function longWork<Asked extends { readonly text: string }, Reached>(start
     }
     worker.postMessage(asked)
   }
-  return { begin, stop, use: () => useShared(shared) }
+  const forget = (): void => {
+    worker?.terminate()
+    worker = undefined
+    shared.set(undefined)
+  }
+  return { begin, stop, forget, use: () => useShared(shared) }
 }

@@ -65,14 +65,14 @@ const middleOf = ({ least, most }: { readonly least: number; readonly most: numb
 export function lotRows(lots: readonly StudiedLot[], system: UnitSystem = 'metric'): readonly LotRow[] {
   return lots.map(({ number, words, unit, study, serials }) => {
     const { sample, capability, interval } = study
-    const text = (value: number): string => sizeText(value, unit, system).number
-    const shown = sizeText(sample.mean, unit, system)
+    const text = (value: number): string => sizeText(roundedBy(value, sample), unit, system).number
+    const shown = sizeText(roundedBy(sample.mean, sample), unit, system)
     return {
       number,
       words,
       count: sample.count,
       mean: `${shown.number} ${shown.unit}`.trim(),
-      deviation: text(Number(sample.deviation.toPrecision(DEVIATION_digits))),
+      deviation: text(sample.deviation),
       cp: ratioText(capability?.cp),
       cpk: ratioText(capability?.cpk),
       pp: ratioText(capability?.pp),
@@ -85,6 +85,14 @@ export function lotRows(lots: readonly StudiedLot[], system: UnitSystem = 'metri
 
 /** A deviation of some ten readings is known to a third at best. */
 const DEVIATION_digits = 2
+const TEN = 10
+
+/** A value without digits that say less than the deviation of its readings is known to. */
+export function roundedBy(value: number, { deviation }: { readonly deviation: number }): number {
+  if (deviation === 0) return value
+  const step = TEN ** (Math.floor(Math.log10(deviation)) + 1 - DEVIATION_digits)
+  return Math.round(value / step) * step
+}
 
 const ratioText = (ratio: Ratio | undefined): string =>
   ratio === undefined ? 'none' : `${shortNumber(ratio.value)} (${shortNumber(ratio.least)} to ${shortNumber(ratio.most)})`

@@ -4,6 +4,7 @@ import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
 import { fetchPlan, fetchSerial } from './bench.ts'
 import { CertificateForm } from './certificate-form.tsx'
+import { JudgeButton } from './judge-button.tsx'
 import { PastedRows } from './pasted-rows.tsx'
 import { ReadingField } from './reading-field.tsx'
 import { SerialPage } from './serial-page.tsx'
@@ -13,6 +14,7 @@ import { keptCount } from './who.ts'
 /** The lot that is measured: which serial number, its readings one after the other, and what it will do. */
 export function ChosenLot({ about }: { readonly about: AtBench }) {
   const { name, lot } = about
+  const bench = { design: name, lot: lot.lot, revision: lot.revision }
   const askPlan = useCallback(() => fetchPlan(name, lot.revision), [name, lot.revision])
   const plan = useFetched(`${name} ${lot.revision}`, askPlan)
   const [typed, setTyped] = useState('')
@@ -66,6 +68,11 @@ export function ChosenLot({ about }: { readonly about: AtBench }) {
       )}
       {plan.value === undefined ? null : <CertificateForm about={about} plan={plan.value} />}
       <PastedRows about={about} plan={plan.value} kept={kept} />
+      <JudgeButton
+        words={`Judge all of lot ${lot.lot} as measured`}
+        bench={bench}
+        serials={lot.serials.filter(({ readings }) => readings > 0).map(({ serial: one }) => one)}
+      />
       {found.fault === undefined ? null : <p role="alert">{found.fault}</p>}
       {found.value === undefined || plan.value === undefined ? null : (
         <SerialPage about={about} serial={found.value} plan={plan.value} kept={kept} />

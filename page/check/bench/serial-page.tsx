@@ -8,6 +8,7 @@ import { useDeed } from '../../revisions/use-deed.ts'
 import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
 import { benchOf, type KeptReading, type Serial, sendReadings } from './bench.ts'
+import { JudgeButton } from './judge-button.tsx'
 import { SignOffForm } from './sign-off-form.tsx'
 import { TestForm } from './test-form.tsx'
 
@@ -34,6 +35,13 @@ export function SerialPage({ about, serial, plan, kept }: OneSerial) {
         </p>
       ))}
       <Readings about={about} serial={serial} plan={plan} kept={kept} />
+      {serial.readings.length === 0 ? null : (
+        <JudgeButton
+          words={`Judge ${serial.serial} in full: yield, and what each decision comes to`}
+          bench={{ design: about.name, lot: serial.lot, revision: serial.revision }}
+          serials={[serial.serial]}
+        />
+      )}
       <Others serial={serial} photosAt={`${benchOf(about.name)}/photos`} />
       <TestForm name={about.name} serial={serial.serial} />
       <SignOffForm name={about.name} serial={serial} />
