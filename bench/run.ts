@@ -27,8 +27,11 @@ const nextPlace = () => {
   return scrubbed
 }
 
+const target = { name: 'evaluate, three load cases', run: () => evaluate(three) }
+// First by itself, as in the page's worker, where nothing else takes its place in the caches.
+const [alone] = compare([target])
 const rates = compare([
-  { name: 'evaluate, three load cases', run: () => evaluate(three) },
+  target,
   { name: `evaluate, all ${design.loadCases.length}`, run: () => evaluate(design) },
   { name: 'read the example', run: () => readDesign(text, 'heron') },
   { name: 'one posture', run: () => postureAt(evaluation, nextPlace()) },
@@ -44,9 +47,9 @@ const rates = compare([
 console.log(machineLine())
 console.log(`${travel.postures.length} postures, both directions\n`)
 for (const line of rateLines(rates)) console.log(line)
-const verdict = rates[0].time_ms <= TARGET_ms ? 'within' : 'over'
+const verdict = alone.time_ms <= TARGET_ms ? 'within' : 'over'
 console.log(
-  `\nEvaluating with three load cases takes ${rates[0].time_ms.toFixed(2)} ms: ${verdict} the target of ${TARGET_ms} ms.`,
+  `\nEvaluating with three load cases, by itself, takes ${alone.time_ms.toFixed(2)} ms: ${verdict} the target of ${TARGET_ms} ms.`,
 )
 
 console.log('\nFriction of a finger whose links carry nothing:')
