@@ -7,6 +7,8 @@ export interface DesignFile {
   readonly bytes: Uint8Array
   readonly name: string
   readonly shown: string
+  /** Name in the store, of a design that was found there. */
+  readonly kept?: string
 }
 
 /**

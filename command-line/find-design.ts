@@ -36,7 +36,7 @@ export async function findDesign({ path, revision, store }: DesignNamed, termina
 export async function findStored({ path, revision, store }: DesignNamed, terminal: Terminal): Promise<DesignFile> {
   const found = await lookInStore({ store, terminal }, (opened) => inStore(opened, { name: path, revision }))
   if (found.told !== undefined) terminal.writeError(`${found.told}\n`)
-  return { bytes: Buffer.from(found.text), name: path, shown: found.shown }
+  return { bytes: Buffer.from(found.text), name: path, shown: found.shown, kept: path }
 }
 
 /** @throws WrongUse for a name that is not in the store, with the one that was likely meant */

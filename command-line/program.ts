@@ -10,6 +10,7 @@ import { addLotStudies } from './check-lot.ts'
 import { addPair } from './check-pair.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
+import { addFieldLog } from './field-log.ts'
 import { type JudgeOptions, judge } from './judge.ts'
 import { addMake } from './make.ts'
 import { STORE } from './option-words.ts'
@@ -17,6 +18,7 @@ import { setPassphrase } from './passphrase.ts'
 import { addReport } from './report.ts'
 import { type ServeOptions, serve } from './serve.ts'
 import { addSprings } from './springs.ts'
+import { addStarter } from './starter.ts'
 import { addStoreCommands } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 import { addWear } from './wear.ts'
@@ -86,6 +88,8 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   addLotStudies(program, { terminal, end })
   addPair(program, { terminal, end })
   addReport(program, { terminal, end })
+  addStarter(program, { terminal, end })
+  addFieldLog(program, { terminal, end })
   addBench(program, { terminal, end })
   addSprings(program, { terminal, end })
   addWear(program, { terminal, end })

@@ -1,56 +1,41 @@
 import { writeFile } from 'node:fs/promises'
 import { basename } from 'node:path'
 import { type Command, Option } from 'commander'
-import { evaluate, type Lived, lifeOf, type Problem, proofOf, readVariation, type Variation } from '../engine/index.ts'
+import { evaluate, type Problem, proofOf, readVariation } from '../engine/index.ts'
 import {
-  careSheetJob,
-  checkedJob,
   type KnownOf,
-  limitsCardJob,
+  type ProofDocumentName,
+  proofDocuments,
   proveAsks,
   proveSentence,
-  reportJob,
   type TypesetJob,
 } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
 import { TypesetFault, typesetterAt } from '../typesetting/index.ts'
+import { bookOf } from './book-of.ts'
 import { designCommand } from './design-command.ts'
 import { asWrongUse } from './design-file.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
+import { liveThrough } from './live-through.ts'
 import { refusalText } from './refusal-text.ts'
 import { countSets } from './spread.ts'
 import { readSpreadAsked, type SpreadWords, spreadDefaults } from './spread-asked.ts'
 import type { Ends } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 
-/** A document, and what has to be worked through for it beside the evaluation: counted sets, the life of the finger. */
-interface Wanted {
-  readonly job: (known: KnownOf) => TypesetJob
-  readonly sets: boolean
-  readonly life: boolean
-}
-
-const DOCUMENTS = {
-  report: { job: reportJob, sets: true, life: true },
-  care: { job: careSheetJob, sets: true, life: true },
-  card: { job: limitsCardJob, sets: true, life: false },
-  checked: { job: checkedJob, sets: false, life: false },
-} satisfies Record<string, Wanted>
-
 interface ReportOptions extends Omit<DesignNamed, 'path'>, Omit<SpreadWords, 'advice'> {
   readonly out: string
-  readonly document: keyof typeof DOCUMENTS
+  readonly document: ProofDocumentName
   readonly uncounted?: boolean
   readonly date?: string
 }
 
 const HELP = `
 Documents
-  report   what every question answers, figures, spread, what is asked and what shows it, risks, tests, limits of the model, sources
-  care     fitting and care, two pages for the prosthetist
-  card     what the finger carries and what it is never for, one page for the wearer
-  checked  how this program was checked: the published values that its tests meet, which were read and which recalled, two pages
+${Object.entries(proofDocuments)
+  .map(([name, { says }]) => `  ${name.padEnd(9)}${says}`)
+  .join('\n')}
 
 The same design and options give the same bytes; a date stands in it only when you give one.
 Exit status: 0 everything asked is shown and every risk is taken, 1 something falls short, 2 something is open, 3 refused.
@@ -63,7 +48,7 @@ Example
 export function addReport(program: Command, { terminal, end }: Ends): void {
   designCommand(program, { name: 'report', asks: proveAsks.charAt(0).toLowerCase() + proveAsks.slice(1) })
     .requiredOption('--out <FILE.pdf>', 'file to write')
-    .addOption(new Option('--document <WHICH>', 'which document').choices(Object.keys(DOCUMENTS)).default('report'))
+    .addOption(new Option('--document <WHICH>', 'which document').choices(Object.keys(proofDocuments)).default('report'))
     .option('--samples <N>', `sets to count; ${spreadDefaults.samples} when it is left out`)
     .option('--seed <N>', `which samples are drawn; ${spreadDefaults.seed} when it is left out`)
     .option(
@@ -93,14 +78,16 @@ async function report(options: ReportOptions & DesignNamed, terminal: Terminal):
   const variation = read.value
   const evaluation = evaluate(variation.design)
   const sets = { variation, text: text.value ?? '', name: file.name, asked }
-  const wanted = DOCUMENTS[document]
+  const wanted = proofDocuments[document]
   const spread = options.uncounted === true || !wanted.sets ? undefined : await countSets(sets, terminal)
-  const proof = proofOf({ evaluation, ...(spread && { spread }) })
+  const lived = wanted.life ? await liveThrough(variation.design, terminal) : undefined
+  const book = await bookOf(file, { store: options.store, terminal })
+  const proof = proofOf({ evaluation, ...(spread && { spread }), ...(lived && { lived }), ...(book && { book }) })
   const known: KnownOf = {
     // The folder of a file tells whoever reads the report nothing, and is another on each machine.
     ...{ evaluation, proof, revision: basename(file.shown), engine: engineName },
     ...(spread && { spread }),
-    ...(wanted.life && { lived: livedOf(variation) }),
+    ...(lived && { lived }),
     ...(date !== undefined && { date }),
   }
   await writePdf(out, await typesetOne(wanted.job(known), terminal))
@@ -118,13 +105,6 @@ function written(out: string, terminal: Terminal): ExitStatus {
 function refused(shown: string, problems: readonly Problem[], terminal: Terminal): ExitStatus {
   terminal.writeError(refusalText(shown, problems))
   return exitStatus.refused
-}
-
-function livedOf({ design }: Variation): Lived {
-  const run = lifeOf(design)
-  let step = run.next()
-  while (step.done !== true) step = run.next()
-  return step.value
 }
 
 async function typesetOne(job: TypesetJob, { home }: Terminal): Promise<Uint8Array> {

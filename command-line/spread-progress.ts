@@ -1,15 +1,23 @@
 import type { DesignSpreadProgress } from '../engine/index.ts'
 import type { Terminal } from './terminal.ts'
 
-const DOING: Readonly<Record<DesignSpreadProgress['doing'], string>> = {
+/** What a run is at. */
+type Doing = DesignSpreadProgress['doing'] | 'wear'
+
+const DOING: Readonly<Record<Doing, string>> = {
   steps: 'one deviation of each source',
   failures: 'the nearest failures',
   samples: 'samples',
   advice: 'what to change',
+  wear: 'closings of its life',
 }
 
 /** How far a piece of a run is. */
-export type HowFar = Pick<DesignSpreadProgress, 'doing' | 'done' | 'of'>
+export interface HowFar {
+  readonly doing: Doing
+  readonly done: number
+  readonly of: number
+}
 
 /** Tells how far a run is, on one line that is written over; says nothing where nobody looks on. */
 export function progressTeller(terminal: Terminal): {

@@ -20,9 +20,10 @@ import { documentText, engineName } from '../server/index.ts'
 import { countHere, countInWorkers } from './count-samples.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
+import { follow } from './follow.ts'
 import { refusalText } from './refusal-text.ts'
 import { readSpreadAsked, type SpreadWords } from './spread-asked.ts'
-import { type HowFar, progressTeller } from './spread-progress.ts'
+import { progressTeller } from './spread-progress.ts'
 import { spreadText } from './spread-text.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 
@@ -111,21 +112,6 @@ export async function countSets({ variation, text, name, asked }: SetsAsked, ter
 
 /** Starting a worker costs as much as judging some tens of samples. */
 const SAMPLES_worth_a_worker = 128
-
-interface Following {
-  readonly tell: ReturnType<typeof progressTeller>['tell']
-  readonly isStopped: () => boolean
-}
-
-/** Goes through the pieces of a run; undefined when it was stopped on the way. */
-async function follow<Result>(pieces: Generator<HowFar, Result>, { tell, isStopped }: Following): Promise<Result | undefined> {
-  for (let piece = pieces.next(); ; piece = pieces.next()) {
-    if (piece.done === true) return piece.value
-    tell(piece.value)
-    await new Promise((resolve) => setImmediate(resolve))
-    if (isStopped()) return undefined
-  }
-}
 
 async function writeRuler(file: string, told: DesignSpread): Promise<void> {
   const svg = holdWindowFile(told, { width_px: RULER_px })

@@ -2,6 +2,7 @@ import { Hono } from 'hono'
 import { designSchema } from '../engine/index.ts'
 import { newName, type Store } from '../records/index.ts'
 import type { Typesetter } from '../typesetting/index.ts'
+import { addDocuments } from './add-documents.ts'
 import { addShopPack } from './add-shop-pack.ts'
 import { answerDesign } from './answer.ts'
 import { bodyAtMost } from './body-limit.ts'
@@ -34,6 +35,7 @@ export interface Given {
  *
  * - `POST /api/evaluate?name=…` with a design file as `application/json` → the result document; status 422 when the design is refused
  * - `POST /api/shop-pack?name=…`: see `addShopPack`
+ * - `POST /api/documents`: see `addDocuments`
  * - `GET /api/schema` → the JSON Schema of design files
  * - designs and the store: see `addStoreRoutes`
  * - everything else under `/` → the built page
@@ -55,6 +57,7 @@ export function createApp({ shelf, page, store = noStore, names = loopbackNames,
   addStoreRoutes(app, { shelf, store })
   addEvaluate(app)
   addShopPack(app, typeset)
+  addDocuments(app, typeset)
   app.get('/api/schema', (context) => context.json(designSchema(), 200, { 'Content-Type': 'application/schema+json' }))
   app.all('/api/*', (context) => context.json({ error: 'there is nothing at this address' }, 404))
   addPage(app, page)

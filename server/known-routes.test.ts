@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { TypesetFault, type Typesetter, typesetterAt } from '../typesetting/index.ts'
 import { createApp } from './app.ts'
 import { type ExampleServer, exampleServer } from './test-support/example-server.ts'
 import { cookieOf, exampleSignIn, passphrase, tryToSignIn } from './test-support/example-sign-in.ts'
@@ -11,11 +12,16 @@ import { type RawRequest, send } from './test-support/raw-request.ts'
 const heron = readFileSync(join(import.meta.dirname, '../designs/heron.json'), 'utf8')
 const routes = knownRoutes(heron).map((known) => ({ ...known, title: `${known.request.method} ${known.route}` }))
 
+const small = typesetterAt(join(import.meta.dirname, '..'))
+/** Drawings take a second and are set in tests of their own; a pack goes without them here. */
+const typeset: Typesetter = (jobs, options) =>
+  jobs.some(({ template }) => template === 'sheets') ? Promise.reject(new TypesetFault('no drawings here')) : small(jobs, options)
+
 const clock = { ms: 0 }
 let server: ExampleServer
 let cookie: string
 beforeAll(async () => {
-  server = await exampleServer(heron, { signIn: await exampleSignIn(clock) })
+  server = await exampleServer(heron, { signIn: await exampleSignIn(clock), typeset })
 })
 afterAll(() => server.end())
 

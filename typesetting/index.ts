@@ -1,4 +1,4 @@
 /** The typesetter's only door: documents in, PDF out, in a process of its own that ends with them. */
 
-export { TypesetFault } from './typeset-fault.ts'
+export { TemplateFault, TypesetFault } from './typeset-fault.ts'
 export { type Typeset, type TypesetOptions, type Typesetter, typesetterAt } from './typesetter.ts'

@@ -7,7 +7,7 @@
 import { fork } from 'node:child_process'
 import { join } from 'node:path'
 import type { TypesetJob } from '../report/index.ts'
-import { TypesetFault } from './typeset-fault.ts'
+import { TemplateFault, TypesetFault } from './typeset-fault.ts'
 
 /** How a typesetter tells how far it is, and how it is stopped. */
 export interface TypesetOptions {
@@ -19,7 +19,7 @@ export interface TypesetOptions {
 /** A PDF for each document, in their order. The same documents give the same bytes. */
 export type Typeset = readonly Uint8Array<ArrayBuffer>[]
 
-/** @throws TypesetFault when the package that typesets is not there or does not load */
+/** @throws TypesetFault when the package that typesets is not there or does not load, TemplateFault when a template does not take its data */
 export type Typesetter = (jobs: readonly TypesetJob[], options?: TypesetOptions) => Promise<Typeset>
 
 /** What the process answers, one at a time. */
@@ -56,12 +56,12 @@ function typesetAll(home: string, jobs: readonly TypesetJob[], { onDone, signal 
   }).finally(() => process_.kill())
 }
 
-/** A package that is not there is the machine's fault; a template that does not compile is ours. */
+/** A package that is not there is the machine's fault; a template that does not compile is ours, or that of who sent its data. */
 function faultOf(answer: Exclude<Answer, { readonly pdf: unknown }>): Error {
   if ('missing' in answer) {
     return new TypesetFault(
       `no PDF can be made here: ${answer.missing}. Needed is the typesetting package built for this machine; npm ci, run in the program’s folder with its optional packages, installs it`,
     )
   }
-  return new Error(`${answer.template}.typ: ${answer.faults.join('; ')}`)
+  return new TemplateFault(`${answer.template}.typ: ${answer.faults.join('; ')}`)
 }

@@ -17,7 +17,7 @@ import type { BenchTest, Demand, Risk, RiskScales } from './sections/proving.ts'
 import type { Dimension, VariationRules } from './sections/sizes.ts'
 import type { Spring } from './sections/springs.ts'
 import type { FrictionPair } from './sections/surface-pairs.ts'
-import type { Member, Requirement, Use } from './sections/use.ts'
+import type { Factors, Member, Requirement, Use } from './sections/use.ts'
 
 export type * from './sections/drive.ts'
 export type * from './sections/grease.ts'
@@ -64,7 +64,7 @@ export interface Design {
   /** What is to give way under too much load, the first first; absent when not stated. */
   readonly givesWay?: readonly Member[]
   /** By how much a strength must exceed its stress, yielding and breaking; absent when not stated. */
-  readonly factors?: { readonly yield: number; readonly ultimate: number; readonly reason: string }
+  readonly factors?: Factors
   /** Place that is watched as the tip of the finger. */
   readonly tip?: { readonly part: number; readonly pad: number }
   readonly requirements: readonly Requirement[]

@@ -83,7 +83,8 @@ describe('a document that uses every key', () => {
         { loadCase: 0, share_ratio: 0.2 },
       ],
     })
-    expect(design.factors).toEqual({ yield: 1.6, ultimate: 2.5, reason: 'A finger that breaks sheds loose pieces.' })
+    const scatter = { load_ratio: 0.15, strength_ratio: 0.08, source: 'Guessed.' }
+    expect(design.factors).toEqual({ yield: 1.6, ultimate: 2.5, reason: 'A finger that breaks sheds loose pieces.', scatter })
     expect(design.givesWay?.map(({ kind, index }) => `${kind} ${index}`)).toEqual(['spring 1', 'pin 5', 'part 5'])
   })
 

@@ -13,5 +13,20 @@ export function readFactors(reading: Reading): Design['factors'] {
     yield: reading.atLeast('factors.yield', typed.yield, least),
     ultimate: reading.atLeast('factors.ultimate', typed.ultimate, least),
     reason: reading.text('factors.reason', typed.reason),
+    ...(typed.scatter && { scatter: readScatter(typed.scatter, reading) }),
   }
+}
+
+type TypedScatter = NonNullable<NonNullable<Reading['document']['factors']>['scatter']>
+
+function readScatter(typed: TypedScatter, reading: Reading): NonNullable<NonNullable<Design['factors']>['scatter']> {
+  const place = 'factors.scatter'
+  const scatterOf = (key: 'load' | 'strength'): number => {
+    const value = reading.share(`${place}.${key}`, typed[key])
+    if (value === 0)
+      reading.report({ code: 'too small', place: `${place}.${key}`, found: String(typed[key]), needed: 'more than 0' })
+    return value
+  }
+  const source = reading.text(`${place}.source`, typed.source)
+  return { load_ratio: scatterOf('load'), strength_ratio: scatterOf('strength'), source }
 }

@@ -422,6 +422,8 @@ describe('use, what gives way and by what factors', () => {
     ['a factor that calls too little enough', { 'factors.yield': 0.99 }, ['factors.yield: too small']],
     ['a factor with a unit', { 'factors.ultimate': '2 MPa' }, ['factors.ultimate: wrong unit']],
     ['factors without a reason', { 'factors.reason': undefined }, ['factors.reason: missing']],
+    ['loads that do not scatter', { 'factors.scatter.load': 0 }, ['factors.scatter.load: too small']],
+    ['strengths that scatter by all', { 'factors.scatter.strength': '100 %' }, ['factors.scatter.strength: too large']],
   ])
 
   it('takes a factor of just one', () => {

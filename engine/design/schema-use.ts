@@ -25,6 +25,15 @@ export const factors = object({
   yield: plain('1.5').describe('On yielding, at least 1.'),
   ultimate: plain('2').describe('On breaking, at least 1.'),
   reason: note('the reason').describe('Why these: how well the loads are known, and what happens when it gives.'),
+  scatter: object({
+    load: plain('15 %').describe('Standard deviation of the loads in use, as a share of what the load cases state.'),
+    strength: plain('8 %').describe('Standard deviation of the strengths, as a share of those stated.'),
+    source: note('the source').describe('Where both are from.'),
+  })
+    .optional()
+    .describe(
+      'How loads and strengths scatter: what is left of a risk that hangs on strength takes its probability from it. Left out: it does not.',
+    ),
 }).describe(
   'By how much a strength must exceed its stress. Left out: 1.5 on yielding and 2 on breaking, common practice for loads that are known roughly.',
 )

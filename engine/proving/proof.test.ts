@@ -7,6 +7,7 @@ import { readDesign } from '../design/read-design.ts'
 import type { Evaluation, Finding, Verdict } from '../figures/evaluation.ts'
 import type { DesignSpread } from '../variation/spread/design-spread.ts'
 import type { CountedShare } from '../variation/spread/share-interval.ts'
+import { type BookAsKept, bookFor } from './book.ts'
 import { proofOf } from './proof.ts'
 import { riskTable } from './risk-table.ts'
 import { starterRequirements, starterRisks } from './starter-set.ts'
@@ -90,6 +91,89 @@ describe('the risk table', () => {
     const none = countedSo(heron, { value: 1, least: 1, most: 1 })
     const breaks = riskTable(stateOf(foundSo(heron), none)).find(({ risk }) => risk.id === 'breaks')
     expect(breaks?.left).toEqual({ least: 1, most: 1 }) // SOURCE hand: "seldom" is the second step
+  })
+})
+
+describe('what is left of a risk', () => {
+  const none = countedSo(heron, { value: 1, least: 1, most: 1 })
+  const leftOf = (id: string, more: object) =>
+    riskTable({ ...stateOf(foundSo(heron), none), ...more }).find(({ risk }) => risk.id === id)?.left
+  const lived = (verdict: Verdict) => ({
+    lived: { life: { findings: [{ requirement: 'letsGo', figure: 'return.letsGo', verdict, untilMost: 9000 }] } },
+  })
+
+  it('may come to every finger as it wears: at the likely wear it does, at the most it may', () => {
+    // SOURCE hand: five steps, the last is 4; without wear no set fails, so that it is at the first
+    expect(leftOf('doesNotLetGo', lived('met'))).toEqual({ least: 0, most: 0 })
+    expect(leftOf('doesNotLetGo', lived('undecided'))).toEqual({ least: 0, most: 4 })
+    expect(leftOf('doesNotLetGo', lived('short'))).toEqual({ least: 4, most: 4 })
+  })
+
+  it('takes the overload of the weakest check where scatter is stated', () => {
+    const factors = { yield: 1.3, ultimate: 2, reason: '', scatter: { load_ratio: 0.1, strength_ratio: 0.08, source: '' } }
+    const design = { ...heron, factors }
+    const check = (margin: number, factor: number) => ({ figure: 'strength.x', words: 'x', margin, factor, says: 'yields' })
+    const strength = { ranked: [check(0.1, 2), check(0.5, 1.3)], open: [], refused: [] }
+    const rows = riskTable({ evaluation: { ...foundSo(design), strength }, spread: none })
+    const breaks = rows.find(({ risk }) => risk.id === 'breaks')
+    // SOURCE hand: the weaker has 1.5 × 1.3 = 1.95 of the stress, not the one with the smaller margin (1.1 × 2 = 2.2)
+    expect(breaks?.notMet[0].overload?.strengthOverStress).toBeCloseTo(1.95, 12)
+    // SOURCE hand: −0.95 / √(0.156² + 0.1²) = −5.127: below 0.01 %, the first step; "seldom" is judged
+    expect(breaks?.left).toEqual({ least: 1, most: 1 })
+  })
+
+  const entry = { id: 1, lot: 'L7', revision: 1, sort: 'return', came: '2031-05-01', told: 'x', harm: 'nobody hurt' } as const
+  const from = { contact: 'C-1', contactsIn: 'a book' }
+  const back = (serial: string, ...risks: readonly string[]) => ({ ...entry, ...from, serial, risks })
+  const book = (sets_count: number, ...field: readonly ReturnType<typeof back>[]) => ({ book: { sets_count, tests: [], field } })
+
+  it('is no less than what came back from the field, each set once', () => {
+    const seen = book(40, back('A', 'doesNotLetGo'), back('A', 'doesNotLetGo'), back('B', 'doesNotLetGo'), back('C', 'slips'))
+    // SOURCE hand: 2 of 40, exact interval 0.61 % to 16.9 % (C. Clopper and E. Pearson 1934): steps up to 1 % and above 10 %
+    expect(leftOf('doesNotLetGo', seen)).toEqual({ least: 2, most: 4 })
+    expect(leftOf('pinches', seen)).toEqual({ least: 2, most: 2 }) // as judged: nothing came back with it
+  })
+
+  it('leaves open what came back with no risk that is named', () => {
+    const proof = proofOf({ ...stateOf(foundSo(heron), none), ...book(3, back('A'), back('B', 'slips'), back('C', 'gone')) })
+    expect(proof.unforeseen.map(({ serial }) => serial)).toEqual(['A', 'C'])
+  })
+})
+
+describe('tests in the bench book', () => {
+  const text = textOf('heron')
+  const asked = changeDocument(text, [{ kind: 'set', place: ['benchTests', 'load', 'inBook'], value: { holds: '60 N' } }])
+  const done = (serial: string, value: number, outcome: 'did' | 'did not', revision = 1) => ({
+    ...{ serial, value, outcome, revision, lot: 'L7', test: 'load to hold', tested: '2031-04-04', rig: 'rig 1' },
+  })
+  const wayOf = (...tests: readonly object[]) => {
+    const longer = changeDocument(asked, [{ kind: 'set', place: ['dimensions', 'topLinkLength', 'value'], value: '25 mm' }])
+    const revisions = [
+      { number: 1, text },
+      { number: 2, text: longer },
+    ]
+    const kept = { sets: 3, tests, field: [], revisions } as unknown as BookAsKept
+    const trace = traceOf({ evaluation: foundSo(readDesign(asked).value as Design), book: bookFor(asked, kept) })
+    return trace.flatMap(({ ways }) => ways).find((way) => way.by === 'test' && way.test.id === 'load')
+  }
+
+  it('count set by set in the place of what the document says was done', () => {
+    const way = wayOf(done('A', 60, 'did'), done('A', 80, 'did not'), done('B', 70, 'did'), done('C', 59, 'did'))
+    // SOURCE hand: A and B held 60 N; that A did not hold 80 N and C held 59 N says nothing. 0.05^(1/2) = 0.2236
+    expect(way).toMatchObject({ verdict: 'met', inBook: { tried_count: 2, failed_count: 0, serials: ['A', 'B'] } })
+    expect(way).toMatchObject({ shown_ratio: expect.closeTo(0.2236, 4) })
+    expect(wayOf(done('A', 60, 'did'), done('A', 60, 'did not'))).toMatchObject({ verdict: 'short', inBook: { failed_count: 1 } })
+  })
+
+  it('of a set that was made to another finger prove nothing of this one; what is only asked otherwise is the same finger', () => {
+    const way = wayOf(done('A', 60, 'did not', 2))
+    // SOURCE hand: the document's own two pieces count
+    expect(way).toMatchObject({
+      verdict: 'met',
+      inBook: { tried_count: 0, ofAnother_count: 1 },
+      shown_ratio: expect.closeTo(0.2236, 4),
+    })
+    expect(wayOf(done('A', 60, 'did', 1))).toMatchObject({ inBook: { tried_count: 1, ofAnother_count: 0 } })
   })
 })
 

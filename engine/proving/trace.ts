@@ -7,7 +7,9 @@ import type { Finding, Verdict } from '../figures/evaluation.ts'
 import { reliabilityShown } from '../inspection/success-run.ts'
 import { type CountedShare, confidence_ratio } from '../variation/spread/share-interval.ts'
 import { targetVerdict } from '../variation/spread/yields.ts'
+import type { Book } from './book.ts'
 import type { Evidence } from './evidence.ts'
+import { type TestsInBook, testsInBook } from './tests-in-book.ts'
 import { worstFirst, worstVerdict } from './worst-verdict.ts'
 import { yieldOfRequirement } from './yield-of-requirement.ts'
 
@@ -25,6 +27,8 @@ export type WayShown = { readonly verdict: Verdict } & (
       readonly test: BenchTest
       /** Share of pieces that pass, at least, with `confidence_ratio`; absent until it was done. */
       readonly shown_ratio?: number
+      /** Tests of this kind in the bench book; where some are of this finger, they count in the place of what the document says was done. */
+      readonly inBook?: TestsInBook
     }
   | { readonly by: 'document'; readonly document: string }
 )
@@ -58,7 +62,7 @@ function verdictOf(ways: readonly WayShown[]): Verdict {
 }
 
 /** @param requirement that it is a way of; a demand has no share of sets */
-function wayShown(way: ShownBy, { evaluation, spread }: Evidence, requirement?: Requirement): WayShown {
+function wayShown(way: ShownBy, { evaluation, spread, book }: Evidence, requirement?: Requirement): WayShown {
   switch (way.by) {
     case 'share': {
       const counted = requirement && spread && yieldOfRequirement(spread, requirement)
@@ -66,16 +70,18 @@ function wayShown(way: ShownBy, { evaluation, spread }: Evidence, requirement?: 
       return { by: 'share', verdict, asked_ratio: way.least_ratio, ...(counted && { found: counted.met }) }
     }
     case 'test':
-      return testShown(evaluation.design.benchTests[way.test])
+      return testShown(evaluation.design.benchTests[way.test], book)
     case 'document':
       return { by: 'document', verdict: way.isInHand ? 'met' : 'undecided', document: way.document }
   }
 }
 
 /** A test is passed when no piece failed; how much that proves depends on how many were tried. */
-function testShown(test: BenchTest): WayShown {
-  const { done } = test
-  if (!done) return { by: 'test', verdict: 'undecided', test }
+function testShown(test: BenchTest, book: Book | undefined): WayShown {
+  const inBook = testsInBook(test, book)
+  const done = inBook && inBook.tried_count > 0 ? inBook : test.done
+  const found = { by: 'test', test, ...(inBook && { inBook }) } as const
+  if (!done) return { ...found, verdict: 'undecided' }
   const shown_ratio = reliabilityShown({ tried: done.tried_count, failed: done.failed_count }, confidence_ratio)
-  return { by: 'test', verdict: done.failed_count === 0 ? 'met' : 'short', test, shown_ratio }
+  return { ...found, verdict: done.failed_count === 0 ? 'met' : 'short', shown_ratio }
 }

@@ -1,16 +1,13 @@
-import { useMemo } from 'react'
-import { proofOf } from '../../engine/index.ts'
 import { marks, proveWords, type Told } from '../../report/index.ts'
 import { DrawnMark } from '../parts/mark.tsx'
 import styles from '../parts/question-list.module.css'
 import { useDesigns } from '../state/use-designs.ts'
-import { useCountedSpread } from './use-counted-spread.ts'
+import { useProof } from './use-proof.ts'
 
-/** Prove in the list of questions: its verdict, with the sets that were counted of this very text. */
+/** Prove in the list of questions: its verdict, with what was counted and worked through of this very text. */
 export function ProveInList({ evaluation, isOpen }: { readonly evaluation: Told | undefined; readonly isOpen: boolean }) {
   const { state } = useDesigns()
-  const spread = useCountedSpread(state.shown?.text)
-  const proof = useMemo(() => evaluation && proofOf({ evaluation, ...(spread && { spread }) }), [evaluation, spread])
+  const proof = useProof({ open: state.open, evaluation, text: state.shown?.text })?.proof
   const answer = proof?.verdict ?? 'notAsked'
   return (
     <li>

@@ -1,5 +1,3 @@
-import { useMemo } from 'react'
-import { proofOf } from '../../engine/index.ts'
 import { caution, proveAsks, proveSentence, riskRows, type Told, traceRows } from '../../report/index.ts'
 import { DesignTables } from '../parts/design-tables.tsx'
 import heads from '../parts/open-question.module.css'
@@ -7,17 +5,20 @@ import { WorkBar } from '../parts/work-bar.tsx'
 import type { DesignStore } from '../state/design-store.ts'
 import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
+import { Documents } from './documents.tsx'
+import { FieldLog } from './field-log.tsx'
 import { RiskList } from './risk-list.tsx'
 import { Starters } from './starters.tsx'
 import { TraceTable } from './trace-table.tsx'
-import { useCountedSpread } from './use-counted-spread.ts'
+import { useProof } from './use-proof.ts'
 
 /** The page of Prove: what is asked against what shows it, and what may go wrong. */
 export function ProvePage(about: { readonly store: DesignStore; readonly open: OpenDesign; readonly told: Told }) {
   const { store, open, told } = about
   const text = useSettled(open.history.text)
-  const spread = useCountedSpread(text)
-  const proof = useMemo(() => proofOf({ evaluation: told, ...(spread && { spread }) }), [told, spread])
+  const proved = useProof({ open, evaluation: told, text })
+  if (proved === undefined) return null
+  const { proof, spread, book, fault } = proved
   const { design } = told
   return (
     <>
@@ -43,6 +44,18 @@ export function ProvePage(about: { readonly store: DesignStore; readonly open: O
         <h2 id="risks">What may go wrong</h2>
         <RiskList rows={riskRows(proof, design)} />
       </section>
+      <section aria-labelledby="field">
+        <h2 id="field">What came back</h2>
+        {fault === undefined ? null : <p role="alert">{fault}</p>}
+        {book === undefined ? (
+          <p className="aside">
+            Returns and complaints stand beside serial numbers in the store, once a lot of this design is begun there (Check).
+          </p>
+        ) : (
+          <FieldLog {...{ design, book }} name={open.name} />
+        )}
+      </section>
+      <Documents {...{ open, text }} known={proved} />
       <Starters store={store} text={text} />
       <p className={heads.caution} role="note">
         {caution}

@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
 import { type StarterSet, starterRequirements, starterRisks } from '../../engine/index.ts'
+import { starterWords } from '../../report/index.ts'
 import type { DesignStore } from '../state/design-store.ts'
 
 /** Starting points, put into the design as one step each that can be undone. */
@@ -26,22 +27,10 @@ export function Starters({ store, text }: { readonly store: DesignStore; readonl
             className="plain"
             onClick={() => store.edit({ changes: set.changes, said: `added ${words}, to be reviewed` })}
           >
-            Add {words}: {countsWords(set)}
+            Add {words}: {starterWords(set)}
           </button>
         </p>
       ))}
     </section>
   )
-}
-
-const WORDS: Readonly<Record<string, string>> = {
-  requirements: 'requirements',
-  demands: 'demands',
-  benchTests: 'bench tests',
-  risks: 'risks',
-}
-
-function countsWords({ counts }: StarterSet): string {
-  const named = Object.entries(counts).filter(([, count]) => count > 0)
-  return named.map(([section, count]) => `${count} ${WORDS[section] ?? section}`).join(', ')
 }

@@ -14,6 +14,7 @@ const SUBJECTS: Readonly<Record<string, string>> = {
   variation: 'Tolerances',
   inspection: 'Measured parts and lots',
   making: 'What goes to the shop',
+  proving: 'Requirements and risks',
   numbers: 'Numbers',
 }
 

@@ -6,10 +6,13 @@ import { asSentence } from '../sentences/words.ts'
 export const proveAsks = 'Can you stand behind it: what is asked, what may go wrong, what is shown?'
 
 /** One sentence. */
-export function proveSentence({ trace, risks }: Proof): string {
+export function proveSentence({ trace, risks, unforeseen }: Proof): string {
   if (trace.length === 0 && risks.length === 0)
     return 'The design asks for nothing and names no risk, so that there is nothing to stand behind; begin with the starter sets and review them.'
-  return asSentence(`${traceWords(trace)}; ${riskWords(risks)}`)
+  const back = unforeseen.length
+  const unnamed =
+    back === 0 ? '' : `; ${back} of what came back from the field ${back === 1 ? 'belongs' : 'belong'} to no risk that is named`
+  return asSentence(`${traceWords(trace)}; ${riskWords(risks)}${unnamed}`)
 }
 
 /** `3 not shown, 1 risk open`, for a list of questions. */

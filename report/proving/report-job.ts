@@ -14,11 +14,13 @@ import { strengthRows } from '../tables/strength-rows.ts'
 import type { ValueText } from '../tables/value-text.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
 import { wearSentence } from '../wear/wear-sentence.ts'
+import { fieldRows, noRisk } from './field-rows.ts'
 import { headOf, type KnownOf } from './known-of.ts'
 import { localRules, modelLimits } from './model-limits.ts'
 import { orientation } from './orientation.ts'
 import { proveSentence } from './prove-sentence.ts'
 import { riskRows, scaleLines } from './risk-rows.ts'
+import { shareWords } from './share-words.ts'
 import { sourceLines } from './source-lines.ts'
 import { traceRows, traceSays } from './trace-rows.ts'
 
@@ -45,6 +47,7 @@ export function reportJob(known: KnownOf): TypesetJob {
       risks: riskRows(proof, design).map(({ id: _, verdict: __, ...row }) => ({ ...row })),
       scales: design.riskScales === undefined ? { probability: [], severity: [] } : { ...scaleLines(design.riskScales) },
       tests: testRows(known),
+      field: fieldLines(known),
       assumptions: assumptionLines(known),
       limits: modelLimits,
       sources: sourceLines(design),
@@ -123,11 +126,26 @@ function drawings({ evaluation }: KnownOf): JsonValue {
   })
 }
 
-function testRows({ evaluation }: KnownOf): JsonValue {
-  return evaluation.design.benchTests.map(({ sort, title, passes, done }) => ({
-    ...{ sort, title, passes },
-    done: done === undefined ? 'still to be done' : `${done.on}: ${done.tried_count} tried, ${done.failed_count} failed`,
-    record: done?.record ?? '',
+function testRows({ evaluation, proof }: KnownOf): JsonValue {
+  const ways = proof.trace.flatMap((item) => item.ways)
+  return evaluation.design.benchTests.map(({ id, sort, title, passes, done }) => {
+    const way = ways.find((one) => one.by === 'test' && one.test.id === id)
+    const inBook = way?.by === 'test' && way.inBook !== undefined && way.inBook.tried_count > 0 ? way.inBook : undefined
+    const on = inBook?.last ?? done?.on
+    const counted = inBook ?? done
+    return {
+      ...{ sort, title, passes },
+      done: counted === undefined ? 'still to be done' : `${on}: ${counted.tried_count} tried, ${counted.failed_count} failed`,
+      record: inBook === undefined ? (done?.record ?? '') : `bench book, ${inBook.serials.join(', ')}`,
+    }
+  })
+}
+
+/** Who told it stays with the workshop. */
+function fieldLines({ evaluation, proof }: KnownOf): JsonValue {
+  return fieldRows(proof.field, evaluation.design).map(({ serial, head, told, found, harm, risks }) => ({
+    ...{ serial, head, told, harm, found: found ?? 'not looked at yet' },
+    risks: risks.length === 0 ? [noRisk] : risks,
   }))
 }
 
@@ -140,6 +158,9 @@ function assumptionLines({ evaluation: { design } }: KnownOf): readonly string[]
     factors === undefined
       ? 'Factors on strength: 1.5 on yielding, 2 on breaking, the usual ones; the design states none.'
       : `Factors on strength: ${factors.yield} on yielding, ${factors.ultimate} on breaking. ${factors.reason}`,
+    factors?.scatter === undefined
+      ? 'How loads and strengths scatter is not stated: what is left of a risk does not take its probability from it.'
+      : `Loads scatter by ${shareWords(factors.scatter.load_ratio)}, strengths by ${shareWords(factors.scatter.strength_ratio)} (standard deviations). ${factors.scatter.source}`,
     generalTolerance === undefined
       ? 'Sizes without a tolerance are held as drawn.'
       : `Sizes without a tolerance of their own: ISO 2768-${generalTolerance}.`,

@@ -1,5 +1,6 @@
 /** Risks as rows, in the order of ISO 14971: hazard, sequence, harm, estimate, control, check, what is left. */
-import type { Design, Proof, RiskRow, RiskScales, ShareNotMet } from '../../engine/index.ts'
+import type { Design, Overload, Proof, RiskRow, RiskScales, SeenInField, ShareNotMet } from '../../engine/index.ts'
+import { closingsWords } from '../wear/wear-rows.ts'
 import { shareWords } from './share-words.ts'
 
 /** One risk. */
@@ -35,7 +36,7 @@ export function riskRows({ risks }: Pick<Proof, 'risks'>, { riskScales }: Pick<D
   return riskScales === undefined ? [] : risks.map((row) => riskTextRow(row, riskScales))
 }
 
-function riskTextRow({ risk, verdict, left, notMet }: RiskRow, { severity, probability }: RiskScales): RiskTextRow {
+function riskTextRow({ risk, verdict, left, notMet, seen }: RiskRow, { severity, probability }: RiskScales): RiskTextRow {
   const { residual } = risk
   const steps = left === undefined ? [] : [...new Set([left.least, left.most])].map((step) => probability[step].name)
   return {
@@ -49,18 +50,49 @@ function riskTextRow({ risk, verdict, left, notMet }: RiskRow, { severity, proba
     controls: risk.controls.map(({ by, does, check }) => ({ by: CONTROL[by], does, check })),
     left: `${severity[residual.severity].name}, ${steps.length === 0 ? 'probability not known' : steps.join(' to ')}`,
     from: [
-      ...notMet.map(notMetWords),
+      ...notMet.flatMap(notMetWords),
+      ...(seen === undefined ? [] : [seenWords(seen)]),
       ...(residual.probability === undefined ? [] : [`judged by the workshop: ${probability[residual.probability].name}`]),
     ],
     reason: residual.reason,
   }
 }
 
-function notMetWords({ requirement, asDrawn, share }: ShareNotMet): string {
+function notMetWords({ requirement, asDrawn, share, life, overload }: ShareNotMet): readonly string[] {
   const head = `requirement ${requirement.id}`
-  if (asDrawn !== 'met') return `${head}: ${asDrawn} as drawn`
-  if (share === undefined) return `${head}: met as drawn; sets are not counted yet (Spread)`
-  return `${head}: not met by ${shareWords(share.value)} of ${share.samples} sets, at most ${shareWords(share.most)} at 95 % confidence`
+  if (asDrawn !== 'met') return [`${head}: ${asDrawn} as drawn`]
+  const counted =
+    share === undefined
+      ? `${head}: met as drawn; sets are not counted yet (Spread)`
+      : `${head}: not met by ${shareWords(share.value)} of ${share.samples} sets, at most ${shareWords(share.most)} at 95 % confidence`
+  return [
+    counted,
+    ...(life === undefined ? [] : [`${head}, ${lifeWords(life)}`]),
+    ...(overload === undefined ? [] : [overloadWords(overload)]),
+  ]
+}
+
+function lifeWords({ verdict, untilMost, untilLikely }: NonNullable<ShareNotMet['life']>): string {
+  if (verdict === 'met') return 'as it wears: met over the stated life, at the most wear as well'
+  const after = verdict === 'short' ? untilLikely : untilMost
+  const level = verdict === 'short' ? 'likely' : 'most'
+  if (after === undefined) return 'as it wears: how long it is met is not known'
+  const comes =
+    verdict === 'short' ? 'every finger comes to it that is not taken out of use before' : 'looking it over has to come before'
+  return `as it wears: may fall short after ${closingsWords(after)} closings at the ${level} wear; ${comes}`
+}
+
+function overloadWords({ share_ratio, strengthOverStress, words }: Overload): string {
+  const ratio = strengthOverStress.toPrecision(RATIO_digits)
+  return `${words}: strength is ${ratio} times the stress; as both scatter, ${shareWords(share_ratio)} are overloaded`
+}
+
+/** Digits of a ratio of strength to stress. */
+const RATIO_digits = 3
+
+function seenWords({ serials, hurt_count, share }: SeenInField): string {
+  const hurt = hurt_count === 0 ? '' : `, ${hurt_count} with somebody hurt`
+  return `field log: ${serials.length} of ${share.samples} sets came back with it${hurt} (${serials.join(', ')}); at least ${shareWords(share.least)} at 95 % confidence, and what nobody reports is not in it`
 }
 
 /** The scales as lines, each step with what it means. */

@@ -67,11 +67,21 @@ function foundWords({ figure, why }: RequirementItem['finding'], units: UnitSyst
   return `${number} ${unit}`.trim()
 }
 
-function testWords({ test, shown_ratio }: Extract<WayShown, { readonly by: 'test' }>): string {
+function testWords(way: Extract<WayShown, { readonly by: 'test' }>): string {
+  const { test, inBook, shown_ratio } = way
   const head = `${test.sort} test: ${test.title}`
+  const another =
+    inBook === undefined || inBook.ofAnother_count === 0
+      ? ''
+      : `; ${inBook.ofAnother_count} more in the bench book, of sets that were made to another finger, prove nothing of this one`
   const { done } = test
-  if (done === undefined || shown_ratio === undefined) return `${head}, still to be done`
-  const passed = done.failed_count === 0 ? 'all passed' : `${done.failed_count} failed`
+  if (shown_ratio === undefined) return `${head}, still to be done${another}`
   const proves = `which proves that at least ${shareWords(shown_ratio)} pass, at 95 % confidence`
-  return `${head}, ${done.on}: ${done.tried_count} tried, ${passed}, ${proves}; ${done.record}`
+  if (inBook !== undefined && inBook.tried_count > 0)
+    return `${head}, last ${inBook.last}: ${triedWords(inBook)}, ${proves}; bench book, ${inBook.serials.join(', ')}${another}`
+  return done === undefined ? head : `${head}, ${done.on}: ${triedWords(done)}, ${proves}; ${done.record}${another}`
+}
+
+function triedWords({ tried_count, failed_count }: { readonly tried_count: number; readonly failed_count: number }): string {
+  return `${tried_count} tried, ${failed_count === 0 ? 'all passed' : `${failed_count} failed`}`
 }

@@ -17,7 +17,7 @@ export interface ExampleServer {
 }
 
 /** What a test has otherwise than on loopback. */
-export type Otherwise = Pick<Given, 'names' | 'signIn'> & Pick<Place, 'patience' | 'address'>
+export type Otherwise = Pick<Given, 'names' | 'signIn' | 'typeset'> & Pick<Place, 'patience' | 'address'>
 
 const PAGE: Readonly<Record<string, string>> = {
   'index.html': '<!doctype html><title>page</title>',

@@ -15,6 +15,9 @@ export interface KnownRoute {
 const JSON_BODY = { 'content-type': 'application/json' }
 const FORM = { 'content-type': 'application/x-www-form-urlencoded' }
 
+const CARD = { title: 'Card', design: 'Heron', foot: '', caution: '', released: [], held: [], never: [] }
+const LIMITS_CARD = JSON.stringify({ template: 'limits-card', data: CARD })
+
 /**
  * Every route of the server but the files of the page. A test compares the list with the app: a route that is missing here fails it.
  *
@@ -42,6 +45,11 @@ export function knownRoutes(design: string): readonly KnownRoute[] {
     {
       route: '/api/shop-pack',
       request: { method: 'POST', path: '/api/shop-pack?name=heron', headers: JSON_BODY, body: design },
+      most_bytes: 2_000_000,
+    },
+    {
+      route: '/api/documents',
+      request: { method: 'POST', path: '/api/documents', headers: JSON_BODY, body: LIMITS_CARD },
       most_bytes: 2_000_000,
     },
     { route: '/api/schema', request: { method: 'GET', path: '/api/schema' } },

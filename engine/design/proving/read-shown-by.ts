@@ -37,6 +37,7 @@ export function readBenchTests(reading: Reading): readonly BenchTest[] {
       title: reading.line(`${place}.title`, typed.title),
       passes: reading.text(`${place}.passes`, typed.passes),
       ...(typed.done && { done: readDone(`${place}.done`, typed.done, reading) }),
+      ...(typed.inBook && { inBook: readInBook(`${place}.inBook`, typed.inBook, reading) }),
     }
   })
 }
@@ -55,6 +56,16 @@ function readDone(place: string, typed: TypedDone, reading: Reading): NonNullabl
     reading.report({ code: 'wrong value', place: `${place}.on`, found: on, needed: 'a day such as 2026-11-27' })
   }
   return { on, tried_count, failed_count, record: reading.text(`${place}.record`, typed.record) }
+}
+
+type TypedInBook = NonNullable<NonNullable<Document['benchTests']>[string]['inBook']>
+
+function readInBook(place: string, typed: TypedInBook, reading: Reading): NonNullable<BenchTest['inBook']> {
+  const force = (key: string, value: string) => reading.above0(`${place}.${key}`, value, 'force')
+  if ('holds' in typed) return { test: 'load to hold', least: force('holds', typed.holds) }
+  if ('returnsAfter' in typed) return { test: 'return after load', least: force('returnsAfter', typed.returnsAfter) }
+  if ('pinches' in typed) return { test: 'pinch force', least: force('pinches', typed.pinches) }
+  return { test: 'cycles', least: wholeFrom(`${place}.cycles`, typed.cycles, { reading, least: 1 }) }
 }
 
 function wholeFrom(

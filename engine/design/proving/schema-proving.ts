@@ -1,7 +1,7 @@
 /** How a finger is shown to do what is asked, and what may go wrong with it. */
 import * as z from 'zod'
 import { limits } from '../../numbers/limits.ts'
-import { choice, id, name, note, object, plain } from '../schema-leaves.ts'
+import { choice, id, name, note, object, plain, quantity } from '../schema-leaves.ts'
 import { meant } from '../schema-meaning.ts'
 
 const wayShown = z
@@ -40,12 +40,25 @@ const done = object({
   record: note('the record').describe('Where the record is kept.'),
 }).describe('Left out: it is still to be done.')
 
+const inBook = z
+  .union(
+    [
+      object({ holds: quantity('force').describe('Load held, at least.') }),
+      object({ returnsAfter: quantity('force').describe('Load after which it returned, at least.') }),
+      object({ pinches: quantity('force').describe('Pinch force, at least.') }),
+      object({ cycles: plain('100000').describe('Closings, at least.') }),
+    ],
+    { error: 'one of holds, returnsAfter, pinches and cycles' },
+  )
+  .describe('Which tests in the bench book are of this kind: where there are some, they count in the place of done.')
+
 /** One entry of `benchTests`. */
 export const benchTest = object({
   sort: choice(['load', 'let go', 'cycles', 'drop', 'environment', 'trial by the wearer', 'look'], 'What sort of test it is.'),
   title: name('the test'),
   passes: note('what counts as passed').describe('What counts as passed, written down before it is done.'),
   done: done.optional(),
+  inBook: inBook.optional(),
 }).describe('A test on the bench or by eye.')
 
 const probabilityStep = object({

@@ -19,6 +19,9 @@ export interface Demand {
 
 export type BenchTestSort = 'load' | 'let go' | 'cycles' | 'drop' | 'environment' | 'trial by the wearer' | 'look'
 
+/** Kinds of test that the bench book keeps by serial number. */
+export type BookTest = 'load to hold' | 'return after load' | 'cycles' | 'pinch force'
+
 /** A test on the bench or by eye. */
 export interface BenchTest {
   readonly id: string
@@ -28,6 +31,8 @@ export interface BenchTest {
   readonly passes: string
   /** Absent until it has been done. */
   readonly done?: { readonly on: string; readonly tried_count: number; readonly failed_count: number; readonly record: string }
+  /** Tests of the bench book that are of this kind, from that value on, N or closings; absent when not stated. */
+  readonly inBook?: { readonly test: BookTest; readonly least: number }
 }
 
 /** Both scales in rising order, as the workshop defines them. */

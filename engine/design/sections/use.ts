@@ -10,6 +10,15 @@ export interface Use {
   readonly shares?: readonly { readonly loadCase: number; readonly share_ratio: number }[]
 }
 
+/** By how much a strength must exceed its stress. */
+export interface Factors {
+  readonly yield: number
+  readonly ultimate: number
+  readonly reason: string
+  /** Standard deviations as shares of the means, of loads in use and of strengths; absent when not stated. */
+  readonly scatter?: { readonly load_ratio: number; readonly strength_ratio: number; readonly source: string }
+}
+
 /** A pin, a part or a spring by its index. */
 export interface Member {
   readonly kind: 'pin' | 'part' | 'spring'

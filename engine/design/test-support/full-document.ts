@@ -273,7 +273,12 @@ const fullDocument = {
     ],
   },
   givesWay: [{ spring: 'pull' }, { pin: 'linkTip' }, { part: 'topLink' }],
-  factors: { yield: 1.6, ultimate: '2.5', reason: 'A finger that breaks sheds loose pieces.' },
+  factors: {
+    yield: 1.6,
+    ultimate: '2.5',
+    reason: 'A finger that breaks sheds loose pieces.',
+    scatter: { load: '15 %', strength: 0.08, source: 'Guessed.' },
+  },
   tip: 'distal.tip',
   requirements: {
     letsGo: {
@@ -326,6 +331,7 @@ const fullDocument = {
       done: { on: '2026-02-03', tried: 6, failed: 0, record: 'Book 3' },
     },
     felt: { sort: 'look', title: 'Edges felt', passes: 'No thread of cotton catches.' },
+    carries: { sort: 'load', title: 'Carries', passes: 'Held for a minute.', inBook: { holds: '60 N' } },
   },
   riskScales: {
     probability: [

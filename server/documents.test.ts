@@ -1,0 +1,43 @@
+// SOURCE standard RFC 9110 (status codes 200, 422, 503), from memory
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { evaluate, proofOf, readDesign } from '../engine/index.ts'
+import { proofDocuments } from '../report/index.ts'
+import { TypesetFault, typesetterAt } from '../typesetting/index.ts'
+import { createApp, type Given } from './app.ts'
+import { exampleServer } from './test-support/example-server.ts'
+
+const home = join(import.meta.dirname, '..')
+const heron = readFileSync(join(home, 'designs/heron.json'), 'utf8')
+const evaluation = evaluate(readDesign(heron).value!)
+const job = proofDocuments.card.job({ evaluation, proof: proofOf({ evaluation }), revision: 'heron.json', engine: 'e 1' })
+const typeset = typesetterAt(home)
+
+const { given, end } = await exampleServer(heron)
+await end()
+const ask = (body: object, more: Partial<Given> = { typeset }) =>
+  createApp({ ...given, ...more }).request('http://127.0.0.1/api/documents', {
+    method: 'POST',
+    headers: { host: '127.0.0.1', 'content-type': 'application/json' },
+    body: JSON.stringify(body),
+  })
+
+describe('a document that the page asks for', () => {
+  it('is the same bytes as at the command line', async () => {
+    const [response, [plain]] = await Promise.all([ask(job), typeset([job])])
+    expect([response.status, response.headers.get('content-type')]).toEqual([200, 'application/pdf'])
+    expect(Buffer.from(await response.arrayBuffer()).equals(plain)).toBe(true)
+  })
+
+  it('is refused where its data do not fit, or it is another template; a machine without typesetter says so', async () => {
+    const missing = () => Promise.reject(new TypesetFault('no PDF can be made here'))
+    const answers = await Promise.all([
+      ask({ ...job, data: { title: 'x' } }),
+      ask({ ...job, template: '../../secret' }),
+      ask(job, { typeset: missing }),
+    ])
+    expect(answers.map(({ status }) => status)).toEqual([422, 422, 503])
+    expect(await answers[0].text()).toContain('limits-card.typ')
+  })
+})
