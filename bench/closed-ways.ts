@@ -1,17 +1,17 @@
 /**
- * Closed posture and return from rest of the example's sets: the short way beside the road that every set could take, reading included.
+ * The hold verdict of the example's sets (closed margin, return from rest, jam angle, slip angle): the short way beside the road that every set could take, reading included.
  * This file looks behind the engine's door, because what is timed is one piece of it.
  */
 import { readFileSync } from 'node:fs'
-import { closedFingers } from '../engine/variation/closed/closed-finger.ts'
-import { closedPlainly } from '../engine/variation/closed/closed-plainly.ts'
+import { holdFingers } from '../engine/variation/closed/hold-finger.ts'
+import { holdPlainly } from '../engine/variation/closed/hold-plainly.ts'
 import { valuesOf } from '../engine/variation/sources/law.ts'
 import { readVariation } from '../engine/variation/sources/read-variation.ts'
 import { cloudOf } from '../engine/variation/spread/cloud.ts'
 import type { Way } from './compare.ts'
 
 const SETS = 64
-/** Margins (rad) and reserves (N·mm a pin) of the two ways may differ by rounding only. */
+/** Angles (rad) and reserves (N·mm a pin) of the two ways may differ by rounding only. */
 const AGREES = 1e-9
 
 /** Both ways as work to be timed, the long one first. Throws when they do not agree. */
@@ -19,7 +19,7 @@ export function closedWays(): readonly Way[] {
   const read = readVariation(readFileSync(new URL('../designs/heron.json', import.meta.url), 'utf8'), 'heron')
   if (read.problems !== undefined) throw new Error('the example is refused')
   const variation = read.value
-  const fingers = closedFingers(variation)
+  const fingers = holdFingers(variation)
   if ('why' in fingers) throw new Error(`the short way does not serve: ${fingers.why}`)
   const { fill } = cloudOf({ dimensions: variation.sources.length, seed: 1 })
   const fillValues = valuesOf(variation.sources)
@@ -36,12 +36,12 @@ export function closedWays(): readonly Way[] {
     return all
   }
   const shortWay = (): Float64Array => by(fingers.solve)
-  const longWay = (): Float64Array => by((values, out) => closedPlainly(variation, values, out))
+  const longWay = (): Float64Array => by((values, out) => holdPlainly(variation, values, out))
   const long = longWay()
   const apart = shortWay().reduce((most, value, index) => Math.max(most, Math.abs(value - long[index])), 0)
-  if (!(apart < AGREES)) throw new Error(`the two ways to the closed posture are ${apart} apart`)
+  if (!(apart < AGREES)) throw new Error(`the two ways to the hold verdict are ${apart} apart`)
   return [
-    { name: `${SETS} closed postures, long way`, run: longWay },
-    { name: `${SETS} closed postures, short way`, run: shortWay },
+    { name: `${SETS} hold verdicts, long way`, run: longWay },
+    { name: `${SETS} hold verdicts, short way`, run: shortWay },
   ]
 }

@@ -55,5 +55,5 @@ console.log(
 console.log('\nFriction of a finger whose links carry nothing:')
 for (const line of rateLines(compare(frictionWays()))) console.log(line)
 
-console.log('\nClosed posture and return from rest of the sets of the example:')
+console.log('\nHold verdict of the sets of the example:')
 for (const line of rateLines(compare(closedWays()))) console.log(line)

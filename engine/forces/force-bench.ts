@@ -10,6 +10,7 @@ import { emptyRow, type ForceFrame, passingRow, powerIn, turnIn, turnPattern } f
 import { type ForceRoom, forceRoom } from './force-room.ts'
 import { frictionLever } from './friction-lever.ts'
 import { addSpring, addSprings, addWeight, type PartMass } from './loads.ts'
+import { worstAttitude } from './worst-attitude.ts'
 
 /** Level of a friction pair: hold at the least, letting go at the most. */
 export type FrictionLevel = 'least' | 'likely' | 'most'
@@ -158,11 +159,7 @@ export function addWorstWeight(
   const c = powerIn(frame, forward)
   const s = powerIn(frame, upward)
   const sign = worst === 'helps' ? 1 : -1
-  const towards_rad = mostWithin(
-    range,
-    (angle) => sign * (c * Math.cos(angle) + s * Math.sin(angle)),
-    Math.atan2(sign * s, sign * c),
-  )
+  const towards_rad = worstAttitude(range, { along: sign * c, across: sign * s })
   const x = Math.cos(towards_rad)
   const y = Math.sin(towards_rad)
   for (let column = 0; column < row.out.length; column++) row.out[column] += x * forward[column] + y * upward[column]
@@ -179,12 +176,4 @@ function weightRows({ masses, weight }: ForceBench, frame: ForceFrame): WeightRo
   addWeight({ mechanism, posture, out: weight.forward, start: 0 }, masses, { x: 1, y: 0 })
   addWeight({ mechanism, posture, out: weight.upward, start: 0 }, masses, { x: 0, y: 1 })
   return weight
-}
-
-/** The angle in a range at which a sinusoid is largest: its crest, by whole turns into the range, or the better end. */
-function mostWithin(range: { from_rad: number; to_rad: number }, value: (angle: number) => number, crest_rad: number): number {
-  const turnsOn = Math.ceil((range.from_rad - crest_rad) / (2 * Math.PI))
-  const inRange = crest_rad + 2 * Math.PI * turnsOn
-  if (inRange <= range.to_rad) return inRange
-  return value(range.from_rad) >= value(range.to_rad) ? range.from_rad : range.to_rad
 }

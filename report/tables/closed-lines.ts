@@ -1,4 +1,4 @@
-import type { CountedShare, DesignSpread, FigureSpread, FigureUnit } from '../../engine/index.ts'
+import type { ClosedSpread, CountedShare, DesignSpread, FigureSpread, FigureUnit } from '../../engine/index.ts'
 import { intervalText, shareText } from './spread-rows.ts'
 import { say } from './value-text.ts'
 
@@ -14,8 +14,19 @@ export function closedLines({ closed }: DesignSpread): readonly string[] {
   return [
     ...margins,
     `Return reserve from rest at that posture: ${rangeText(reserve, 'N·mm per pin')}; jammed: ${oftenText(jammed)}`,
+    ...windowLines(closed),
     ...(without.value > 0 ? [`Not at their stop: ${oftenText(without)}`] : []),
     `${samples} sets, ${plainly_count === 0 ? 'all' : `all but ${plainly_count}`} by the short way. Letting go is judged over the whole way back, above.`,
+  ]
+}
+
+function windowLines({ window, samples }: ClosedSpread): readonly string[] {
+  if (!window) return []
+  const { jam, slip, slipping, inside } = window
+  return [
+    `Jams below: ${rangeText(jam, 'rad')}`,
+    `Slips from: ${rangeText(slip, 'rad')}; slipping: ${oftenText(slipping)}`,
+    `Between the two, neither jammed nor slipping: ${inside.value === 1 ? `all ${samples} (at least ${shareText(inside.least, inside)})` : oftenText(inside)}`,
   ]
 }
 

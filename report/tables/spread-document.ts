@@ -92,7 +92,7 @@ function correlationEntries({ spread, figures }: DesignSpread): Entry {
 
 function closedEntry({ closed }: DesignSpread): Entry {
   if (!closed || 'why' in closed) return closed ? { closed } : {}
-  const { samples, plainly_count, toggles, reserve, jammed, without } = closed
+  const { samples, plainly_count, toggles, reserve, jammed, without, window } = closed
   const spread = ({ least, most, mean, deviation }: FigureSpread, unit: FigureUnit): Entry => {
     const told = (value: number): unknown => documentValue(value, unit).value
     return { unit: documentUnit(unit), least: told(least), most: told(most), mean: told(mean), deviation: told(deviation) }
@@ -107,6 +107,12 @@ function closedEntry({ closed }: DesignSpread): Entry {
           return [toggle.id, { ...spread(margin, 'rad'), ...short }]
         }),
       ),
+      ...(window && {
+        window: {
+          ...{ jam: spread(window.jam, 'rad'), slip: spread(window.slip, 'rad') },
+          ...{ slipping: shareEntry(window.slipping), inside: shareEntry(window.inside) },
+        },
+      }),
     },
   }
 }

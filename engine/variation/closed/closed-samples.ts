@@ -3,15 +3,15 @@
 import { valuesOf } from '../sources/law.ts'
 import type { Variation } from '../sources/source.ts'
 import { type CloudAsked, cloudOf } from '../spread/cloud.ts'
-import type { ClosedFingers } from './closed-finger.ts'
-import { closedPlainly } from './closed-plainly.ts'
+import type { HoldFingers } from './hold-finger.ts'
+import { holdPlainly } from './hold-plainly.ts'
 
 /** Closed numbers of a range of samples; plain arrays, so that a worker can hand them over. */
 export interface ClosedSamples {
   readonly from: number
   /** The first number that is not in it. */
   readonly to: number
-  /** Sample by sample, as `ClosedNumbers`; NaN where a set does not close as the design does. */
+  /** Sample by sample, as `HoldNumbers`; NaN where a set does not close as the design does. */
   readonly numbers: Float64Array
   /** Sets that the long way had to say. */
   readonly plainly_count: number
@@ -20,7 +20,7 @@ export interface ClosedSamples {
 /** Which samples of which sets. */
 export interface ClosedAsked {
   readonly variation: Variation
-  readonly fingers: ClosedFingers
+  readonly fingers: HoldFingers
   /** Over the sources of the sets; those of wearers stay as stated. */
   readonly cloud: CloudAsked
   readonly from: number
@@ -46,9 +46,9 @@ export function closedSamples({ variation, fingers, cloud, from, to }: ClosedAsk
     for (let index = 0; index < varying.length; index++) values[varying[index]] = own[index]
     if (!fingers.solve(values, out)) {
       plainly_count++
-      closedPlainly(variation, values, out)
+      holdPlainly(variation, values, out)
     }
-    numbers.set(out, (sample - from) * numbers_count)
+    for (let index = 0; index < numbers_count; index++) numbers[(sample - from) * numbers_count + index] = out[index]
   }
   return { from, to, numbers, plainly_count }
 }

@@ -1,12 +1,16 @@
-/** Many sets in their closed posture alone: how far short of dead centre, how much return is left, and how often either is not enough. */
+/**
+ * Many sets in their closed posture alone: how far short of dead centre, how much return is left, between which margins they hold, and how
+ * often any of it is not enough.
+ */
 import type { Requirement, Toggle } from '../../design/design.ts'
 import type { Source, Variation } from '../sources/source.ts'
 import { type FigureSpread, figureSpread } from '../spread/figure-spread.ts'
 import type { CountedShare } from '../spread/share-interval.ts'
-import { seenIn } from '../spread/yields.ts'
-import { closedFingers } from './closed-finger.ts'
-import { closedSamples } from './closed-samples.ts'
-import type { NotStraight } from './live-design.ts'
+import { type Counted, seenIn } from '../spread/yields.ts'
+import { type ClosedSamples, closedSamples } from './closed-samples.ts'
+import { holdFingers } from './hold-finger.ts'
+import { besideMargins } from './hold-room.ts'
+import type { NotStraight } from './straight-numbers.ts'
 
 /** One toggle over the sets. */
 export interface ClosedToggle {
@@ -29,6 +33,19 @@ export interface ClosedSpread {
   readonly reserve: FigureSpread
   /** Share of sets that stay jammed there; those that do not close are not among them. */
   readonly jammed: CountedShare
+  /** Absent where no set jams, or where nothing is kept. */
+  readonly window?: ClosedWindow
+}
+
+/** Between which margins of the first toggle sets hold, and how often they do. */
+export interface ClosedWindow {
+  /** Margins at which sets jam from rest, and at which the first load with a keeper slips, rad. */
+  readonly jam: FigureSpread
+  readonly slip: FigureSpread
+  /** Share of sets that need more of the keeper than it is allowed. */
+  readonly slipping: CountedShare
+  /** Share of sets that stand between both. */
+  readonly inside: CountedShare
 }
 
 /** Samples that are worked out between two reports: a tenth of a second or so. */
@@ -43,21 +60,31 @@ export function* closedSpread(
   variation: Variation,
   { seed, samples }: { readonly seed: number; readonly samples: number },
 ): Generator<number, ClosedSpread | NotStraight> {
-  const fingers = closedFingers(variation)
+  const fingers = holdFingers(variation)
   if ('why' in fingers) return fingers
-  const { numbers_count } = fingers
   const cloud = { dimensions: variation.sources.filter(ofSets).length, seed }
-  const columns = Array.from({ length: numbers_count }, () => new Float64Array(samples))
-  let plainly_count = 0
+  const shares: ClosedSamples[] = []
   for (let from = 0; from < samples; from += chunk_samples) {
     const to = Math.min(samples, from + chunk_samples)
-    const share = closedSamples({ variation, fingers, cloud, from, to })
-    plainly_count += share.plainly_count
-    for (const [index, value] of share.numbers.entries())
-      columns[index % numbers_count][from + Math.floor(index / numbers_count)] = value
+    shares.push(closedSamples({ variation, fingers, cloud, from, to }))
     yield to
   }
-  return spreadOfColumns(variation, columns, plainly_count)
+  return closedSpreadOf(variation, shares)
+}
+
+/** What samples of closed postures amount to. @param shares that follow one another from the first sample on, in any order */
+export function closedSpreadOf(variation: Variation, shares: readonly ClosedSamples[]): ClosedSpread | NotStraight {
+  const numbers_count = variation.design.toggles.length + besideMargins
+  const samples = Math.max(0, ...shares.map(({ to }) => to))
+  const columns = Array.from({ length: numbers_count }, () => new Float64Array(samples))
+  for (const { from, numbers } of shares)
+    for (const [index, value] of numbers.entries())
+      columns[index % numbers_count][from + Math.floor(index / numbers_count)] = value
+  return spreadOfColumns(
+    variation,
+    columns,
+    shares.reduce((sum, { plainly_count }) => sum + plainly_count, 0),
+  )
 }
 
 const ofSets = ({ of }: Source): boolean => of === 'sets'
@@ -67,10 +94,10 @@ function spreadOfColumns(
   columns: readonly Float64Array[],
   plainly_count: number,
 ): ClosedSpread | NotStraight {
-  const reserves = columns[columns.length - 1]
+  const [reserves, jams, slips] = columns.slice(design.toggles.length)
   const reserve = figureSpread(reserves)
   if (!reserve) return { why: 'no set comes to its stop' }
-  const counted = { from: 0, samples_count: reserves.length }
+  const counted: Counted = { from: 0, samples_count: reserves.length }
   const toggles = design.toggles.flatMap((toggle, index): ClosedToggle[] => {
     const margin = figureSpread(columns[index])
     if (!margin) return []
@@ -79,11 +106,21 @@ function spreadOfColumns(
     const short = seenIn(counted, (sample) => !(columns[index][sample] >= bound_rad))
     return [{ toggle, margin, required: { bound_rad, short } }]
   })
+  const window = windowOf(counted, { margins: columns[0], jams, slips })
   return {
     ...{ samples: reserves.length, plainly_count, toggles, reserve },
     without: seenIn(counted, (sample) => Number.isNaN(reserves[sample])),
     jammed: seenIn(counted, (sample) => reserves[sample] <= 0),
+    ...(window && { window }),
   }
+}
+
+function windowOf(counted: Counted, { margins, jams, slips }: Readonly<Record<'margins' | 'jams' | 'slips', Float64Array>>) {
+  const [jam, slip] = [figureSpread(jams), figureSpread(slips)]
+  if (!jam || !slip) return undefined
+  const slipping = seenIn(counted, (sample) => margins[sample] >= slips[sample])
+  const inside = seenIn(counted, (sample) => margins[sample] > jams[sample] && margins[sample] < slips[sample])
+  return { jam, slip, slipping, inside }
 }
 
 function boundOf(requirements: readonly Requirement[], { id }: Toggle): number | undefined {

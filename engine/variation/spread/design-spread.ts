@@ -4,7 +4,7 @@
 import type { Design, Requirement } from '../../design/design.ts'
 import type { Verdict } from '../../figures/evaluation.ts'
 import { type ClosedSpread, closedSpread } from '../closed/closed-spread.ts'
-import type { NotStraight } from '../closed/live-design.ts'
+import type { NotStraight } from '../closed/straight-numbers.ts'
 import type { Source, Variation } from '../sources/source.ts'
 import { type SpreadChange, toleranceAdvice } from './advice.ts'
 import { type CentredStop, centredStop } from './centred-stop.ts'

@@ -1,0 +1,109 @@
+/** The states of friction of a design as drawn, that its sets begin from: raised from nothing where it closes, and carried to jam and slip. */
+import type { PathNode } from '../../motion/path.ts'
+import { moveFlat } from './flat-motion.ts'
+import { placeFlat } from './flat-posture.ts'
+import type { FollowedFinger } from './hold-plainly.ts'
+import { beginFrom, type HoldRoom, type HoldValue, type Place, type RootGuess, readPlace, somewhere } from './hold-room.ts'
+import { excessValue, reserveValue, worstNow } from './hold-values.ts'
+import type { FlatState } from './rest-room.ts'
+
+/** States of friction as drawn. A root that the design has not is absent. */
+export interface HoldStates {
+  readonly closed: FlatState
+  readonly jam?: SteepRoot
+  readonly slip?: SteepRoot & { readonly atJam: FlatState }
+}
+
+/** A root as drawn: how steep the value is over the margin there, how the way there bends, and the state of friction. */
+interface SteepRoot extends Omit<RootGuess, 'margin_rad'> {
+  readonly state: FlatState
+}
+
+/** Steps in which friction is raised from nothing, and in which the lead is turned from one place to another. */
+const steps_count = 16
+
+/** @param turn of the lead at a node. @returns undefined where no state is found on the way */
+export function holdStates(
+  hold: HoldRoom,
+  { closed, jam, slip }: FollowedFinger,
+  turn: (node: PathNode) => number,
+): HoldStates | undefined {
+  const reserve = raised(hold, turn(closed), { value: reserveValue, levers: hold.atRest })
+  if (!reserve) return undefined
+  if (!jam) return { closed: reserve }
+  const jammed = rootAt(hold, reserve, { from: turn(closed), to: turn(jam), value: reserveValue })
+  if (!jammed) return undefined
+  if (!slip) return { closed: reserve, jam: jammed }
+  const kept = raised(hold, turn(closed), { value: excessValue, levers: hold.moving })
+  const slipped = kept && rootAt(hold, kept, { from: turn(closed), to: turn(slip), value: excessValue })
+  const atJam = kept && rootAt(hold, kept, { from: turn(closed), to: turn(jam), value: excessValue })
+  return slipped && atJam && { closed: reserve, jam: jammed, slip: { ...slipped, atJam: atJam.state } }
+}
+
+/** The state at a place, with friction raised from nothing. */
+function raised(
+  hold: HoldRoom,
+  turn_rad: number,
+  { value: asked, levers }: { value: HoldValue; levers: Float64Array },
+): FlatState | undefined {
+  const whole = levers.slice()
+  const joints_count = levers.length
+  let state: FlatState = {
+    sides: new Float64Array(joints_count).fill(1),
+    directions: new Float64Array(2 * joints_count).fill(Math.SQRT1_2),
+  }
+  let value = Number.NaN
+  for (let step = 0; step <= steps_count; step++) {
+    levers.set(whole.map((lever) => (lever * step) / steps_count))
+    // Without friction the first directions count for nothing; they are taken in the first of two trials.
+    for (let trial = 0; trial < 2; trial++) {
+      value = valueAt(hold, turn_rad, state, asked)
+      state = stateNow(hold)
+    }
+  }
+  return Number.isNaN(value) ? undefined : state
+}
+
+function valueAt(hold: HoldRoom, turn_rad: number, state: FlatState, asked: HoldValue): number {
+  const { room } = hold
+  if (!placeFlat(room, turn_rad)) return Number.NaN
+  moveFlat(room, room.centres)
+  beginFrom(hold, state)
+  return worstNow(hold, asked)
+}
+
+function stateNow({ rest: { sides, directions } }: HoldRoom): FlatState {
+  return { sides: sides.slice(), directions: directions.slice() }
+}
+
+/** Part of the way by which the slope of a value is taken. */
+const slope_ratio = 0.01
+
+/** Goes from one place to another with a state, and takes the slope of the value over the margin there. */
+function rootAt(
+  hold: HoldRoom,
+  begin: FlatState,
+  { from, to, value: asked }: { readonly from: number; readonly to: number; readonly value: HoldValue },
+): SteepRoot | undefined {
+  const closed = placeAt(hold, from)
+  let state = begin
+  const at = (turn_rad: number): { readonly value: number; readonly place: Place } => {
+    const value = valueAt(hold, turn_rad, state, asked)
+    state = stateNow(hold)
+    return { value, place: placeAt(hold, turn_rad) }
+  }
+  for (let step = 1; step < steps_count; step++) at(from + ((to - from) * step) / steps_count)
+  const before = at(to - slope_ratio * (to - from))
+  const end = at(to)
+  const slope = (end.value - before.value) / (end.place.margin_rad - before.place.margin_rad)
+  const straight = (Math.cos(closed.margin_rad) - Math.cos(end.place.margin_rad)) / (Math.sin(closed.margin_rad) * closed.rate)
+  return Number.isFinite(slope) ? { slope, state, bend_ratio: (to - from) / straight } : undefined
+}
+
+function placeAt(hold: HoldRoom, turn_rad: number): Place {
+  const place = somewhere()
+  placeFlat(hold.room, turn_rad)
+  moveFlat(hold.room, hold.room.centres)
+  readPlace(hold, turn_rad, place)
+  return place
+}

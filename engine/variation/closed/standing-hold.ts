@@ -1,0 +1,105 @@
+/** The design as drawn, made ready for the short way: its tables, its three places, and the states of friction that sets begin from. */
+
+import { pinCentre } from '../../motion/mechanism.ts'
+import type { PathNode } from '../../motion/path.ts'
+import type { Variation } from '../sources/source.ts'
+import { type FlatFinger, flatFinger } from './flat-finger.ts'
+import { bendFlat, placeFlat } from './flat-posture.ts'
+import { type FlatRoom, flatRoom } from './flat-room.ts'
+import { type FollowedFinger, followedFinger, holdNumbersOf } from './hold-plainly.ts'
+import {
+  besideMargins,
+  type FlatToggle,
+  type HoldBegin,
+  type HoldRoom,
+  type HoldValue,
+  type Place,
+  somewhere,
+  takeSet,
+  type WayToRoot,
+} from './hold-room.ts'
+import { type HoldStates, holdStates } from './hold-states.ts'
+import { excessValue, reserveValue } from './hold-values.ts'
+import { restRoom } from './rest-room.ts'
+import { type NotStraight, type StraightNumbers, straightNumbers } from './straight-numbers.ts'
+
+/** A design that sets are solved from. */
+export interface StandingHold {
+  readonly hold: HoldRoom
+  readonly lines: StraightNumbers
+  /** Hold numbers as drawn, by the long way. */
+  readonly drawn: Float64Array
+  /** Where the design as drawn closes, jams and slips; a fresh one, for a set to begin from. */
+  readonly begin: () => HoldBegin
+  /** End of the drive's range, rad. */
+  readonly closed_rad: number
+  readonly states: HoldStates
+  /** Where the set closes, and the ways from there to where it jams and slips. */
+  readonly place: Place
+  readonly ways: { readonly jam: WayToRoot; readonly slip: WayToRoot }
+}
+
+/** @returns why not, where the short way does not serve */
+export function standingHold(variation: Variation): StandingHold | NotStraight {
+  const base = variation.setOf(variation.sources.map(({ nominal }) => nominal)).value
+  if (!base) return { why: 'the design as drawn is refused as a set' }
+  const finger = flatFinger(base)
+  if ('why' in finger) return finger
+  const followed = followedFinger(base)
+  if (followed?.path.end.by !== 'stop') return { why: 'the travel does not end at a stop' }
+  if (!(followed.closed.tangent[leadColumn(finger) - 3] < 0)) return { why: 'the drive turns back before the stop' }
+  const lines = straightNumbers(variation, finger.numbers)
+  if ('why' in lines) return lines
+  const room = flatRoom(finger, lines.drawn, sidesOf(finger, followed))
+  const turn = ({ posture }: PathNode): number => posture[leadColumn(finger)]
+  if (!placeFlat(room, turn(followed.closed))) return { why: 'it closes too near to a dead centre' }
+  const hold: HoldRoom = {
+    ...{ room, rest: restRoom(finger), stop: followed.path.end.stop, toggles: togglesOf(room, followed) },
+    ...{ atRest: new Float64Array(finger.joints_count), moving: new Float64Array(finger.joints_count) },
+  }
+  if (!takeSet(hold)) return { why: 'a pin is not thinner than its hole' }
+  const drawn = new Float64Array(hold.toggles.length + besideMargins)
+  holdNumbersOf(followed, drawn)
+  const states = holdStates(hold, followed, turn)
+  if (!states) return { why: 'no state of friction is found on the way to where it jams or slips' }
+  const [jam_rad, slip_rad] = [drawn[hold.toggles.length + 1], drawn[hold.toggles.length + 2]]
+  const begin = (): HoldBegin => ({
+    turn_rad: turn(followed.closed),
+    jam: { margin_rad: jam_rad, slope: states.jam?.slope ?? Number.NaN, bend_ratio: states.jam?.bend_ratio ?? 1 },
+    slip: { margin_rad: slip_rad, slope: states.slip?.slope ?? Number.NaN, bend_ratio: states.slip?.bend_ratio ?? 1 },
+  })
+  return {
+    ...{ hold, lines, drawn, states, begin, closed_rad: base.drive.travel.closed },
+    ...{ place: somewhere(), ways: { jam: wayTo(reserveValue), slip: wayTo(excessValue) } },
+  }
+}
+
+function wayTo(value: HoldValue): WayToRoot {
+  return { place: somewhere(), guess: { margin_rad: 0, slope: 0, bend_ratio: 1 }, value }
+}
+
+function leadColumn({ lead }: FlatFinger): number {
+  return 3 * lead.part + 2
+}
+
+function sidesOf({ dyads }: FlatFinger, { path: { mechanism }, closed }: FollowedFinger): Pick<FlatRoom, 'sides' | 'nearest'> {
+  const centre = (joint: number) => pinCentre(mechanism, closed.posture, mechanism.joints[joint].pin)
+  const sines = dyads.map(({ p, q, s }) => {
+    const [atP, atQ, atS] = [centre(p), centre(q), centre(s)]
+    const [ax, ay, bx, by] = [atQ.x_mm - atP.x_mm, atQ.y_mm - atP.y_mm, atQ.x_mm - atS.x_mm, atQ.y_mm - atS.y_mm]
+    return (ax * by - ay * bx) / (Math.hypot(ax, ay) * Math.hypot(bx, by))
+  })
+  const sizes = sines.map(Math.abs)
+  // With q to the left of the way from p to s, the turn from a to b is counter-clockwise the long way round: a × b is positive.
+  return { sides: Float64Array.from(sines, Math.sign), nearest: sizes.indexOf(Math.min(...sizes)) }
+}
+
+function togglesOf(room: FlatRoom, { path, closed }: FollowedFinger): readonly FlatToggle[] {
+  const drawn = new Float64Array(path.toggles.length + besideMargins)
+  holdNumbersOf({ path, closed, reserve: 0 }, drawn)
+  return path.toggles.map(({ side, angle }, index): FlatToggle => {
+    const offset_rad = drawn[index] - side * bendFlat(room, room.finger.toggles[index])
+    // By half turns: what is left is rounding.
+    return { side, offset_rad: Math.PI * Math.round(offset_rad / Math.PI), first: angle.first, second: angle.second }
+  })
+}
