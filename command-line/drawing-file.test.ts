@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { caution } from '../report/index.ts'
 import { examplePath, testFolder } from './test-support/example.ts'
 import { tryCommand } from './test-support/tried-terminal.ts'
 
@@ -19,6 +20,7 @@ describe('--drawing', () => {
     const { svg } = await draw('1')
     expect(svg.slice(0, svg.indexOf('<style>'))).toMatch(/^<svg [^>]*xmlns="http:\/\/www\.w3\.org\/2000\/svg"[^>]*>$/)
     expect(svg.slice(-7)).toBe('</svg>\n')
+    expect(svg.replaceAll(/<\/text><text[^>]*>/g, ' ')).toContain(caution)
   })
 
   it('takes a share of the travel or a drive position', async () => {

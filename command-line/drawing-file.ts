@@ -1,6 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { type Evaluation, forcesAt, postureAt } from '../engine/index.ts'
-import { drawPosture, fileText, firstToGive, layoutSheet, setValue } from '../report/index.ts'
+import { cautionedFile, drawPosture, firstToGive, layoutSheet, setValue } from '../report/index.ts'
 import { joined } from './columns.ts'
 import { asWrongUse } from './design-file.ts'
 import type { Scope } from './exit-status.ts'
@@ -38,7 +38,7 @@ export async function writeDrawing({ file, at, scope }: DrawingAsked, evaluation
   const forces = forcesAt(evaluation, arc_ratio, first?.question ?? { kind: 'return' })
   const { svg } = drawPosture({ design, travel, posture, forces }, options)
   try {
-    await writeFile(file, fileText(svg))
+    await writeFile(file, cautionedFile(svg))
   } catch (error) {
     throw asWrongUse(error, file)
   }

@@ -4,9 +4,9 @@ import pc from 'picocolors'
 import { type Design, type Life, type Lived, lifeOf, type Problem, readDesign, sentence } from '../engine/index.ts'
 import {
   caution,
+  cautionedFile,
   curveRows,
   drawWear,
-  fileText,
   lifeHeads,
   lifeRows,
   placeHeads,
@@ -82,7 +82,7 @@ function statusOf({ findings }: Life): ExitStatus {
 
 async function writeCurves(file: string, design: Design, life: Life): Promise<void> {
   try {
-    await writeFile(file, fileText(drawWear(design, life)))
+    await writeFile(file, cautionedFile(drawWear(design, life)))
   } catch (error) {
     throw asWrongUse(error, file)
   }

@@ -83,6 +83,7 @@ export { isTaken, type RiskRow, riskTable, type SeenInField, type ShareNotMet, s
 export { type StarterSet, starterRequirements, starterRisks } from './proving/starter-set.ts'
 export type { TestsInBook } from './proving/tests-in-book.ts'
 export { type TraceItem, traceOf, type WayShown } from './proving/trace.ts'
+export { BROKEN_POSTURES } from './strength/breakage.ts'
 export type { FittingSpring, WantedSpring } from './strength/fitting/wanted-spring.ts'
 export type { Addition, Ask, Inputs } from './variation/additions/addition.ts'
 export { additions } from './variation/additions/additions.ts'

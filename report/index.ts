@@ -1,6 +1,7 @@
 /** The report's only door: evaluation in; sentences, tables, drawings and documents out. Pure. */
 
 export { type BrokenRow, brokenDocument, brokenGround, brokenHeads, brokenRows, brokenSentence } from './breakage/broken-rows.ts'
+export { brokenWorking } from './breakage/broken-working.ts'
 export {
   type BenchColumn,
   benchColumns,
@@ -54,9 +55,9 @@ export { type KeptCoupons, type KeptFound, standingFound } from './checking/stan
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
 export { fileRows, type TableRows, tableRows } from './checking/table-rows.ts'
 export { fittedLines, type TestedRow, testedRows } from './checking/tested-rows.ts'
+export { cautionedFile } from './drawing/cautioned-file.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'
-
 export { drawMarked, type MarkedPicture } from './drawing/draw-marked.ts'
 export { drawPosture, type FingerDrawing, type PosturePicture, type SheetOptions } from './drawing/draw-posture.ts'
 export { drawProposed, type ProposedPicture } from './drawing/draw-proposed.ts'
@@ -154,6 +155,7 @@ export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { sayReading, setValue, type ValueText } from './tables/value-text.ts'
 export type { TypesetJob } from './typeset/typeset-job.ts'
 export { drawWear } from './wear/draw-wear.ts'
+export { placeWorking } from './wear/place-working.ts'
 export { wearDocument } from './wear/wear-document.ts'
 export {
   type CurveRow,

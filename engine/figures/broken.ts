@@ -10,6 +10,8 @@ export interface BrokenMember extends Breakage {
   /** Least margin of its checks, and which that is; absent where none has a margin. */
   readonly margin?: number
   readonly says?: string
+  /** Id of that check's figure. */
+  readonly figure?: string
 }
 
 /** Everything that may give way. */
@@ -27,7 +29,7 @@ export function brokenOf({ design, strength = { ranked: [], open: [], refused: [
   const members = breakages(ready).map((breakage): BrokenMember => {
     const weakest = weakestOf(design, breakage.member, strength)
     const words = memberWords(design, breakage.member)
-    return { ...breakage, words, ...(weakest && { margin: weakest.margin, says: weakest.words }) }
+    return { ...breakage, words, ...(weakest && { margin: weakest.margin, says: weakest.words, figure: weakest.figure }) }
   })
   const last = Number.POSITIVE_INFINITY
   const order = givesWayOf(design, strength)

@@ -40,6 +40,8 @@ export interface Breakage {
   readonly loose: readonly number[]
   /** Part indices that move although the drive is held. */
   readonly limp: readonly number[]
+  /** What friction and drag take of what the springs give, the most on the way: below 1 they open it. Absent where no spring opens what is left. */
+  readonly taken_ratio?: number
 }
 
 /** A finger that can be moved. */
@@ -49,7 +51,7 @@ export interface Whole {
 }
 
 /** Postures that are looked at. */
-const POSTURES = 9
+export const BROKEN_POSTURES = 9
 
 /** Everything that can give way: pins, parts but the mount, springs, in the order of the document. */
 export function breakages(whole: Whole): readonly Breakage[] {
@@ -73,11 +75,18 @@ export function breakageOf(whole: Whole, member: Member): Breakage {
     joints,
     mechanism: { ...mechanism, design: { ...mechanism.design, springs: springs.map(driving) } },
   }
-  const nodes = evenNodes(whole.path, POSTURES)
+  const nodes = evenNodes(whole.path, BROKEN_POSTURES)
   const closed = nodes[nodes.length - 1].posture
   const limp = limpParts(rest, closed).filter((part) => joined.has(part))
-  const opens = nodes.every(({ posture }) => opensAt(rest, posture))
-  return { member, outcome: outcomeOf({ loose, limp, opens }), loose, limp }
+  const taken_ratio = mostTaken(nodes.map(({ posture }) => takenAt(rest, posture)))
+  const opens = taken_ratio !== undefined && taken_ratio < 1
+  return { member, outcome: outcomeOf({ loose, limp, opens }), loose, limp, ...(taken_ratio !== undefined && { taken_ratio }) }
+}
+
+/** Undefined where there is a posture at which no spring opens it. */
+function mostTaken(shares: readonly (number | undefined)[]): number | undefined {
+  const known = shares.filter((share) => share !== undefined)
+  return known.length < shares.length ? undefined : Math.max(...known)
 }
 
 function outcomeOf({ loose, limp, opens }: { loose: readonly number[]; limp: readonly number[]; opens: boolean }): Outcome {
@@ -156,23 +165,23 @@ function limpParts(rest: Rest, posture: Float64Array): readonly number[] {
   return freeParts(matrix, { rows: rows.length, columns: columns_count })
 }
 
-/** Whether the springs drive what is left open at a posture. */
-function opensAt(rest: Rest, posture: Float64Array): boolean {
+/** What friction and drag take of what the springs give at a posture; undefined where these do not push what is left towards open. */
+function takenAt(rest: Rest, posture: Float64Array): number | undefined {
   const pushed = rowOf(rest, posture, (row) => addSprings(row, rest.bench.drawn))
-  if (pushed.every((push) => push === 0)) return false
+  if (pushed.every((push) => push === 0)) return undefined
   const free = motionOf(rest, posture, { pushed, stops: [] })
-  if (!free) return false
+  if (!free) return undefined
   const pressed = rest.mechanism.design.stops
     .filter((stop) => stopContact(rest.mechanism, stop, posture).gap_mm < limits.touching_mm)
     .map((stop) => rowOf(rest, posture, (row) => stopGap(rest.mechanism, stop).addDerivative(row)))
     .filter((row) => along(row, free.motion) < 0)
   const found = pressed.length > 0 ? motionOf(rest, posture, { pushed, stops: pressed }) : free
-  if (!found) return false
+  if (!found) return undefined
   const drive = along(
     rowOf(rest, posture, (row) => rest.path.drive.addDerivative(row)),
     found.motion,
   )
-  return drive < 0 && getsTheBetter(rest, found)
+  return drive < 0 ? takenShare(rest, found) : undefined
 }
 
 interface Driven {
@@ -227,9 +236,11 @@ function along(row: Float64Array, motion: Float64Array): number {
   return row.reduce((sum, value, index) => sum + value * motion[index], 0)
 }
 
-function getsTheBetter({ joints, mechanism, bench }: Rest, { forces, turns, runs }: Driven): boolean {
+/** Above zero drive something turns or runs, so what is given is above zero too. */
+function takenShare({ joints, mechanism, bench }: Rest, { forces, turns, runs }: Driven): number {
   const levers = bench.leversOf('rest', 'most')
-  let left = 0
+  let given = 0
+  let taken = 0
   let at = 0
   joints.forEach((joint, index) => {
     const isPin = joint.kind === 'pin'
@@ -238,9 +249,10 @@ function getsTheBetter({ joints, mechanism, bench }: Rest, { forces, turns, runs
     const lever = levers[mechanism.joints.indexOf(joint)]
     const [turn, run] = [turns[index], runs[index]]
     const rubs = isPin ? lever * force * turn : lever * force * joint.radius_mm * (turn + run)
-    left += turn * turn + run * run - rubs - mechanism.design.pins[joint.pin].drag_Nmm * turn
+    given += turn * turn + run * run
+    taken += rubs + mechanism.design.pins[joint.pin].drag_Nmm * turn
   })
-  return left > 0
+  return taken / given
 }
 
 /** A member as the document calls it. */

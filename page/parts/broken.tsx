@@ -1,6 +1,7 @@
 import { memo, useMemo, useState } from 'react'
-import { brokenOf, type Evaluation } from '../../engine/index.ts'
-import { brokenGround, brokenHeads, brokenRows, brokenSentence } from '../../report/index.ts'
+import { type BrokenMember, brokenOf, type Evaluation, type Working } from '../../engine/index.ts'
+import { brokenGround, brokenHeads, brokenRows, brokenSentence, brokenWorking, caution } from '../../report/index.ts'
+import { OpeningRow } from './opening-row.tsx'
 
 /** What the finger does when a pin, a part or a spring gives way: worked out when somebody wants to know. */
 export const BrokenList = memo(function BrokenList({ evaluation }: { readonly evaluation: Evaluation }) {
@@ -26,7 +27,7 @@ function Breaks({ evaluation }: { readonly evaluation: Evaluation }) {
   return (
     <>
       <p>{brokenSentence(broken)}</p>
-      <table className="rows compact">
+      <table className="rows compact findings">
         <thead>
           <tr>
             <th scope="col">{what}</th>
@@ -41,19 +42,33 @@ function Breaks({ evaluation }: { readonly evaluation: Evaluation }) {
           </tr>
         </thead>
         <tbody>
-          {brokenRows(evaluation.design, broken).map((row) => (
-            <tr key={row.what}>
-              <th scope="row">{row.what}</th>
-              <td className="number">{row.margin}</td>
-              <td>{row.says}</td>
-              <td>{row.finger}</td>
-              <td>{row.loose}</td>
-              <td>{row.limp}</td>
-            </tr>
+          {brokenRows(evaluation.design, broken).map((row, index) => (
+            <OpeningRow
+              key={row.what}
+              head={row.what}
+              columns={Object.keys(row).length}
+              workings={() => workingsOf(evaluation, broken.members[index])}
+            >
+              <td className="number" data-label={margin}>
+                {row.margin}
+              </td>
+              <td data-label={says}>{row.says}</td>
+              <td data-label={finger}>{row.finger}</td>
+              <td data-label={loose}>{row.loose}</td>
+              <td data-label={limp}>{row.limp}</td>
+            </OpeningRow>
           ))}
         </tbody>
       </table>
-      <p className="aside">{brokenGround}</p>
+      <p className="aside">
+        {brokenGround} {caution}
+      </p>
     </>
   )
+}
+
+/** What the finger does without it, and the check that gives it its margin. */
+function workingsOf({ design, figures }: Evaluation, member: BrokenMember): readonly Working[] {
+  const check = figures.find(({ id }) => id === member.figure)
+  return [brokenWorking(design, member), ...(check ? [check.working] : [])]
 }

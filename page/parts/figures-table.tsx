@@ -2,6 +2,8 @@ import { memo, useState } from 'react'
 import { type FigureRow, figureRows, type QuestionName, type Told } from '../../report/index.ts'
 import styles from './figures-table.module.css'
 import { MarkWithWord } from './mark.tsx'
+import opened from './opener.module.css'
+import { Opener } from './opener.tsx'
 import { Value } from './value.tsx'
 import { Working } from './working.tsx'
 
@@ -58,7 +60,7 @@ function Row({ row }: { readonly row: FigureRow }) {
         </td>
       </tr>
       {isOpen ? (
-        <tr className={styles.open}>
+        <tr className={opened.open}>
           <td colSpan={3}>
             {row.why === undefined ? null : <p className="aside">{row.why}</p>}
             <Working working={row.figure.working} />
@@ -66,14 +68,5 @@ function Row({ row }: { readonly row: FigureRow }) {
         </tr>
       ) : null}
     </>
-  )
-}
-
-function Opener({ words, isOpen, toggle }: { readonly words: string; readonly isOpen: boolean; readonly toggle: () => void }) {
-  return (
-    <button type="button" className={styles.opener} aria-expanded={isOpen} onClick={toggle}>
-      <span className={styles.sign} aria-hidden="true" />
-      {words}
-    </button>
   )
 }

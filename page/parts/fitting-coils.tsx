@@ -1,8 +1,7 @@
 import { memo, useMemo, useState } from 'react'
 import { type Design, fittingSprings } from '../../engine/index.ts'
-import { type SpringRow, springHeads, springRows, springSentence } from '../../report/index.ts'
+import { caution, type SpringRow, springHeads, springRows, springSentence } from '../../report/index.ts'
 import { ProblemList } from './refusal.tsx'
-import styles from './sensitivities.module.css'
 
 /** Coils of usual wire that could stand in the place of a spring: looked for when somebody wants to know. */
 export const FittingCoils = memo(function FittingCoils({ design }: { readonly design: Design }) {
@@ -25,43 +24,67 @@ export const FittingCoils = memo(function FittingCoils({ design }: { readonly de
   )
 })
 
-/** Columns of words; all others are numbers. */
-const inWords: ReadonlySet<string> = new Set(['wire', 'gives', 'free', 'left'])
-
 function Coils({ design, spring }: { readonly design: Design; readonly spring: number }) {
   const found = useMemo(() => fittingSprings(design, spring), [design, spring])
   if (found.problems !== undefined) return <ProblemList file="the springs of this design" problems={found.problems} />
-  const keys = Object.keys(springHeads) as (keyof SpringRow)[]
   const rows = springRows(found.value)
   return (
     <>
       <p>{springSentence(found.value)}</p>
-      {rows.length === 0 ? null : (
-        <div className={styles.wide}>
-          <table className="rows compact">
-            <thead>
-              <tr>
-                {keys.map((key) => (
-                  <th key={key} scope="col" className={inWords.has(key) ? '' : 'number'}>
-                    {springHeads[key]}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {rows.map((row) => (
-                <tr key={keys.map((key) => row[key]).join(' ')}>
-                  {keys.map((key) => (
-                    <td key={key} className={inWords.has(key) ? '' : 'number'}>
-                      {row[key]}
-                    </td>
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      )}
+      {rows.length === 0 ? null : <CoilTable rows={rows} />}
+      <p className="aside">{caution}</p>
     </>
+  )
+}
+
+const { wire, gives, free, set, life, least, left } = springHeads
+
+/** Two lines a coil: what is wound and what it gives, then its margins and the room that is left. */
+function CoilTable({ rows }: { readonly rows: readonly SpringRow[] }) {
+  return (
+    <table className="rows compact findings">
+      <thead>
+        <tr>
+          {[wire, gives, free].map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+          {[set, life, least].map((head) => (
+            <th key={head} scope="col" className="number">
+              {head}
+            </th>
+          ))}
+          <th scope="col">{left}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={`${row.wire} ${row.diameter} ${row.outside} ${row.turns}`}>
+            <th scope="row">
+              {row.wire} {row.diameter} {springHeads.diameter}
+              <span className="reason">
+                {row.turns} {springHeads.turns}, {row.outside} {springHeads.diameter} {springHeads.outside}
+              </span>
+            </th>
+            <td data-label={gives}>
+              {row.gives}
+              <span className="reason">{row.rate}</span>
+            </td>
+            <td data-label={free}>{row.free}</td>
+            <td className="number" data-label={set}>
+              {row.set}
+            </td>
+            <td className="number" data-label={life}>
+              {row.life}
+            </td>
+            <td className="number" data-label={least}>
+              {row.least}
+            </td>
+            <td data-label={left}>{row.left}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   )
 }

@@ -1,8 +1,19 @@
 import { memo, useMemo } from 'react'
 import type { Design, Life } from '../../engine/index.ts'
-import { drawWear, lifeHeads, lifeRows, placeHeads, placeRows, wearGround, wearSentence } from '../../report/index.ts'
+import {
+  caution,
+  drawWear,
+  lifeHeads,
+  lifeRows,
+  placeHeads,
+  placeRows,
+  placeWorking,
+  wearGround,
+  wearSentence,
+} from '../../report/index.ts'
 import { wearRun } from '../state/wear-run.ts'
 import { Drawn } from './drawn.tsx'
+import { OpeningRow } from './opening-row.tsx'
 import { ProblemList } from './refusal.tsx'
 import { RunLine } from './run-line.tsx'
 import styles from './worn-out.module.css'
@@ -21,6 +32,9 @@ export const WornOut = memo(function WornOut({ design, text }: { readonly design
     </section>
   )
 })
+
+/** Of the table of places. */
+const PLACE_COLUMNS = 5
 
 const LifeOfIt = memo(function LifeOfIt({ design, life }: { readonly design: Design; readonly life: Life }) {
   const shape = useMemo(() => drawWear(design, life), [design, life])
@@ -48,7 +62,7 @@ const LifeOfIt = memo(function LifeOfIt({ design, life }: { readonly design: Des
           ))}
         </tbody>
       </table>
-      <table className="rows compact">
+      <table className="rows compact findings">
         <thead>
           <tr>
             <th scope="col">{placeHeads.place}</th>
@@ -62,18 +76,27 @@ const LifeOfIt = memo(function LifeOfIt({ design, life }: { readonly design: Des
           </tr>
         </thead>
         <tbody>
-          {placeRows(life).map(({ place, rubbed, atMost, atLikely, bareAtMost }) => (
-            <tr key={place}>
-              <th scope="row">{place}</th>
-              <td className="number">{rubbed}</td>
-              <td className="number">{atMost}</td>
-              <td className="number">{atLikely}</td>
-              <td className="number">{bareAtMost}</td>
-            </tr>
+          {placeRows(life).map(({ place, rubbed, atMost, atLikely, bareAtMost }, index) => (
+            <OpeningRow key={place} head={place} columns={PLACE_COLUMNS} workings={() => [placeWorking(life, index)]}>
+              <td className="number" data-label={placeHeads.rubbed}>
+                {rubbed}
+              </td>
+              <td className="number" data-label={placeHeads.atMost}>
+                {atMost}
+              </td>
+              <td className="number" data-label={`worn at the end, ${placeHeads.atLikely}`}>
+                {atLikely}
+              </td>
+              <td className="number" data-label={placeHeads.bareAtMost}>
+                {bareAtMost}
+              </td>
+            </OpeningRow>
           ))}
         </tbody>
       </table>
-      <p className="aside">{wearGround}</p>
+      <p className="aside">
+        {wearGround} {caution}
+      </p>
     </>
   )
 })

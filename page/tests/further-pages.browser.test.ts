@@ -39,6 +39,13 @@ describe('Strength', () => {
     await page.getByText('Rates of wear are known to an order of magnitude').waitFor()
     await page.getByRole('button', { name: 'Take out one thing after the other' }).click()
     await page.getByText('No break sheds a piece').waitFor()
+    await page.getByRole('region', { name: 'When is it worn out?' }).getByRole('button', { name: 'stop shelf' }).click()
+    await page.getByText('J. F. Archard 1953').waitFor()
+    await page
+      .getByRole('region', { name: 'What happens when it breaks?' })
+      .getByRole('button', { name: 'spring return' })
+      .click()
+    await page.getByText('docs/theory/breakage.md').waitFor()
     await isInOrder(page)
   })
 })

@@ -1,4 +1,4 @@
-import type { Life, Wear, WearPoint } from '../../engine/index.ts'
+import type { Life, Wear, WearPoint, WornPlace } from '../../engine/index.ts'
 import { documentValue } from '../tables/value-text.ts'
 
 /** The life of a finger for machines: closings are whole lives of numbers, angles in degrees. */
@@ -7,7 +7,18 @@ export function wearDocument({ findings, most, likely }: Life): object {
 }
 
 function runOf({ end_closings, endedBy, loads, films, places, points }: Wear): object {
-  return { end: end_closings, ...(endedBy !== undefined && { endedBy }), loads, films, places, points: points.map(pointOf) }
+  return {
+    end: end_closings,
+    ...(endedBy !== undefined && { endedBy }),
+    loads,
+    films,
+    places: places.map(placeOf),
+    points: points.map(pointOf),
+  }
+}
+
+function placeOf({ at, part, depth_mm, rubbed_Nm }: WornPlace): object {
+  return { at, ...(part !== undefined && { part }), depth_mm, rubbed_Nm }
 }
 
 function pointOf({ margins_rad, ...point }: WearPoint): object {

@@ -96,7 +96,8 @@ export function placeRows({ most, likely }: Life): readonly PlaceRow[] {
 
 const MICRONS_A_MM = 1000
 
-function microns(depth_mm: number): string {
+/** Two digits, as nothing more is known of wear: `8.9 µm`. */
+export function microns(depth_mm: number): string {
   return `${Number((depth_mm * MICRONS_A_MM).toPrecision(2))} µm`
 }
 

@@ -2,22 +2,18 @@
 import type { Verdict } from '../../figures/evaluation.ts'
 import type { Mechanism } from '../../motion/mechanism.ts'
 import { limits } from '../../numbers/limits.ts'
-import { wornBore } from '../../strength/worn-bore.ts'
 import { type Inspected, letsGo, pointOf } from './inspect.ts'
-import type { Rubbing } from './rubbing.ts'
-import type { BareAt, Wear, WearFinding, WearPoint, WornPlace } from './wear.ts'
+import type { BareAt, Wear, WearFinding, WearPoint } from './wear.ts'
 import type { WornThrough } from './wear-state.ts'
-
-/** N·mm in a N·m. */
-const NMM_A_NM = 1000
+import { type FirstClosing, wornPlaces } from './worn-places.ts'
 
 /** See `keepDiary`. */
 export interface Diary {
   /** The latest entry. */
   readonly last: Inspected
   readonly letGoAsNew: boolean
-  /** What rubs in a closing; the first is kept, the finger as new. */
-  rubs: (rubbing: Rubbing) => void
+  /** What rubs in a closing, and what that takes off; the first is kept, the finger as new. */
+  rubs: (closing: FirstClosing) => void
   /** A step of wear. @param between the finger after part of the closings of that step */
   step: (from: Inspected, to: Inspected, between: (closings: number) => Inspected) => void
   /** Films that went at the latest entry, and the finger without them. */
@@ -33,14 +29,14 @@ export function keepDiary(asNew: Inspected): Diary {
   const films: BareAt[] = []
   const turned = new Map<string, Turned>()
   let last = asNew
-  let first: Rubbing | undefined
+  let first: FirstClosing | undefined
   return {
     get last() {
       return last
     },
     letGoAsNew: letsGo(asNew),
-    rubs: (rubbing) => {
-      first ??= rubbing
+    rubs: (closing) => {
+      first ??= closing
     },
     step: (from, to, between) => {
       noteTurns(turned, { asNew, to }, (requirement) => turningPoint(from, { to, between, requirement }))
@@ -61,7 +57,7 @@ export function keepDiary(asNew: Inspected): Diary {
       findings: asNew.evaluation.findings.map(({ requirement: { id, figure }, verdict }): WearFinding => {
         return { requirement: id, figure, asNew: verdict, ...turned.get(id) }
       }),
-      places: first ? placesOf(mechanism, last, first) : [],
+      places: first ? wornPlaces(mechanism, last, first) : [],
     }),
   }
 }
@@ -102,22 +98,4 @@ function turningPoint(from: Inspected, { to, between, requirement }: Turn): numb
     else high = middle
   }
   return from.state.closings + high
-}
-
-function placesOf(
-  { design, joints }: Mechanism,
-  { state, design: worn }: Inspected,
-  { bores, stops }: Rubbing,
-): readonly WornPlace[] {
-  const sum = (values: Float64Array): number => values.reduce((total, value) => total + value, 0)
-  const holes = joints.map(({ pin, b }, joint): WornPlace => {
-    const { depth_mm } = wornBore(state.bores[joint].depths_mm)
-    const at = { kind: 'pin', id: design.pins[pin].id } as const
-    return { at, part: design.parts[b].id, depth_mm, rubbed_Nm: sum(bores[joint]) / NMM_A_NM }
-  })
-  const ofStops = design.stops.map((stop, index): WornPlace => {
-    const depth_mm = worn.stops[index].gap_mm - stop.gap_mm
-    return { at: { kind: 'stop', id: stop.id }, depth_mm, rubbed_Nm: stops[index] / NMM_A_NM }
-  })
-  return [...holes, ...ofStops]
 }

@@ -90,7 +90,7 @@ function oneStep(bench: WearBench, { at, guess }: Step, diary: Diary): Step | { 
   const { rubbing, why } = ready ? rubbingOfUse(ready, bench.shares) : { why: 'the worn finger cannot be moved' }
   if (!rubbing) return { why }
   const rates = wearRates(mechanism, { state: at.state, rubbing, level })
-  diary.rubs(rubbing)
+  diary.rubs({ rubbing, rates })
   const toBare = closingsToBare(at.state, rates)
   const left = bench.end - at.state.closings
   const tried = lengthened(bench, { at, rates, closings: Math.min(guess, toBare, left, bench.longest) })

@@ -102,6 +102,9 @@ describe('a hinge that wears', () => {
     const depth = perClosing_mm(rate, 50)
     // SOURCE hand (k F r 2θ / (d w) a closing)
     expect(found.places[0].depth_mm / (depth * found.end_closings)).toBeCloseTo(1, 9)
+    const { asNew } = found.places[0]
+    expect(asNew).toMatchObject({ along_mm: 2 * RADIUS_mm, width_mm: WIDTH_mm })
+    expect('depth_mm' in asNew && asNew.depth_mm / depth).toBeCloseTo(1, 9)
     const until = found.findings[0].until ?? Number.NaN
     // SOURCE hand (half of the depth is 0.006 mm)
     expect(until / ((2 * allowed_mm) / depth)).toBeCloseTo(1, 2)

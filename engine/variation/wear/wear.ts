@@ -1,3 +1,4 @@
+import type { FrictionPair } from '../../design/design.ts'
 import type { Problem } from '../../design/problem.ts'
 import type { Verdict } from '../../figures/evaluation.ts'
 import type { WearLevel } from './wear-rates.ts'
@@ -42,7 +43,15 @@ export interface WornPlace {
   readonly depth_mm: number
   /** Force times way of a closing of the finger as new, N·m. */
   readonly rubbed_Nm: number
+  /** The surfaces as new; under a film of theirs lies another pair. */
+  readonly pair: FrictionPair
+  readonly asNew: WornAsNew
 }
+
+/** What a closing of the finger as new takes off: depth of a hole over the area that its pin presses on, or volume at a stop. */
+export type WornAsNew =
+  | { readonly along_mm: number; readonly width_mm: number; readonly depth_mm: number }
+  | { readonly curvature_1_mm: number; readonly width_mm: number; readonly volume_mm3: number }
 
 /** Wear of a design from new to the end that was looked at. */
 export interface Wear {
