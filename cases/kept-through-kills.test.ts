@@ -10,7 +10,7 @@ import { type BuiltServer, startBuiltServer } from './doors.ts'
 import { KeptWork } from './kept-work.ts'
 
 const SAVES = 300
-const KILLS = 20
+const KILLS = 12
 /** A save takes about this long, so that kills fall before, into and behind its transaction. */
 const LONGEST_ms = 12
 
