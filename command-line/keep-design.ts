@@ -1,10 +1,10 @@
-import type * as z from 'zod'
 import { newName, who, why } from '../records/index.ts'
 import { documentText, judgedRevision } from '../server/index.ts'
 import { readDesignFile } from './design-file.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
+import { fitting } from './fitting.ts'
 import { refusalText } from './refusal-text.ts'
-import { type Terminal, WrongUse } from './terminal.ts'
+import type { Terminal } from './terminal.ts'
 import { saveInStore } from './use-store.ts'
 
 /** A design file to be kept as a revision, as typed. */
@@ -41,10 +41,4 @@ export async function keepDesign(asked: ToKeep, terminal: Terminal): Promise<Exi
   })
   terminal.write(kept)
   return exitStatus.met
-}
-
-function fitting(shape: z.ZodType<string>, [option, typed]: readonly [string, string]): string {
-  const checked = shape.safeParse(typed)
-  if (checked.success) return checked.data
-  throw new WrongUse(`${option} "${typed}": ${checked.error.issues[0].message}`)
 }

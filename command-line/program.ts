@@ -3,6 +3,7 @@ import { designSchema } from '../engine/index.ts'
 import { questions } from '../report/index.ts'
 import { version } from '../server/index.ts'
 import { addSpread } from './add-spread.ts'
+import { addBenchBook } from './bench-book.ts'
 import { addBreaks } from './breaks.ts'
 import { addCheck } from './check.ts'
 import { addBench } from './check-bench.ts'
@@ -96,6 +97,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   addBreaks(program, { terminal, end })
   addOthers(program, terminal)
   addStoreCommands(program, { terminal, end })
+  addBenchBook(program, { terminal, end })
   return program
 }
 

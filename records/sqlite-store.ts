@@ -2,7 +2,7 @@ import type { Database } from 'better-sqlite3'
 import type { BenchBook } from './bench/bench-book.ts'
 import { fieldLogOf } from './bench/field-log.ts'
 import { keepEntries } from './bench/keep-entries.ts'
-import { gaugesOf, lotsOf, photoOf, planOf } from './bench/read-book.ts'
+import { gaugesOf, lotReadings, lotsOf, photoOf, planOf } from './bench/read-book.ts'
 import { serialHistory } from './bench/serial-history.ts'
 import { testsOf } from './bench/tests-of.ts'
 import { bringIn, historiesIn } from './bring-in.ts'
@@ -82,6 +82,7 @@ function benchBookOn(database: Database, { read, write }: Ways): BenchBook {
     gauges: () => read(() => gaugesOf(database)),
     lots: (name) => read(() => lotsOf(database, name)),
     plan: (name, revision) => read(() => planOf(database, { name, revision })),
+    readings: (name, lot) => read(() => lotReadings(database, { name, lot })),
     serial: (name, serial) => read(() => serialHistory(database, { name, serial })),
     field: (name) => read(() => fieldLogOf(database, { name })),
     tests: (name) => read(() => testsOf(database, name)),

@@ -48,6 +48,7 @@ export function emptyStore(file: string, why: unknown): Store {
       lots: nothing,
       plan: none,
       serial: none,
+      readings: none,
       photo: none,
       field: nothing,
       tests: nothing,

@@ -50,6 +50,7 @@ export {
 export { readBenchTests } from './checking/read-bench-tests.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
 export { type NamedStudy, readStudy } from './checking/read-study.ts'
+export { readingsFile, type TypedFound } from './checking/readings-file.ts'
 export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'
 export { type KeptCoupons, type KeptFound, standingFound } from './checking/standing-found.ts'
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'

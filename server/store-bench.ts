@@ -3,10 +3,12 @@ import * as z from 'zod'
 import { limits } from '../engine/index.ts'
 import { benchRules, entryWho, revisionNumber, type Store, storeLimits, typedEntry } from '../records/index.ts'
 import { benchColumns, serialSheet } from '../report/index.ts'
+import { attachment } from './attachment.ts'
 import { engineName } from './engine-name.ts'
 import { judgedSerial } from './judged-serial.ts'
 import { keepReadings } from './keep-readings.ts'
 import { keptBook } from './kept-book.ts'
+import { lotFile } from './lot-file.ts'
 import { readBody } from './request-body.ts'
 import { refused } from './store-answers.ts'
 
@@ -44,6 +46,12 @@ export function addBenchRoutes(app: Hono, store: Store): void {
     const { history, set, problems } = found
     const { plan: _, ...rest } = history
     return context.json({ ...rest, problems, ...(set && { sheet: serialSheet(set) }) })
+  })
+  app.get(`${path}/lots/:lot/readings`, (context) => {
+    const { name: design, lot } = context.req.param()
+    const text = lotFile(store, { design, lot })
+    if (text === undefined) return nothingHere(context, 'no such lot of this design')
+    return context.body(text, 200, { 'Content-Type': 'text/csv; charset=utf-8', ...attachment(`${design}, ${lot}.csv`) })
   })
   app.get(`${path}/proving`, (context) => context.json(keptBook(store, context.req.param('name'))))
   app.get(`${path}/photos/:number`, (context) => {

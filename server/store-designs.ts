@@ -2,6 +2,7 @@ import type { Context, Hono } from 'hono'
 import * as z from 'zod'
 import { readDesign } from '../engine/index.ts'
 import { type DesignEntry, documentWords, freeName, newName, revisionNumber, type Store, StoreFault } from '../records/index.ts'
+import { attachment } from './attachment.ts'
 import { readBody } from './request-body.ts'
 import { overtaken, refused, unknownDesign } from './store-answers.ts'
 import { type Kept, workOn } from './store-work.ts'
@@ -77,8 +78,6 @@ async function asFile(context: Context, kept: Kept): Promise<Response> {
   return download(context, { name: `${name}-revision-${revision.number}`, text: revision.text })
 }
 
-/** The file's name in the spelling of RFC 8187 (from memory), because it may hold any letter. */
 function download(context: Context, { name, text }: { readonly name: string; readonly text: string }): Response {
-  const encoded = encodeURIComponent(`${name}.json`).replace(/['()*]/g, (sign) => `%${sign.charCodeAt(0).toString(16)}`)
-  return context.body(text, 200, { ...DOCUMENT, 'Content-Disposition': `attachment; filename*=UTF-8''${encoded}` })
+  return context.body(text, 200, { ...DOCUMENT, ...attachment(`${name}.json`) })
 }

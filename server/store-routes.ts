@@ -38,6 +38,7 @@ export const noStore = emptyStore(
  * - `GET /api/designs/:name/plans/:number` → `{ plan }`: the frozen plan of a revision
  * - `GET /api/designs/:name/serials/:serial` → the history of a serial number with `sheet`, the set as it was measured, in words
  * - `GET /api/designs/:name/proving` → `{ sets, tests, field, revisions: [{ number, text }] }`: what its proof takes from the bench book
+ * - `GET /api/designs/:name/lots/:lot/readings` → every reading of a lot as comma-separated values
  * - `GET /api/designs/:name/photos/:number` → the photo of a bench test
  * - `POST /api/designs/:name/entries` with `{ who, entries }` → 201: all of them are kept, or none and 422 `{ error, problems }`
  * - `POST /api/designs/:name/readings` with `{ who, lot, rows, named?, decimal?, file? }` → 201 `{ kept, passedOver }`, or 422 as above

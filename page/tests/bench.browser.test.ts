@@ -74,7 +74,7 @@ it('a set is measured by keyboard alone, from the lot to what it will do', async
   await press('Enter')
   await sheet.getByText('corrects reading 1: read again').waitFor()
   // A table from a spreadsheet is looked at before it is kept: columns are guessed, and one is said otherwise.
-  await page.getByText('Bring in a table of readings').click()
+  await page.getByText('Readings as a table: bring in, save').click()
   await page.getByLabel('Or rows from a spreadsheet').fill(`Set;No.;Wert;Wer;Note\nA-002;1;${plan[0].nominal};K2;=1+1\n`)
   await page.getByText('One reading of one set can be kept. Nothing is taken from: Wer, Note.').waitFor()
   await page.getByLabel('Wer', { exact: true }).selectOption('who measured')

@@ -42,6 +42,11 @@ export interface KeptReading extends Signed, Omit<EntryOf<'reading'>, 'kind' | '
   readonly file?: string
 }
 
+/** A reading with the serial number that it is of. */
+export interface LotReading extends KeptReading {
+  readonly serial: string
+}
+
 type Numbered<Kind extends BenchEntry['kind']> = Signed & Omit<EntryOf<Kind>, 'kind' | 'serial'> & { readonly id: number }
 
 /** A bench test that is kept; of a photo it says only that there is one. */
@@ -98,6 +103,8 @@ export interface BenchBook {
   /** The frozen plan of a revision; undefined before the first lot of it. */
   readonly plan: (design: string, revision: number) => readonly Characteristic[] | undefined
   readonly serial: (design: string, serial: string) => SerialHistory | undefined
+  /** Every reading of a lot, oldest first, those that were corrected too; undefined for a lot that is not there. */
+  readonly readings: (design: string, lot: string) => readonly LotReading[] | undefined
   /** @param id of a bench test of this design */
   readonly photo: (design: string, id: number) => Photo | undefined
   /** Returns and complaints of a design, oldest first. */

@@ -7,6 +7,7 @@ import { addEntry, type Signature } from './add-entry.ts'
 import type { KeptEntries, NewEntries } from './bench-book.ts'
 import { type BenchEntry, benchEntry } from './entry-rules.ts'
 import { lotNamed, Misfit, type Owner } from './look-up.ts'
+import { refuseThereAlready } from './there-already.ts'
 
 /** Which design, what, and the moment. */
 export interface EntriesToKeep {
@@ -25,7 +26,7 @@ export function keepEntries(database: Database, { name, asked, made }: EntriesTo
   const all = database.transaction(() => {
     const { who, engine } = asked
     const sign = { who, engine, made }
-    const signed = tried('file', problems, () => ({ ...sign, ...imported(owner, asked.file, sign) })) ?? sign
+    const signed = tried('file', problems, () => ({ ...sign, ...imported(owner, asked, sign) })) ?? sign
     const numbered = new Map<number, number>()
     for (const [index, entry] of asked.entries.entries()) {
       const id = tried(`entry ${index + 1}`, problems, () => addEntry(owner, pointing(fitting(entry), numbered), signed))
@@ -91,7 +92,7 @@ function ruleBroken(error: unknown): Omit<Problem, 'place'> {
 }
 
 /** Notes the file that readings come from. @throws Misfit when its text was taken in before */
-function imported(owner: Owner, file: NewEntries['file'], { who, made }: Signature): { readonly import?: number } {
+function imported(owner: Owner, { file, entries }: NewEntries, { who, made }: Signature): { readonly import?: number } {
   if (file === undefined) return {}
   const { database } = owner
   const lot = lotNamed(owner, file.lot).id
@@ -109,6 +110,7 @@ function imported(owner: Owner, file: NewEntries['file'], { who, made }: Signatu
       needed: 'a file that was not taken in before',
       wayOut: 'Nothing has to be done: its readings are there.',
     })
+  refuseThereAlready(owner, { lot: file.lot, entries })
   change(database, tables.insertInto('imports').values({ lot, file: file.name, digest: known, who, made }))
   return { import: rowsOf(database, same)[0].id }
 }

@@ -3,7 +3,8 @@ import { sql } from 'kysely'
 import type { Characteristic } from '../../engine/index.ts'
 import { designId } from '../design-id.ts'
 import { rowsOf, tables } from '../query.ts'
-import type { Gauge, LotEntry, Photo } from './bench-book.ts'
+import type { Gauge, LotEntry, LotReading, Photo } from './bench-book.ts'
+import { readingsOf } from './readings-of.ts'
 import { withoutNulls } from './without-nulls.ts'
 
 /** Every gauge as it stands since its last calibration, by name. */
@@ -54,6 +55,21 @@ export function planOf(
     .where('revision', '=', revision)
   const [found] = rowsOf(database, query)
   return found === undefined ? undefined : JSON.parse(found.characteristics)
+}
+
+/** Every reading of a lot; undefined for a lot that is not there. */
+export function lotReadings(
+  database: Database,
+  { name, lot }: { readonly name: string; readonly lot: string },
+): readonly LotReading[] | undefined {
+  const query = tables
+    .selectFrom('lots')
+    .innerJoin('designs', 'designs.id', 'lots.design')
+    .select('lots.id')
+    .where('designs.name', '=', name)
+    .where('lots.name', '=', lot)
+  const [found] = rowsOf(database, query)
+  return found && readingsOf(database, { lot: found.id })
 }
 
 /** The photo of a bench test; undefined when there is none. */

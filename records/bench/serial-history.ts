@@ -1,10 +1,11 @@
 import type { Database } from 'better-sqlite3'
 import { designId } from '../design-id.ts'
 import { rowsOf, tables } from '../query.ts'
-import type { KeptReading, SerialHistory } from './bench-book.ts'
+import type { SerialHistory } from './bench-book.ts'
 import { fieldLogOf } from './field-log.ts'
 import { articleNamed, type Owner } from './look-up.ts'
 import { planOf } from './read-book.ts'
+import { readingsOf } from './readings-of.ts'
 import { testOfRow, testRows } from './tests-of.ts'
 import { withoutNulls } from './without-nulls.ts'
 
@@ -31,29 +32,10 @@ export function serialHistory(
     serial,
     ...withoutNulls(entered),
     plan,
-    readings: readingsOf(owner, article.id),
+    readings: readingsOf(database, { article: article.id }).map(({ serial: _, ...reading }) => reading),
     ...deedsOf(owner, article.id),
     ...papersOf(owner, { article: article.id, lot: article.lot }),
   }
-}
-
-function readingsOf({ database }: Owner, article: number): readonly KeptReading[] {
-  const query = tables
-    .selectFrom('readings')
-    .leftJoin('gauges', 'gauges.id', 'readings.gauge')
-    .leftJoin('imports', 'imports.id', 'readings.import')
-    .leftJoin('readings as later', 'later.corrects', 'readings.id')
-    .selectAll('readings')
-    .select(['gauges.name as gauge', 'imports.file', 'later.id as correctedBy'])
-    .where('readings.article', '=', article)
-    .orderBy('readings.id')
-  return rowsOf(database, query).map((row) => {
-    const { article: _, import: __, least, most, at_x_mm, at_y_mm, uncertainty_mm, measured_by, measured_on, ...rest } = row
-    const size = least === null || most === null ? {} : { value: { least, most } }
-    const at =
-      at_x_mm === null || at_y_mm === null ? {} : { value: { x_mm: at_x_mm, y_mm: at_y_mm, uncertainty_mm: uncertainty_mm ?? 0 } }
-    return { ...withoutNulls({ ...rest, by: measured_by, date: measured_on }), ...size, ...at }
-  })
 }
 
 /** Tests, decisions, and what came back of an article. */

@@ -1,11 +1,19 @@
 import type { CertificateEntry, TestEntry } from './entries/read-entry.ts'
 
+/** What is told of a certificate and of a test, from whatever door they come. */
+type ToldCertificate = Pick<CertificateEntry, 'coating' | 'coupons_mm' | 'issued'> & {
+  readonly cure_degC?: number | undefined
+  readonly cure_min?: number | undefined
+  readonly note?: string | undefined
+}
+type ToldTest = Pick<TestEntry, 'test' | 'value' | 'outcome' | 'tested' | 'rig'> & { readonly note?: string | undefined }
+
 /** A film is told in µm. */
 const MICROMETRES = 1000
 const film = (coupon_mm: number): string => String(Number((coupon_mm * MICROMETRES).toPrecision(4)))
 
 /** `Coating film, certificate of 2031-04-01: coupons of 12, 12.5 µm, cured at 180 °C for 20 min.` */
-export function certificateWords(certificate: Omit<CertificateEntry, 'kind' | 'lot'>): string {
+export function certificateWords(certificate: ToldCertificate): string {
   const { coating, coupons_mm, cure_degC, cure_min, issued, note } = certificate
   const cure = [
     ...(cure_degC === undefined ? [] : [`at ${cure_degC} °C`]),
@@ -18,7 +26,7 @@ export function certificateWords(certificate: Omit<CertificateEntry, 'kind' | 'l
 const DID = { did: 'it did', 'did not': 'it did not', measured: 'as measured' } as const
 
 /** `Load to hold 60 N: it did. Tested on 2031-04-04 on rig 1.` */
-export function testWords(test: Omit<TestEntry, 'kind' | 'serial'>): string {
+export function testWords(test: ToldTest): string {
   const { value, outcome, tested, rig, note } = test
   const title = test.test.charAt(0).toUpperCase() + test.test.slice(1)
   const amount = test.test === 'cycles' ? `${value}` : `${value} N`

@@ -68,7 +68,10 @@ function storeRoutes(design: string): readonly KnownRoute[] {
   const heron = '/api/designs/:name'
   const get = (route: string) => ({
     route,
-    request: { method: 'GET', path: route.replace(':name', 'heron').replace(':number', '1').replace(':serial', 'A-001') },
+    request: {
+      method: 'GET',
+      path: route.replace(':name', 'heron').replace(':number', '1').replace(':serial', 'A-001').replace(':lot', 'L7'),
+    },
   })
   const send = (method: string, route: string, body: object) => ({
     route,
@@ -95,6 +98,7 @@ function storeRoutes(design: string): readonly KnownRoute[] {
     }),
     get(`${heron}/bench`),
     get(`${heron}/proving`),
+    get(`${heron}/lots/:lot/readings`),
     get(`${heron}/plans/:number`),
     get(`${heron}/serials/:serial`),
     get(`${heron}/photos/:number`),

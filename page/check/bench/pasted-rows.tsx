@@ -7,6 +7,7 @@ import { useDeed } from '../../revisions/use-deed.ts'
 import { readTableFile } from '../read-table-file.ts'
 import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
+import { benchOf } from './bench.ts'
 import { TablePreview } from './table-preview.tsx'
 
 /** A table that was opened or pasted, and what its readings are said to come from. */
@@ -43,7 +44,14 @@ export function PastedRows(props: {
   }
   return (
     <details className={`${styles.pasted} screen-only`}>
-      <summary>Bring in a table of readings</summary>
+      <summary>Readings as a table: bring in, save</summary>
+      {about.lot.serials.length === 0 ? null : (
+        <p>
+          <a href={`${benchOf(about.name)}/lots/${encodeURIComponent(about.lot.lot)}/readings`} download className="plain">
+            Save every reading of lot {about.lot.lot} as CSV
+          </a>
+        </p>
+      )}
       <p className="aside">
         A CSV file, or rows copied from a spreadsheet with their heading. You see which column is taken for what before anything
         is kept.

@@ -1,0 +1,97 @@
+// SOURCE hand (what each test itself enters)
+import { readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { limits } from '../engine/index.ts'
+import { examplePath, testFolder } from './test-support/example.ts'
+import { tryCommand } from './test-support/tried-terminal.ts'
+
+const folder = testFolder()
+const LINK = 'dimensions.topLinkLength'
+
+/** A store of its own, with the example kept as revision 1 and lot L7 begun to it. */
+async function benchIn(name: string) {
+  const run = (...words: readonly string[]) => tryCommand([...words, '--store', join(folder, name)])
+  await run('keep', examplePath, '--who', 'K1', '--why', 'as drawn')
+  await run('begin-lot', 'heron', 'L7', '--revision', '1', '--who', 'K1')
+  return run
+}
+
+function table(name: string, ...rows: readonly string[]): string {
+  const path = join(folder, name)
+  writeFileSync(path, rows.join('\n'))
+  return path
+}
+
+let run: Awaited<ReturnType<typeof benchIn>>
+beforeAll(async () => {
+  run = await benchIn('one')
+})
+const bring = (path: string, ...more: readonly string[]) => run('import-readings', 'heron', 'L7', path, '--who', 'K1', ...more)
+const exported = async (on = run) => (await on('export-readings', 'heron', 'L7')).output
+
+describe('import-readings', () => {
+  it('looks first, tells which column it takes for what, and keeps all rows once', async () => {
+    const path = table('box.csv', 'Teil;Merkmal;Wert;Wer;Note', `A-001;${LINK};24,507;K2;=1+1`, `A-002;${LINK};24,51;K2;`)
+    const columns = ['--column', 'serial=Teil', '--column', 'by=Wer']
+    const looked = await bring(path, ...columns, '--look')
+    expect(looked.output).toContain('2 readings')
+    expect(looked.output).toContain('nothing was kept')
+    expect(looked.errors).toContain('the column Wert is taken for found')
+    expect(looked.errors).toContain('nothing is taken from the column Note')
+    expect(looked.errors).toContain('decimals are commas')
+    expect((await bring(path, ...columns)).output).toContain('2 readings')
+    expect(await bring(path, ...columns)).toMatchObject({ status: 3, errors: expect.stringContaining('in before') })
+    expect((await run('lots', 'heron')).output).toMatch(/L7 +1 +2 +2 +2031-04-05/)
+  })
+
+  it('refuses by row and column, asks about what is far outside, and keeps nothing of either', async () => {
+    const before = await exported()
+    const wrong = table('wrong.csv', 'serial,characteristic,found', `A-003,${LINK},24.5`, `A-003,${LINK},=2+2`)
+    expect(await bring(wrong)).toMatchObject({ status: 3, errors: expect.stringContaining('row 3, found') })
+    const far = table('far.csv', 'serial,characteristic,found', `A-004,${LINK},42.507`)
+    expect(await bring(far)).toMatchObject({ status: 64, errors: expect.stringContaining('row 2, A-004') })
+    expect(await exported()).toBe(before)
+    expect((await bring(far, '--as-read')).status).toBe(0)
+  })
+
+  it.each([
+    ['a lot that is not there', ['import-readings', 'heron', 'L9', 'box.csv', '--who', 'K1'], 'L9'],
+    ['a column that is none', ['import-readings', 'heron', 'L7', 'box.csv', '--who', 'K1', '--column', 'size=Wert'], 'size=Wert'],
+    [
+      'a file that is too long',
+      ['import-readings', 'heron', 'L7', 'long.csv', '--who', 'K1'],
+      `at most ${limits.tableBytes} bytes`,
+    ],
+    ['a serial number that is not there', ['serial', 'heron', 'Z'], 'no such serial'],
+    ['the readings of another lot', ['export-readings', 'heron', 'L9'], 'L9'],
+  ])('refuses %s with 64', async (_what, words, said) => {
+    table('long.csv', 'x'.repeat(limits.tableBytes + 1))
+    const { status, errors } = await run(...words.map((word) => (word.endsWith('.csv') ? join(folder, word) : word)))
+    expect(status).toBe(64)
+    expect(errors).toContain(said)
+  })
+})
+
+it('what is exported and imported elsewhere gives equal records, and into the same lot nothing', async () => {
+  const rows = [`A-009,${LINK},24.506 to 24.508,,K2,2031-04-01,1,,`, `A-009,${LINK},24.507,,=K3,,2,1,"read, ""again"""`]
+  const path = table('more.csv', 'serial,characteristic,found,uncertainty,by,date,reading,corrects,reason', ...rows)
+  expect((await bring(path)).status).toBe(0)
+  const first = await exported()
+  expect(first).toContain("'=K3")
+  const other = await benchIn('two')
+  const file = table('L7.csv', first)
+  expect((await other('import-readings', 'heron', 'L7', file, '--who', 'K1', '--as-read')).errors).not.toContain('refused')
+  // SOURCE property: numbers of readings begin at 1 in both stores; only the file that they came from is another
+  const without = (text: string) => text.replaceAll(/,[\w.-]+\.csv\r\n/g, '\r\n')
+  expect(without(await exported(other))).toBe(without(first))
+  expect(await bring(file, '--as-read')).toMatchObject({ status: 3, errors: expect.stringContaining('in the same words') })
+})
+
+it('serial tells what the set will do as measured, and every reading with who and when', async () => {
+  const { output } = await run('serial', 'heron', 'A-001')
+  expect(output).toMatch(/^A-001, lot L7, revision 1/)
+  expect(output.replaceAll(/\s+/g, ' ')).toContain('Built of what was measured')
+  expect(output).toMatch(/24,507 +● within +measured by K2; entered 2031-04-05 06:07 UTC by K1 from box\.csv/)
+  expect(readFileSync(examplePath, 'utf8')).toContain('topLinkLength')
+})
