@@ -7,6 +7,7 @@ import {
   guessColumns,
   guessDecimal,
   type NamedColumns,
+  type ReadAgainst,
   readBenchTable,
   type TableRows,
 } from '../report/index.ts'
@@ -43,13 +44,7 @@ export async function importReadings(asked: ReadingsAsked, terminal: Terminal): 
   const rows = await readTable(path)
   const named = namedColumns(rows, asked.column ?? [])
   const table = { rows, named, decimal: asked.decimal ?? guessDecimal(rows, named) }
-  const { plan, gauges } = await lookInStore({ store, terminal }, (opened) => {
-    refuseUnknown(opened, name)
-    const begun = opened.bench.lots(name).find((one) => one.lot === lot)
-    if (begun === undefined) throw new WrongUse(`${lot}: there is no such lot; fingerwright lots ${name} lists them`)
-    return { plan: opened.bench.plan(name, begun.revision) ?? [], gauges: opened.bench.gauges() }
-  })
-  const read = readBenchTable(table, { plan, gauges })
+  const read = readBenchTable(table, await readAgainst(asked, terminal))
   tellColumns(path, { named, decimal: table.decimal, passedOver: read.passedOver }, terminal)
   if (read.problems.length > 0) return refused(path, read.problems, terminal)
   const far = asked.asRead === true ? [] : farOutsideRows(read.rows)
@@ -65,6 +60,16 @@ export async function importReadings(asked: ReadingsAsked, terminal: Terminal): 
   if (answer.problems !== undefined) return refused(path, answer.problems, terminal)
   terminal.write(`${count} of ${path} ${read.rows.length === 1 ? 'is' : 'are'} kept in lot ${lot}.\n`)
   return exitStatus.met
+}
+
+/** The frozen plan of the lot, and the gauges. @throws WrongUse when there is no such lot */
+async function readAgainst({ name, lot, store }: ReadingsAsked, terminal: Terminal): Promise<ReadAgainst> {
+  return lookInStore({ store, terminal }, (opened) => {
+    refuseUnknown(opened, name)
+    const begun = opened.bench.lots(name).find((one) => one.lot === lot)
+    if (begun === undefined) throw new WrongUse(`${lot}: there is no such lot; fingerwright lots ${name} lists them`)
+    return { plan: opened.bench.plan(name, begun.revision) ?? [], gauges: opened.bench.gauges() }
+  })
 }
 
 /** Guessed from the heading, and what was said of them. @throws WrongUse for what is no column */

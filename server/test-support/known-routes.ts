@@ -62,6 +62,14 @@ const benchEntries = [
   { kind: 'article', lot: 'L7', serial: 'A-001' },
   { ...tested, photoFile: { type: 'image/png', base64: 'iVBORw0KGgo=' } },
 ]
+const benchReadings = {
+  who: 'K1',
+  lot: 'L7',
+  rows: [
+    ['serial', 'characteristic', 'found'],
+    ['A-001', '1', '3'],
+  ],
+}
 
 /** Routes of the store, each in order after those before it. */
 function storeRoutes(design: string): readonly KnownRoute[] {
@@ -88,14 +96,7 @@ function storeRoutes(design: string): readonly KnownRoute[] {
     get(`${heron}/revisions`),
     get(`${heron}/revisions/:number`),
     send('POST', `${heron}/entries`, { who: 'K1', entries: benchEntries }),
-    send('POST', `${heron}/readings`, {
-      who: 'K1',
-      lot: 'L7',
-      rows: [
-        ['serial', 'characteristic', 'found'],
-        ['A-001', '1', '3'],
-      ],
-    }),
+    send('POST', `${heron}/readings`, benchReadings),
     get(`${heron}/bench`),
     get(`${heron}/proving`),
     get(`${heron}/lots/:lot/readings`),
