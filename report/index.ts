@@ -87,6 +87,8 @@ export { axisRange, driveAt, driveMarks, travelEnd } from './plots/travel-axis.t
 export { drawTravelScale, readTravel, type TravelScale } from './plots/travel-scale.ts'
 export { type FieldRow, fieldRows, noRisk } from './proving/field-rows.ts'
 export type { KnownOf } from './proving/known-of.ts'
+export { localRules } from './proving/model-limits.ts'
+export { type OrientationFact, orientation } from './proving/orientation.ts'
 export { type ProofDocument, type ProofDocumentName, proofDocuments, proofTemplates } from './proving/proof-documents.ts'
 export { proveAsks, proveSentence, proveWords } from './proving/prove-sentence.ts'
 export { type RiskTextRow, riskRows, scaleLines } from './proving/risk-rows.ts'

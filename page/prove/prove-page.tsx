@@ -7,6 +7,7 @@ import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { Documents } from './documents.tsx'
 import { FieldLog } from './field-log.tsx'
+import { OrientationList } from './orientation-list.tsx'
 import { RiskList } from './risk-list.tsx'
 import { Starters } from './starters.tsx'
 import { TraceTable } from './trace-table.tsx'
@@ -56,6 +57,7 @@ export function ProvePage(about: { readonly store: DesignStore; readonly open: O
         )}
       </section>
       <Documents {...{ open, text }} known={proved} />
+      <OrientationList />
       <Starters store={store} text={text} />
       <p className={heads.caution} role="note">
         {caution}

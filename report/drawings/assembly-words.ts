@@ -1,5 +1,6 @@
 /** What stands on the assembly sheet in words: the order of putting together, torques, where it turns, and the check that it closes and lets go. */
 import { type Design, type Evaluation, type PartsList, showFigure } from '../../engine/index.ts'
+import { greasedPlaces } from '../making/greased-places.ts'
 import { figureOf } from '../tables/figure-lookup.ts'
 
 /** A heading with its lines. */
@@ -60,18 +61,9 @@ function turningLines({ pins, stops }: Design): readonly string[] {
 }
 
 /** A design that names no grease point is not greased: what it was reckoned with has none. */
-function greaseLines({ grease = [], pins, stops, springs }: Design): readonly string[] {
-  if (grease.length === 0) return ['None is named, beyond what the words above say.']
-  const lines = grease.map((point) => {
-    const places = [
-      ...point.pins.map((index) => `pin ${pins[index].id}`),
-      ...point.stops.map((index) => `stop ${stops[index].id}`),
-      ...point.springs.map((index) => `spring ${springs[index].id}`),
-    ]
-    const amount = point.amount === undefined ? '' : `, ${point.amount}`
-    return `${places.join(', ')}: ${point.grease}${amount}.`
-  })
-  return [...lines, 'Nothing else, and nowhere else.']
+function greaseLines(design: Design): readonly string[] {
+  const lines = greasedPlaces(design)
+  return lines.length === 0 ? ['None is named, beyond what the words above say.'] : [...lines, 'Nothing else, and nowhere else.']
 }
 
 function checkLines(evaluation: Evaluation): readonly string[] {

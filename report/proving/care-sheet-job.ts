@@ -1,5 +1,6 @@
 /** The fitting and care sheet for the wearer's prosthetist, on two pages. */
 import { type Design, inspectionInterval, sentence, showFigure } from '../../engine/index.ts'
+import { greasedPlaces } from '../making/greased-places.ts'
 import { caution } from '../sentences/caution.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
 import { closingsWords } from '../wear/wear-rows.ts'
@@ -17,7 +18,7 @@ const FITTING: readonly string[] = [
 const LOOK: readonly string[] = [
   'Does it open by itself, fast and all the way, in every attitude?',
   'Play: move the fingertip by hand, closed and open; compare with the last time and write it down.',
-  'Screws: felt by hand, and tightened to the torque below where one gave.',
+  'Screws: felt by hand, and tightened to the torque of the first page where one gave.',
   'Pins, links and phalanges: bends, cracks, edges, bare metal where there was a coating.',
   'Spring: seated, no rust, no broken coil.',
   'Skin and liner: sores, rash, smell.',
@@ -82,17 +83,21 @@ function effortLines({ evaluation }: KnownOf): readonly string[] {
   return [asks, ...gives]
 }
 
-function jointLines({ pins, bought }: Design): readonly string[] {
+function jointLines(design: Design): readonly string[] {
+  const { pins } = design
   const pairs = [...new Set(pins.map(({ friction }) => friction.name))]
-  const grease = bought.filter(({ title }) => /grease|oil/i.test(title)).map(({ title }) => title)
+  const places = greasedPlaces(design)
   return [
     ...pairs.map((pair) => {
       const of = pins.filter(({ friction }) => friction.name === pair).map(({ id }) => id)
       return `Pins ${of.join(', ')} run as ${pair}.`
     }),
-    grease.length === 0
-      ? 'The design names no grease: put none on without asking the workshop; it changes the friction that was calculated.'
-      : `Grease as the design names it, at every inspection and after washing: ${grease.join(', ')}. No other: it changes the friction that was calculated.`,
+    ...(places.length === 0
+      ? ['The design names no grease: put none on without asking the workshop; it changes the friction that was calculated.']
+      : [
+          ...places.map((place) => `Grease at every inspection and after washing, ${place}`),
+          'No other grease, and nowhere else: it changes the friction that was calculated.',
+        ]),
   ]
 }
 

@@ -1,33 +1,71 @@
-/** Facts on rules for devices, for orientation, each with its date and whether it was read or is recalled. */
-export const orientation: readonly { readonly fact: string; readonly date: string; readonly source: string }[] = [
+/** Facts on rules for devices, for orientation: each with its date, its source, and whether somebody here has read it. */
+
+/** How a fact is known: from the text or its publisher, from others who quote it, or recalled. */
+export type FactKnown = 'read' | 'read as quoted elsewhere' | 'from memory'
+
+/** One fact. */
+export interface OrientationFact {
+  readonly fact: string
+  /** Edition, or the day from which it holds. */
+  readonly date: string
+  readonly source: string
+  readonly known: FactKnown
+}
+
+/** What decides beside these facts stands in `localRules`. */
+export const orientation: readonly OrientationFact[] = [
   {
-    fact: 'United States: an external limb prosthetic component, such as a mechanical hand, hook, wrist unit or cable, is a class I device (21 CFR 890.3420). It is exempt from premarket notification within the limits of 890.9, and from part 820 except for records (820.180) and complaint files (820.198).',
+    fact: 'United States: an external limb prosthetic component, such as a mechanical hand, hook, wrist unit or cable, is a class I device (21 CFR 890.3420). It is exempt from premarket notification within the limits of 890.9, and by that text from part 820 except for records (820.180) and complaint files (820.198).',
     date: 'as amended 25 July 2001 (66 FR 38816)',
-    source: 'eCFR text in stored copies, read',
+    source: 'eCFR text in stored copies',
+    known: 'read',
   },
   {
-    fact: 'United States: the Quality Management System Regulation rewrites part 820 around ISO 13485. Look the two section numbers above up again before you rely on them.',
-    date: 'effective 2 February 2026',
-    source: 'from memory',
+    fact: 'United States: part 820 takes ISO 13485:2016 in by reference. Records are in 820.35 now and complaints in 8.2.2 of the standard; 820.180 and 820.198 are gone. Look up what 890.3420 names instead of them before you rely on it.',
+    date: 'in force since 2 February 2026',
+    source: 'articles on the Quality Management System Regulation',
+    known: 'read as quoted elsewhere',
   },
   {
-    fact: 'European Union: a non-invasive device falls into class I by rule 1 of Annex VIII; custom-made devices follow Article 52(8) and Annex XIII of Regulation (EU) 2017/745.',
+    fact: 'European Union: a non-invasive device falls into class I by rule 1 of Annex VIII of Regulation (EU) 2017/745.',
     date: '2017',
-    source: 'from memory',
+    source: 'Regulation (EU) 2017/745, Annex VIII',
+    known: 'from memory',
   },
   {
-    fact: 'A kit that is made in series, in sizes, is not a custom-made device: custom-made is what is made to the written prescription of an authorised person for one named patient.',
+    fact: 'European Union: a custom-made device is made to the written prescription of an authorised person, with design characteristics under that person’s responsibility, for one patient alone. What is mass-produced and adapted, and what is mass-produced by industrial processes to prescriptions, is not custom-made: a kit made in series, in sizes, is not.',
     date: '2017',
-    source: 'Regulation (EU) 2017/745, Article 2(3), from memory',
+    source: 'Regulation (EU) 2017/745, Article 2(3)',
+    known: 'read as quoted elsewhere',
   },
   {
-    fact: 'ISO 22523 has general requirements and tests for external limb prostheses: risk, strength, materials, information. ISO 10328 sets loads and 3 million cycles for lower limbs only. There is no such table of loads for fingers: the maker sets and justifies them from the intended use.',
-    date: 'ISO 22523:2006, ISO 10328:2016',
-    source: 'titles and scopes, from memory',
+    fact: 'European Union: custom-made devices follow Article 52(8) and Annex XIII.',
+    date: '2017',
+    source: 'the European Commission’s page on custom-made devices',
+    known: 'read',
   },
   {
-    fact: 'ISO 13485 asks for a device file (4.2.3) and for records that are kept for the device’s lifetime, at least two years from release (4.2.5). ISO 14971 gives the order of risk management that the risk table follows.',
-    date: 'ISO 13485:2016, ISO 14971:2019',
-    source: 'from memory',
+    fact: 'ISO 22523 has requirements and test methods for external limb prostheses: strength, materials, restrictions on use, risk, information. A new edition is being drafted.',
+    date: 'ISO 22523:2006',
+    source: 'its scope, in a catalogue of standards',
+    known: 'read',
+  },
+  {
+    fact: 'ISO 10328 has static and cyclic strength tests for lower-limb prostheses only. There is no such table of loads for fingers: the maker sets and justifies them from the intended use.',
+    date: 'ISO 10328:2016',
+    source: 'its scope, in a catalogue of standards; that there is none for fingers, from memory',
+    known: 'read as quoted elsewhere',
+  },
+  {
+    fact: 'ISO 13485 asks for a device file (4.2.3) and for records that are kept for the device’s lifetime, at least two years from release (4.2.5).',
+    date: 'ISO 13485:2016',
+    source: 'lists of its required records',
+    known: 'read as quoted elsewhere',
+  },
+  {
+    fact: 'ISO 14971 gives the order of risk management that the risk table follows: analysis, evaluation, control, its check, what is left.',
+    date: 'ISO 14971:2019',
+    source: 'clauses 5 to 7',
+    known: 'from memory',
   },
 ]

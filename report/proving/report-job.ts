@@ -51,7 +51,7 @@ export function reportJob(known: KnownOf): TypesetJob {
       assumptions: assumptionLines(known),
       limits: modelLimits,
       sources: sourceLines(design),
-      orientation,
+      orientation: orientation.map((one) => ({ ...one })),
       localRules,
     },
   }

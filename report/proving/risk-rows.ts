@@ -79,7 +79,8 @@ function lifeWords({ verdict, untilMost, untilLikely }: NonNullable<ShareNotMet[
   if (after === undefined) return 'as it wears: how long it is met is not known'
   const comes =
     verdict === 'short' ? 'every finger comes to it that is not taken out of use before' : 'looking it over has to come before'
-  return `as it wears: may fall short after ${closingsWords(after)} closings at the ${level} wear; ${comes}`
+  const falls = verdict === 'short' ? 'falls' : 'may fall'
+  return `as it wears: ${falls} short after ${closingsWords(after)} closings at the ${level} wear; ${comes}`
 }
 
 function overloadWords({ share_ratio, strengthOverStress, words }: Overload): string {
