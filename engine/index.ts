@@ -59,6 +59,8 @@ export { type Matter, weighPlan } from './inspection/weigh-plan.ts'
 export { type BreakEven, breakEven } from './making/break-even.ts'
 export { canBeMade } from './making/can-be-made.ts'
 export { type BatchCost, batchCost, type CostSource } from './making/cost.ts'
+export type { CostInput, CostSort, CostStep, CostWorking } from './making/cost-working.ts'
+export { costWorkings } from './making/cost-workings.ts'
 export type { MakingDoubt } from './making/doubt.ts'
 export {
   type DrawnHole,

@@ -63,7 +63,7 @@ function sourcesOf({ orders, bought, springs }: Design, making: Making, fingers:
 }
 
 /** Pieces of an order that go into one finger. */
-function piecesOf({ parts, pins, springs }: Order, all: Design['springs']): number {
+export function piecesOf({ parts, pins, springs }: Order, all: Design['springs']): number {
   return springs.reduce((count, spring) => count + springsSideBySide(all[spring]), parts.length + pins.length)
 }
 

@@ -1,13 +1,16 @@
 import { memo, useMemo } from 'react'
-import type { Design } from '../../engine/index.ts'
-import { costTable } from '../../report/index.ts'
-import { goTo } from '../state/attention.ts'
+import { costWorkings, type Design } from '../../engine/index.ts'
+import { costTable, USUAL_BATCHES } from '../../report/index.ts'
+import { CostRow } from './cost-row.tsx'
 import styles from './make.module.css'
 
-/** What a set costs in batches of several sizes, and where it comes from; each source leads to its place in the design. */
+/** What a set costs in batches of several sizes, and where it comes from; each number opens its working. */
 export const CostTables = memo(function CostTables({ design }: { readonly design: Design }) {
   const table = useMemo(() => costTable(design), [design])
-  const sets = table?.batches.map((batch) => batch.sets) ?? []
+  const workings = useMemo(
+    () => (design.making === undefined ? undefined : costWorkings(design, design.making, USUAL_BATCHES)),
+    [design],
+  )
   return (
     <section aria-labelledby="cost">
       <h2 id="cost">What a set costs</h2>
@@ -33,20 +36,34 @@ export const CostTables = memo(function CostTables({ design }: { readonly design
               </tr>
             </thead>
             <tbody>
-              <Figures sets={sets} words="A set costs" cells={table.batches.map(({ perSet }) => perSet)} />
-              <Figures
-                sets={sets}
+              <CostRow
+                words="A set costs"
+                cells={table.batches.map(({ perSet }) => perSet)}
+                working={workings?.get('perSet')}
+                batches={USUAL_BATCHES}
+              />
+              <CostRow
                 words="The batch costs, to be paid before the first set is sold"
                 cells={table.batches.map(({ total }) => total)}
+                working={workings?.get('total')}
+                batches={USUAL_BATCHES}
               />
-              <Figures sets={sets} words="Fingers made" cells={table.batches.map(({ made }) => String(made))} />
+              <CostRow
+                words="Fingers made"
+                cells={table.batches.map(({ made }) => String(made))}
+                working={workings?.get('made')}
+                batches={USUAL_BATCHES}
+              />
+              {table.pays === undefined ? null : (
+                <CostRow words="Pays for itself" cells={table.pays} working={workings?.get('pays')} batches={USUAL_BATCHES} />
+              )}
               <tr>
-                <th scope="rowgroup" colSpan={1 + table.batches.length}>
+                <th scope="rowgroup" colSpan={1 + USUAL_BATCHES.length}>
                   <span className="reason">of which, in one set:</span>
                 </th>
               </tr>
               {table.sources.map(({ id, words, perSet }) => (
-                <Figures key={id} sets={sets} words={words} cells={perSet} place={id === 'scrap' ? 'making.goodShare' : id} />
+                <CostRow key={id} words={words} cells={perSet} working={workings?.get(id)} batches={USUAL_BATCHES} />
               ))}
             </tbody>
           </table>
@@ -55,31 +72,3 @@ export const CostTables = memo(function CostTables({ design }: { readonly design
     </section>
   )
 })
-
-/** One row with a column a batch. */
-function Figures(about: {
-  readonly words: string
-  readonly sets: readonly number[]
-  readonly cells: readonly string[]
-  readonly place?: string
-}) {
-  const { words, sets, cells, place } = about
-  return (
-    <tr>
-      <th scope="row">
-        {place === undefined ? (
-          words
-        ) : (
-          <button type="button" className="plain" onClick={() => goTo(place)}>
-            {words}
-          </button>
-        )}
-      </th>
-      {sets.map((count, column) => (
-        <td key={count} className="number">
-          {cells[column]}
-        </td>
-      ))}
-    </tr>
-  )
-}

@@ -1,6 +1,6 @@
-import temml from 'temml'
 import type { Working as EngineWorking, WorkingValue } from '../../engine/index.ts'
 import { useSetValue } from '../state/units.ts'
+import { Formula } from './formula.tsx'
 import { Value } from './value.tsx'
 import styles from './working.module.css'
 
@@ -10,7 +10,7 @@ export function Working({ working }: { readonly working: EngineWorking }) {
     <div className={styles.working}>
       <p>{working.method}</p>
       {working.formulas.map((formula) => (
-        <div key={formula} className={styles.formula} dangerouslySetInnerHTML={{ __html: mathematics(formula) }} />
+        <Formula key={formula} formula={formula} />
       ))}
       <Values heading="From" values={working.inputs} />
       <Values heading="Steps" values={working.steps} />
@@ -38,9 +38,4 @@ function Values({ heading, values }: { readonly heading: string; readonly values
       </tbody>
     </table>
   )
-}
-
-/** TeX as MathML. Style attributes are left out because the page's policy forbids them. */
-function mathematics(formula: string): string {
-  return temml.renderToString(formula, { displayMode: true, throwOnError: false }).replaceAll(/ style="[^"]*"/g, '')
 }

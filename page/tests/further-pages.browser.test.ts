@@ -69,7 +69,7 @@ describe('Spread', () => {
 })
 
 describe('Make', () => {
-  it('lists what a finger is put together from and what a set costs, and a price leads to its place', async () => {
+  it('lists what a finger is put together from and what a set costs, and a price opens its working, which leads to its place', async () => {
     const page = await openFurther('Make')
     expect(await sentenceOf(page)).toMatch(/put together from \d+ pieces and weighs/)
     await page.getByRole('combobox', { name: 'Part' }).selectOption('part-topLink')
@@ -79,6 +79,8 @@ describe('Make', () => {
     expect((await saved).suggestedFilename()).toBe('heron-shop-pack.zip')
     await page.getByText('with a list of checksums').waitFor()
     await page.getByRole('button', { name: 'assembly', exact: true }).click()
+    await page.getByText('the minutes of the k-th finger').waitFor()
+    await page.getByRole('button', { name: 'making.assembly' }).click()
     await page.locator('details[open] summary', { hasText: 'Making' }).waitFor()
     await isInOrder(page)
   })

@@ -1,5 +1,5 @@
 /** What batches of several sizes cost, as rows: one a size, and one a source of cost with a column a size. */
-import { type BatchCost, batchCost, type Design } from '../../engine/index.ts'
+import { type BatchCost, type BreakEven, batchCost, breakEven, type Design } from '../../engine/index.ts'
 import { moneyText } from './money-text.ts'
 
 /** Sets in a batch, unless somebody asks for others: a first one, a small batch, a year, a product. */
@@ -23,6 +23,8 @@ export interface SourceRow {
 export interface CostTable {
   readonly currency: string
   readonly batches: readonly BatchRow[]
+  /** Which batch pays for itself, in words; absent where no price is stated. */
+  readonly pays?: string
   /** Dearest first, by the largest batch. */
   readonly sources: readonly SourceRow[]
 }
@@ -32,7 +34,15 @@ export function costTable(design: Design, sets: readonly number[] = USUAL_BATCHE
   const { making } = design
   if (making === undefined) return undefined
   const costs = sets.map((count) => batchCost(design, making, count))
-  return { currency: making.currency, batches: costs.map(batchRow), sources: sourceRows(costs) }
+  const found = breakEven(design, making)
+  const pays = found && { pays: paysWords(found) }
+  return { currency: making.currency, batches: costs.map(batchRow), ...pays, sources: sourceRows(costs) }
+}
+
+function paysWords({ sets_count, tried_count, price }: BreakEven): string {
+  const sold = `sold for ${moneyText(price)}`
+  if (sets_count === undefined) return `no batch of up to ${tried_count} sets, ${sold}`
+  return sets_count === 1 ? `a single set, ${sold}` : `a batch of ${sets_count} sets, ${sold}`
 }
 
 function batchRow({ sets_count, made_count, perSet, total }: BatchCost): BatchRow {
