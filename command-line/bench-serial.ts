@@ -1,7 +1,7 @@
 import pc from 'picocolors'
 import { type Characteristic, sentence } from '../engine/index.ts'
 import type { KeptReading, SerialHistory } from '../records/index.ts'
-import { caution, certificateWords, conformityText, planRows, serialSheet, testWords } from '../report/index.ts'
+import { cameBackWords, caution, certificateWords, conformityText, planRows, serialSheet, testWords } from '../report/index.ts'
 import { type JudgedSerial, judgedSerial } from '../server/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
 import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
@@ -86,7 +86,7 @@ function otherLines({ certificates, tests, decisions, signOffs, field }: SerialH
       words: `Decided: ${one.decision}, because ${one.why}. As calculated: ${one.consequence}`,
     })),
     ...signOffs.map((one) => ({ ...one, words: `Signed off. ${one.statement}` })),
-    ...field.map((one) => ({ ...one, words: `A ${one.sort} came on ${one.came}: ${one.told}` })),
+    ...field.map((one) => ({ ...one, words: cameBackWords(one) })),
   ].toSorted((one, other) => one.made.localeCompare(other.made))
   return lines.map(({ words, who, made }) => wrapped(`${words} (${who}, ${momentText(made)})`))
 }

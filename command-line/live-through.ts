@@ -18,6 +18,6 @@ function* piecesOf(design: Design): Generator<HowFar, Lived> {
   const run = lifeOf(design)
   for (let step = run.next(); ; step = run.next()) {
     if (step.done === true) return step.value
-    yield { doing: 'wear', done: step.value.closings, of: step.value.of }
+    yield { doing: 'wear', done: Math.floor(step.value.closings), of: step.value.of }
   }
 }

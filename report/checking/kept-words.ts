@@ -1,3 +1,4 @@
+import type { FieldEntry } from '../../engine/index.ts'
 import type { CertificateEntry, TestEntry } from './entries/read-entry.ts'
 
 /** What is told of a certificate and of a test, from whatever door they come. */
@@ -31,6 +32,14 @@ export function testWords(test: ToldTest): string {
   const title = test.test.charAt(0).toUpperCase() + test.test.slice(1)
   const amount = test.test === 'cycles' ? `${value}` : `${value} N`
   return `${title} ${amount}: ${DID[outcome]}. Tested on ${tested} on ${rig}.${noted(note)}`
+}
+
+/** `A complaint came on 2031-05-01: did not open once. Nobody hurt. Found: stiff grease. Risk doesNotLetGo.` Who told it is a key, and is left out. */
+export function cameBackWords(entry: Pick<FieldEntry, 'sort' | 'came' | 'told' | 'found' | 'harm' | 'risks'>): string {
+  const { sort, came, told, found, harm, risks } = entry
+  const hurt = harm === 'not known' ? 'Whether somebody was hurt is not known' : harm.charAt(0).toUpperCase() + harm.slice(1)
+  const belongs = risks.length === 0 ? 'No risk that is named has it' : `Risk ${risks.join(', ')}`
+  return `A ${sort} came on ${came}: ${told}. ${hurt}. ${found === undefined ? '' : `Found: ${found}. `}${belongs}.`
 }
 
 const noted = (note: string | undefined): string => (note === undefined ? '' : ` ${note}`)

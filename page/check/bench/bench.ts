@@ -1,5 +1,5 @@
 /** The bench book of a design as the server keeps it. */
-import type { Characteristic, Problem } from '../../../engine/index.ts'
+import type { Characteristic, FieldEntry, Problem } from '../../../engine/index.ts'
 import type { CertificateEntry, KeptFound, NamedColumns, SerialSheet, TestEntry } from '../../../report/index.ts'
 import { reasonOf } from '../../state/server-words.ts'
 
@@ -68,6 +68,7 @@ export interface Serial {
   readonly tests: readonly KeptTest[]
   readonly decisions: readonly (Signed & { readonly decision: string; readonly why: string; readonly consequence: string })[]
   readonly signOffs: readonly (Signed & { readonly statement: string })[]
+  readonly field: readonly (Signed & FieldEntry)[]
   readonly sheet?: SerialSheet
   readonly problems: readonly Problem[]
 }

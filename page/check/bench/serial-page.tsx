@@ -1,6 +1,6 @@
 import { type FormEvent, useState } from 'react'
 import { type Characteristic, sentence } from '../../../engine/index.ts'
-import { certificateWords, planRows, testWords } from '../../../report/index.ts'
+import { cameBackWords, certificateWords, planRows, testWords } from '../../../report/index.ts'
 import { MarkWithWord } from '../../parts/mark.tsx'
 import { DeedLine } from '../../revisions/deed-line.tsx'
 import { momentWords } from '../../revisions/moment-words.ts'
@@ -177,7 +177,7 @@ function Correction(props: {
 
 /** Coating, tests, decisions and signatures, oldest first. */
 function Others({ serial, photosAt }: { readonly serial: Serial; readonly photosAt: string }) {
-  const { certificates, tests, decisions, signOffs } = serial
+  const { certificates, tests, decisions, signOffs, field } = serial
   const lines: readonly Line[] = [
     ...certificates.map((one) => ({ ...one, words: certificateWords(one) })),
     ...tests.map(({ hasPhoto, ...one }) => ({
@@ -190,11 +190,12 @@ function Others({ serial, photosAt }: { readonly serial: Serial; readonly photos
       words: `Decided: ${one.decision}, because ${one.why}. As calculated: ${one.consequence}`,
     })),
     ...signOffs.map((one) => ({ ...one, words: `Signed off. ${one.statement}` })),
+    ...field.map((one) => ({ ...one, words: cameBackWords(one) })),
   ].toSorted((one, other) => Date.parse(one.made) - Date.parse(other.made))
   if (lines.length === 0) return null
   return (
     <>
-      <h4>Coating, tests, decisions</h4>
+      <h4>Coating, tests, decisions, and what came back</h4>
       <ul className={styles.others}>
         {lines.map(({ words, who, made, photo }) => (
           <li key={`${words} ${made}`}>
