@@ -108,7 +108,7 @@ describe('the spread of a design', () => {
         '"jamsLate": { "figure": "closed.toggle.distal.jamAngle", "atMost": "4.5 deg", "reason": "A test.", "source": "test" },\n    "shortOfDeadCentre": {',
       ],
     ])
-    const told = finished(spreadDesign(variation, { ...asked, samples: 48 }))
+    const told = finished(spreadDesign(variation, { ...asked, samples: 80 }))
     const index = told.requirements.findIndex(({ id }) => id === 'jamsLate')
     const jam = told.figures.findIndex(({ id }) => id === 'closed.toggle.distal.jamAngle')
     const { short } = told.spread.yields.requirements[index]
@@ -116,7 +116,7 @@ describe('the spread of a design', () => {
       (value, place) => place % told.figures.length === jam && value > (4.5 * Math.PI) / 180,
     )
     // SOURCE property: counted twice
-    expect(short.value).toBe(over.length / 48)
+    expect(short.value).toBe(over.length / 80)
     // SOURCE property: friction alone drives the jam (docs/theory/return.md), and is spread evenly over its range
     expect(told.spread.figures[jam].contributions?.rest).toBeLessThan(0.05)
     expect(short.least).toBeLessThan(short.value)
