@@ -1,5 +1,6 @@
 import { resolve } from 'node:path'
 import type { BroughtIn } from '../records/index.ts'
+import { cameAlong } from '../report/index.ts'
 import { lookInStore, type StoreAsked, saveInStore } from './use-store.ts'
 
 /**
@@ -13,7 +14,7 @@ export async function exportStore(path: string, asked: StoreAsked): Promise<void
     return store.designs().length
   })
   const designs = count === 1 ? 'one design' : `${count} designs`
-  asked.terminal.write(`${path} holds the whole store: ${designs} with every revision and draft.
+  asked.terminal.write(`${path} holds the whole store: ${designs} with every revision and draft, and the bench book.
 On another machine: fingerwright import-store ${path}\n`)
 }
 
@@ -28,15 +29,10 @@ export async function importStore(path: string, asked: StoreAsked): Promise<void
   asked.terminal.write(designs.length === 0 ? `There is no design in ${path}.\n` : lines.join(''))
 }
 
-function designText({ lots = 0, ...design }: BroughtIn): string {
-  const behind = lots === 0 ? '' : `; ${lots === 1 ? 'its lot' : `its ${lots} lots`} with all readings stay in the file`
-  return `${broughtInText(design)}${behind}`
-}
-
-function broughtInText({ name, came, as, revisions }: BroughtIn): string {
-  const count = revisions === 1 ? 'one revision' : `${revisions} revisions`
-  if (came === 'there') return `${name}: nothing new`
-  if (came === 'further') return `${name}: goes on, ${revisions === 0 ? 'with a later draft' : `with ${count} more`}`
+function designText({ name, came, as, ...more }: BroughtIn): string {
+  const along = cameAlong(more)
+  if (came === 'there') return as === name ? `${name}: nothing new` : `${name}: nothing new; it came in as ${as} before`
+  if (came === 'further') return `${name}: goes on, with ${along === '' ? 'a later draft' : `${along} more`}`
   const beside = as === name ? '' : `; the ${name} here is another and is left as it is`
-  return `${as}: new, ${revisions === 0 ? 'a draft' : count}${beside}`
+  return `${as}: new, ${along === '' ? 'a draft' : along}${beside}`
 }

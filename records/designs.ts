@@ -1,5 +1,4 @@
 import type { Database } from 'better-sqlite3'
-import { lotsOf } from './bench/read-book.ts'
 import { draftOf } from './drafts.ts'
 import { rowsOf, tables } from './query.ts'
 import { revisionEntries, wholeRevisions } from './revisions.ts'
@@ -28,6 +27,5 @@ export function designEntries(database: Database): readonly DesignEntry[] {
 export function historyOf(database: Database, name: string): History {
   const revisions = wholeRevisions(database, name)
   const draft = draftOf(database, name)
-  const lots = lotsOf(database, name).length
-  return { name, revisions, ...(draft === undefined ? {} : { draft }), ...(lots > 0 && { lots }) }
+  return { name, revisions, ...(draft === undefined ? {} : { draft }) }
 }

@@ -49,6 +49,7 @@ export function historyProblem(found: History): Problem | undefined {
   return whole === undefined || done !== text ? misfit(`${found.name} › draft`, 'steps that do not lead to its text') : undefined
 }
 
-function misfit(place: string, found: string): Problem {
+/** What is told of a store that was not written here, or was altered. */
+export function misfit(place: string, found: string): Problem {
   return { code: 'store does not fit', place, found, needed: 'a store that was written by Fingerwright' }
 }

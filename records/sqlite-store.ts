@@ -62,7 +62,7 @@ function storeOn(database: Database, opening: Opening): Store {
     copyTo: (copy) => copyDatabase(database, copy),
     bringIn: (other) => {
       const histories = historiesIn({ ...opening, file: other })
-      return write(() => histories.map((history) => bringIn(database, history)))
+      return write(() => histories.map((history) => bringIn(database, { other: history, file: other })))
     },
     bench: benchBookOn(database, { read, write }),
     close: () => {

@@ -66,8 +66,6 @@ export interface History {
   readonly name: string
   readonly revisions: readonly Revision[]
   readonly draft?: Draft
-  /** How many lots it has; left out where there are none. Lots are not brought in. */
-  readonly lots?: number
 }
 
 /** A change of a draft: the first `keep` stored steps stay, `steps` follow, `position` of them are done. */
@@ -97,8 +95,9 @@ export interface BroughtIn {
   /** The name under which it is found now. */
   readonly as: string
   readonly revisions: number
-  /** Lots that stay behind in the file; left out where there are none. */
+  /** Lots and entries of the bench book that came with it; left out where there are none. */
   readonly lots?: number
+  readonly entries?: number
 }
 
 /**

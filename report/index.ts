@@ -12,6 +12,7 @@ export {
 } from './checking/bench-columns.ts'
 export type { BenchRow, GaugeUncertainty, ReadAgainst } from './checking/bench-row.ts'
 export { type BenchTable, type ReadBenchTable, readBenchTable } from './checking/bench-table.ts'
+export { type CameAlong, cameAlong } from './checking/brought-words.ts'
 export { type CheckedSet, checkAsks, checkSentence } from './checking/check-sentence.ts'
 export { type OutcomeRow, outcomeRows } from './checking/consequence-rows.ts'
 export { balloonFile, drawBalloons } from './checking/draw-balloons.ts'

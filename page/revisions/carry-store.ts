@@ -1,4 +1,5 @@
 /** The whole store as one file: fetched from the server, and brought back to one. */
+import { cameAlong } from '../../report/index.ts'
 import { reasonOf } from '../state/server-words.ts'
 
 /** The media type that the server asks for. */
@@ -11,8 +12,9 @@ export interface BroughtIn {
   readonly came: 'there' | 'further' | 'new'
   readonly as: string
   readonly revisions: number
-  /** Lots that stay behind in the file. */
+  /** Lots and entries of the bench book that came with it. */
   readonly lots?: number
+  readonly entries?: number
 }
 
 /** The store as a file. */
@@ -30,18 +32,12 @@ export async function bringInStore(file: Blob): Promise<readonly BroughtIn[]> {
   return designs
 }
 
-/** What came of a design, in sentences. */
-export function broughtInWords({ lots = 0, ...design }: BroughtIn): string {
-  const came = cameWords(design)
-  return lots === 0
-    ? came
-    : `${came} ${lots === 1 ? 'Its lot' : `Its ${lots} lots`} with all readings stay in the file: lots are not brought in.`
-}
-
-function cameWords({ name, came, as, revisions }: BroughtIn): string {
-  const count = revisions === 0 ? 'no revision' : revisions === 1 ? 'one revision' : `${revisions} revisions`
-  if (came === 'there') return `${name} was here already, with everything that the file has of it.`
-  if (came === 'further') return `${name} was here and goes on: ${revisions === 0 ? 'later work on it' : count} came to it.`
-  if (as === name) return `${name} came in with ${count}.`
-  return `${name} came in as ${as} with ${count}: another design of that name was here.`
+/** What came of a design, in a sentence. */
+export function broughtInWords({ name, came, as, ...more }: BroughtIn): string {
+  const along = cameAlong(more)
+  if (came === 'there') return `${as} was here already, with everything that the file has of ${as === name ? 'it' : name}.`
+  if (came === 'further') return `${name} was here and goes on: ${along === '' ? 'later work on it' : along} came to it.`
+  const words = along === '' ? 'no revision' : along
+  if (as === name) return `${name} came in with ${words}.`
+  return `${name} came in as ${as} with ${words}: another design of that name was here.`
 }

@@ -7,7 +7,7 @@ import { inspectionPlan, readVariation } from '../../engine/index.ts'
 import type { BenchEntry, EntryOf, Store } from '../index.ts'
 import { benchEntry } from '../index.ts'
 import { keptStore } from '../test-support/kept-store.ts'
-import { moment, newStore, revisionOfText, storeFolder } from '../test-support/store-bench.ts'
+import { moment, newStore, revisionOfText } from '../test-support/store-bench.ts'
 
 const heron = readFileSync(join(import.meta.dirname, '../../designs/heron.json'), 'utf8')
 const LINK = 'dimensions.topLinkLength'
@@ -152,15 +152,6 @@ describe('the bench book', () => {
       refused: [{ place: 'entry 1', found: expect.stringContaining(found) }],
     })
     expect(store.bench.field('heron')).toEqual([])
-  })
-
-  it('stays behind where the store is brought in elsewhere, and that is told', async () => {
-    keep(lot, article)
-    const other = await newStore()
-    const copy = join(storeFolder(), 'copy.sqlite')
-    store.copyTo(copy)
-    expect(other.bringIn(copy)).toMatchObject([{ name: 'heron', came: 'new', lots: 1 }])
-    expect(other.bench.lots('heron')).toEqual([])
   })
 
   it('takes the text of a file once', () => {

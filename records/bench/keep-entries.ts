@@ -3,6 +3,7 @@ import type { Problem } from '../../engine/index.ts'
 import { designId } from '../design-id.ts'
 import { digest } from '../digest.ts'
 import { change, rowsOf, tables } from '../query.ts'
+import { isRuleBroken } from '../rule-broken.ts'
 import { addEntry, type Signature } from './add-entry.ts'
 import type { KeptEntries, NewEntries } from './bench-book.ts'
 import { type BenchEntry, benchEntry } from './entry-rules.ts'
@@ -86,8 +87,7 @@ function tried<Result>(place: string, problems: Problem[], work: () => Result): 
 
 /** SQLite holds what no program may break; which rule it was is in its own words. */
 function ruleBroken(error: unknown): Omit<Problem, 'place'> {
-  const isRule = error instanceof Error && 'code' in error && String(error.code).startsWith('SQLITE_CONSTRAINT')
-  if (!isRule) throw error
+  if (!isRuleBroken(error)) throw error
   return { code: 'against a rule', found: error.message, needed: 'an entry that keeps the rules of the bench book' }
 }
 

@@ -45,7 +45,13 @@ export function articleOf(owner: Owner, serial: string): number {
 
 /** The gauge of a name since its last calibration. @throws Misfit when it is not there */
 export function gaugeNamed({ database }: Owner, name: string): number {
-  const query = tables.selectFrom('gauges').select('id').where('name', '=', name).orderBy('id', 'desc').limit(1)
+  const query = tables
+    .selectFrom('gauges')
+    .select('id')
+    .where('name', '=', name)
+    .orderBy('made', 'desc')
+    .orderBy('id', 'desc')
+    .limit(1)
   const [found] = rowsOf(database, query)
   if (found === undefined) throw notThere(`gauge ${name}`, 'a gauge of the store', 'Enter the gauge first.')
   return found.id

@@ -9,16 +9,14 @@ import { withoutNulls } from './without-nulls.ts'
 
 /** Every gauge as it stands since its last calibration, by name. */
 export function gaugesOf(database: Database): readonly Gauge[] {
-  const newest = tables
-    .selectFrom('gauges')
-    .select(({ fn }) => fn.max('id').as('id'))
-    .groupBy('name')
   const query = tables
     .selectFrom('gauges')
     .select(['name as gauge', 'resolution_mm', 'uncertainty_mm', 'calibrated', 'who', 'made'])
-    .where('id', 'in', newest)
     .orderBy('name')
-  return rowsOf(database, query)
+    .orderBy('made')
+    .orderBy('id')
+  const all = rowsOf(database, query)
+  return all.filter(({ gauge }, index) => all[index + 1]?.gauge !== gauge)
 }
 
 /** The lots of a design with their serial numbers, oldest first. */
