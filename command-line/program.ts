@@ -9,6 +9,7 @@ import { addCheck } from './check.ts'
 import { addBench } from './check-bench.ts'
 import { addLotStudies } from './check-lot.ts'
 import { addPair } from './check-pair.ts'
+import { addRuns } from './check-runs.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus, type Scope } from './exit-status.ts'
 import { addFieldLog } from './field-log.ts'
@@ -92,6 +93,7 @@ function createProgram(terminal: Terminal, end: (status: ExitStatus) => void): C
   addStarter(program, { terminal, end })
   addFieldLog(program, { terminal, end })
   addBench(program, { terminal, end })
+  addRuns(program, { terminal, end })
   addSprings(program, { terminal, end })
   addWear(program, { terminal, end })
   addBreaks(program, { terminal, end })

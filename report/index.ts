@@ -41,6 +41,7 @@ export { type PlanAdvice, planAdvice } from './checking/plan-advice.ts'
 export {
   conformityAnswer,
   conformityText,
+  figureUnitOf,
   foundText,
   type PlanRow,
   planRows,
@@ -50,13 +51,17 @@ export {
 } from './checking/plan-rows.ts'
 export { readBenchTests } from './checking/read-bench-tests.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
-export { type NamedStudy, readStudy } from './checking/read-study.ts'
+export { type NamedStudy, readStudy, readTolerance } from './checking/read-study.ts'
 export { readingsFile, type TypedFound } from './checking/readings-file.ts'
 export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'
 export { type KeptCoupons, type KeptFound, standingFound } from './checking/standing-found.ts'
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
 export { fileRows, type TableRows, tableRows } from './checking/table-rows.ts'
 export { fittedLines, type TestedRow, testedRows } from './checking/tested-rows.ts'
+export { leastReached, measuredTests, riggedFigures, type SerialTest, testRuns } from './checking/testing/kept-tests.ts'
+export { lifeLines, shownSentence } from './checking/testing/life-lines.ts'
+export { readForce, readLifeAsked } from './checking/testing/read-asked.ts'
+export { isRunsTable, readRuns } from './checking/testing/read-runs.ts'
 export { cautionedFile } from './drawing/cautioned-file.ts'
 export { type ComparedFinger, type ComparedFingers, type ComparedOptions, drawCompared } from './drawing/draw-compared.ts'
 export { drawFinger, type FingerFileOptions } from './drawing/draw-finger.ts'

@@ -7,10 +7,12 @@ import type { DesignStore } from '../state/design-store.ts'
 import type { OpenDesign } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
 import { BenchSection } from './bench/bench-section.tsx'
+import { GaugeSection } from './gauge-section.tsx'
 import { judgeFile } from './judge-file.ts'
 import { JudgedSets } from './judged-sets.tsx'
 import { PlanTable } from './plan-table.tsx'
 import { useReadings } from './readings.ts'
+import { BenchTests } from './tests/bench-tests.tsx'
 
 /** The page of Check: what is to be measured, and what measured sets will do. */
 export function CheckPage(about: { readonly store: DesignStore; readonly open: OpenDesign; readonly design: Design }) {
@@ -46,6 +48,8 @@ export function CheckPage(about: { readonly store: DesignStore; readonly open: O
       </section>
       <BenchSection open={open} />
       <JudgedSets text={text} />
+      <BenchTests {...{ store, open, design, text }} />
+      <GaugeSection />
       <section aria-labelledby="plan">
         <h2 id="plan">Inspection plan</h2>
         <PlanTable text={text} />

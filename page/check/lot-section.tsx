@@ -1,5 +1,7 @@
 import { memo, useMemo } from 'react'
-import { drawRun, drawSteps, lotRows, studiedLots, svgText } from '../../report/index.ts'
+import { lotWorking } from '../../engine/index.ts'
+import { drawRun, drawSteps, figureUnitOf, lotRows, studiedLots, svgText } from '../../report/index.ts'
+import { OpenedWorking } from '../parts/opened-working.tsx'
 import { useUnits } from '../state/units.ts'
 import styles from './check.module.css'
 import type { PageSet } from './readings.ts'
@@ -33,11 +35,11 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
           </tr>
         </thead>
         <tbody>
-          {lotRows(lots, units).map((row) => (
+          {lotRows(lots, units).map((row, index) => (
             <tr key={row.words}>
               <td className="number">{row.number}</td>
               <th scope="row" className={styles.what}>
-                {row.words}
+                <OpenedWorking working={lotWorking(lots[index].study, figureUnitOf(lots[index].unit))}>{row.words}</OpenedWorking>
                 {row.told === '' ? null : <span className="reason">{row.told}</span>}
               </th>
               <td className="number">{row.count}</td>

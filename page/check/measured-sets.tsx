@@ -1,7 +1,9 @@
 import { memo } from 'react'
+import { guardWorking, yieldWorking } from '../../engine/index.ts'
 import {
   checkSentence,
   conformityAnswer,
+  figureUnitOf,
   foundText,
   measuredYieldSentence,
   overallVerdict,
@@ -9,6 +11,7 @@ import {
   toldIn,
 } from '../../report/index.ts'
 import { MarkWithWord } from '../parts/mark.tsx'
+import { OpenedWorking } from '../parts/opened-working.tsx'
 import { useUnits } from '../state/units.ts'
 import { Decision } from './decision.tsx'
 import type { FromBench, PageSet } from './readings.ts'
@@ -45,7 +48,11 @@ function MeasuredSet(about: {
         Set {serial} <MarkWithWord answer={evaluation === undefined ? 'short' : overallVerdict(evaluation.findings)} />
       </h2>
       <p>{checkSentence(set)}</p>
-      <p>{spread === undefined ? 'The ways that are still open are being counted.' : measuredYieldSentence(spread)}</p>
+      {spread === undefined ? (
+        <p>The ways that are still open are being counted.</p>
+      ) : (
+        <OpenedWorking working={yieldWorking(spread)}>{measuredYieldSentence(spread)}</OpenedWorking>
+      )}
       <SheetButton set={set} text={text} />
       {decisions.map((consequence) => (
         <Decision key={consequence.reading.characteristic.id} {...{ consequence, serial, bench }} />
@@ -84,7 +91,9 @@ function ReadingsTable({ set: { readings, conformities } }: { readonly set: Page
               <td>{foundText(reading, units)}</td>
               <td>{row.allowed}</td>
               <td>
-                <MarkWithWord answer={conformityAnswer[conformities[index]]} word={conformities[index]} />
+                <OpenedWorking working={guardWorking(reading, figureUnitOf(reading.characteristic.unit))}>
+                  <MarkWithWord answer={conformityAnswer[conformities[index]]} word={conformities[index]} />
+                </OpenedWorking>
               </td>
             </tr>
           )

@@ -80,6 +80,13 @@ it('a set is measured by keyboard alone, from the lot to what it will do', async
   await page.getByLabel('Wer', { exact: true }).selectOption('who measured')
   await page.getByRole('button', { name: 'Keep this reading' }).click()
   await page.getByText('One reading is kept.').waitFor()
+  // The set is signed off with how it is judged now, and the bench is judged as a file would be.
+  await sheet.getByText('Sign off the first article A-001').click()
+  await sheet.getByLabel('You stand for').fill('looked through')
+  await press('Enter')
+  await sheet.getByText('Signed off. First article: looked through. As judged then: Set A-001').waitFor()
+  await page.getByRole('button', { name: /^Judge A-001 in full/ }).click()
+  await page.getByRole('heading', { name: 'As measured: serial A-001' }).waitFor()
   const { violations } = await new AxeBuilder({ page }).include('#bench').analyze()
   expect(violations.map(({ id }) => id)).toEqual([])
   expect(bench.complaints).toEqual([])

@@ -26,6 +26,9 @@ export interface PlanRow {
 const DIGITS = 6
 const UNITS: Partial<Record<Characteristic['unit'], FigureUnit>> = { mm: 'mm', rad: 'rad', N: 'N', N·mm: 'N·mm' }
 
+/** The unit of a size as one of a figure. */
+export const figureUnitOf = (unit: Characteristic['unit']): FigureUnit => UNITS[unit] ?? '1'
+
 /** Rows of the inspection plan. */
 export function planRows(plan: readonly Characteristic[], system: UnitSystem = 'metric'): readonly PlanRow[] {
   return plan.map((characteristic) => {
@@ -58,7 +61,7 @@ export function readingRow(reading: Reading, system: UnitSystem = 'metric'): Pla
 
 /** A measured size without zeros at its end that nobody read. */
 export function sizeText(value: number, unit: Characteristic['unit'], system: UnitSystem): ValueText {
-  const shown = shownFigure(value, UNITS[unit] ?? '1', { system, digits: DIGITS })
+  const shown = shownFigure(value, figureUnitOf(unit), { system, digits: DIGITS })
   const number = /^−?\d+\.\d+$/.test(shown.number) ? shown.number.replace(/0+$/, '').replace(/\.$/, '') : shown.number
   return { number, unit: shown.unit }
 }

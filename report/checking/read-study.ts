@@ -38,6 +38,13 @@ export function readStudy(rows: readonly (readonly string[])[]): Checked<NamedSt
   return uneven ? { problems: [uneven] } : { value: { study, parts: [...cells.keys()], appraisers: [...appraisers] } }
 }
 
+/** A width as it is typed, in mm; a number without a unit is in mm. @returns undefined for nothing and for what is none */
+export function readTolerance(typed: string): number | undefined {
+  const text = typed.trim()
+  const { value } = readQuantity(/^[\d.]+$/.test(text) ? `${text} mm` : text, 'length')
+  return value !== undefined && value > 0 ? value : undefined
+}
+
 function unevenness(study: Study): Problem | undefined {
   const repeats = study[0]?.[0]?.length ?? 0
   const needed = 'at least two parts, and every part read equally often, at least twice, by every appraiser'

@@ -5,6 +5,8 @@ import { conformityAnswer } from './plan-rows.ts'
 
 /** A bench test beside its prediction, as it is printed. */
 export interface TestedRow {
+  /** From 1, in the order of the tests: a set may be tested twice with the same result. */
+  readonly number: number
   readonly serial: string
   readonly title: string
   readonly found: string
@@ -24,10 +26,11 @@ const WORDS: Readonly<Record<Conformity, string>> = {
 
 /** Rows in the order of the tests. */
 export function testedRows(compared: readonly ComparedTest[], system: UnitSystem = 'metric'): readonly TestedRow[] {
-  return compared.map(({ test, title, unit, predicted, ratio, verdict }) => {
+  return compared.map(({ test, title, unit, predicted, ratio, verdict }, index) => {
     const text = (value: number): string => say(value, unit, system)
     const judged = { answer: conformityAnswer[verdict], words: predicted ? WORDS[verdict] : 'nothing is predicted' }
     return {
+      number: index + 1,
       serial: test.serial,
       title,
       found: test.uncertainty > 0 ? `${text(test.found)} ± ${text(test.uncertainty)}` : text(test.found),
