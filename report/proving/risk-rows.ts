@@ -78,7 +78,9 @@ function lifeWords({ verdict, untilMost, untilLikely }: NonNullable<ShareNotMet[
   const level = verdict === 'short' ? 'likely' : 'most'
   if (after === undefined) return 'as it wears: how long it is met is not known'
   const comes =
-    verdict === 'short' ? 'every finger comes to it that is not taken out of use before' : 'looking it over has to come before'
+    verdict === 'short'
+      ? 'every finger comes to it that is not taken out of use before; state a shorter life (use) if it is'
+      : 'looking it over has to come before, or a shorter life be stated (use)'
   const falls = verdict === 'short' ? 'falls' : 'may fall'
   return `as it wears: ${falls} short after ${closingsWords(after)} closings at the ${level} wear; ${comes}`
 }
