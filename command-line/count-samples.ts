@@ -1,11 +1,20 @@
-import { Worker } from 'node:worker_threads'
-import { joinSamples, judgeSamples, type Samples, type SpreadPlan, type SpreadProblem } from '../engine/index.ts'
-import type { WorkerJob } from './spread-worker.ts'
+import {
+  type ClosedSamples,
+  type ClosedSpread,
+  closedSampler,
+  closedSpreadOf,
+  joinSamples,
+  judgeSamples,
+  type NotStraight,
+  type Samples,
+  type SpreadPlan,
+  type SpreadProblem,
+  type Variation,
+} from '../engine/index.ts'
+import type { WorkerPool } from './worker-pool.ts'
 
-/** A count: which samples of which plan, and how it is followed and stopped. */
-export interface Counting {
-  readonly problem: SpreadProblem
-  readonly plan: SpreadPlan
+/** How a count is followed and stopped. */
+interface Followed {
   readonly samples: number
   /** Called after each piece with the samples that are done. */
   readonly report: (done: number) => void
@@ -13,16 +22,21 @@ export interface Counting {
   readonly isStopped: () => boolean
 }
 
-/** The text that workers read the design from, and the file that they run. */
-export interface Workers {
-  readonly file: URL
-  readonly count: number
-  readonly text: string
-  readonly name: string
+/** A count: which samples of which plan. */
+export interface Counting extends Followed {
+  readonly problem: SpreadProblem
+  readonly plan: SpreadPlan
+}
+
+/** Sets to be looked at in their closed posture alone. */
+export interface ClosedCounting extends Followed {
+  readonly variation: Variation
+  readonly seed: number
 }
 
 /** Samples of one piece: some tenths of a second, whole rounds of the replicates. */
 const PIECE_samples = 64
+const CLOSED_PIECE_samples = 8192
 
 /** Counts in this process, and lets others of its work through between the pieces. */
 export async function countHere({ problem, plan, samples, report, isStopped }: Counting): Promise<Samples> {
@@ -36,37 +50,20 @@ export async function countHere({ problem, plan, samples, report, isStopped }: C
   return joinSamples(shares)
 }
 
-/** Counts in workers: each asks for the next piece when it is done with one, and the numbers are those of one process. */
-export async function countInWorkers(counting: Counting, workers: Workers): Promise<Samples> {
-  const { problem, plan, samples, report, isStopped } = counting
-  const shares = [judgeSamples(problem, { cloud: plan.cloud, from: 0, to: 0 })]
-  const job: WorkerJob = { text: workers.text, name: workers.name, cloud: plan.cloud }
-  let next = 0
-  let done = 0
-  const work = async (): Promise<void> => {
-    const worker = new Worker(workers.file, { workerData: job })
-    try {
-      while (next < samples && !isStopped()) {
-        const range = { from: next, to: Math.min(samples, next + PIECE_samples) }
-        next = range.to
-        const share = await answerOf(worker, range)
-        shares.push(share)
-        done += range.to - range.from
-        report(done)
-      }
-    } finally {
-      await worker.terminate()
-    }
-  }
-  await Promise.all(Array.from({ length: workers.count }, work))
-  return joinSamples(shares)
+/** Counts in workers; the numbers are those of one process. */
+export async function countInWorkers({ problem, plan, ...followed }: Counting, pool: WorkerPool): Promise<Samples> {
+  const none = judgeSamples(problem, { cloud: plan.cloud, from: 0, to: 0 })
+  const shares = await pool.make<Samples>({ ...followed, of: 'whole', piece_samples: PIECE_samples })
+  return joinSamples([none, ...shares])
 }
 
-function answerOf(worker: Worker, range: { readonly from: number; readonly to: number }): Promise<Samples> {
-  return new Promise((resolve, reject) => {
-    worker.removeAllListeners()
-    worker.once('message', resolve)
-    worker.once('error', reject)
-    worker.postMessage(range)
-  })
+/** Looks at sets in their closed posture alone in workers; the numbers are those of one process. @returns undefined where it was stopped at once */
+export async function countClosed(
+  { variation, seed, ...followed }: ClosedCounting,
+  pool: WorkerPool,
+): Promise<ClosedSpread | NotStraight | undefined> {
+  const sampler = closedSampler(variation, seed)
+  if ('why' in sampler) return sampler
+  const shares = await pool.make<ClosedSamples>({ ...followed, of: 'closed', piece_samples: CLOSED_PIECE_samples })
+  return shares.length > 0 ? closedSpreadOf(variation, shares) : undefined
 }

@@ -17,7 +17,7 @@ import {
 } from '../engine/index.ts'
 import { holdWindowFile, refusedDocument, spreadDocument } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
-import { countHere, countInWorkers } from './count-samples.ts'
+import { countClosed, countHere, countInWorkers } from './count-samples.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
 import { follow } from './follow.ts'
@@ -25,7 +25,9 @@ import { refusalText } from './refusal-text.ts'
 import { readSpreadAsked, type SpreadWords } from './spread-asked.ts'
 import { progressTeller } from './spread-progress.ts'
 import { spreadText } from './spread-text.ts'
+import type { WorkerJob } from './spread-worker.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
+import { type WorkerPool, workerPool } from './worker-pool.ts'
 
 /** Options of spread, as commander gives them. */
 export interface SpreadOptions extends Omit<DesignNamed, 'path'>, SpreadWords {
@@ -93,25 +95,37 @@ export async function countSets({ variation, text, name, asked }: SetsAsked, ter
   if (terminal.tellProgress) void terminal.stopped().then(() => (isStopped = true))
   const plan = await follow(planSpread(problem, asked), { tell, isStopped: () => false })
   if (plan === undefined) throw new Error('spread: a plan that was never stopped has no end')
-  const report = (done: number): void => tell({ doing: 'samples', done, of: asked.samples })
-  const counting = { problem, plan, samples: asked.samples, report, isStopped: () => isStopped }
-  const count = Math.min(availableParallelism(), Math.ceil(asked.samples / SAMPLES_worth_a_worker))
-  const { workerFile } = terminal
-  const samples =
-    workerFile && count > 1 ? await countInWorkers(counting, { file: workerFile, count, text, name }) : await countHere(counting)
-  const plainly = designSpreadFrom(variation, { problem, plan, samples, asked })
-  const offers = await follow(offersFor(variation, problem, plainly), { tell, isStopped: () => isStopped })
-  const closed = await follow(closedFor(variation, plainly), { tell, isStopped: () => isStopped })
-  const counted = { ...plainly, ...(offers && offers.length > 0 && { offers }), ...(closed && { closed }) }
-  const advice = asked.advice
-    ? await follow(adviceFor(variation, problem, counted), { tell, isStopped: () => isStopped })
-    : undefined
-  end()
-  return { ...counted, ...(advice && { advice }) }
+  const following = { tell, isStopped: () => isStopped }
+  const reportOf = (of: number) => (done: number) => tell({ doing: 'samples', done, of })
+  const { samples, closed: closed_samples = 0, seed } = asked
+  const pool = poolFor(terminal, { text, name, cloud: plan.cloud, seed }, asked)
+  try {
+    const counting = { ...following, problem, plan, samples, report: reportOf(samples) }
+    const counted = pool ? await countInWorkers(counting, pool) : await countHere(counting)
+    const plainly = designSpreadFrom(variation, { problem, plan, samples: counted, asked })
+    const offers = await follow(offersFor(variation, problem, plainly), following)
+    const looking = { ...following, variation, seed, samples: closed_samples, report: reportOf(closed_samples) }
+    const closed =
+      pool && closed_samples > 0 ? await countClosed(looking, pool) : await follow(closedFor(variation, plainly), following)
+    const told = { ...plainly, ...(offers && offers.length > 0 && { offers }), ...(closed && { closed }) }
+    const advice = asked.advice ? await follow(adviceFor(variation, problem, told), following) : undefined
+    return { ...told, ...(advice && { advice }) }
+  } finally {
+    end()
+    await pool?.end()
+  }
 }
 
-/** Starting a worker costs as much as judging some tens of samples. */
+/** Starting a worker costs as much as judging some tens of samples, or as looking at tens of thousands of closed postures. */
 const SAMPLES_worth_a_worker = 128
+const CLOSED_worth_a_worker = 25_000
+
+/** @returns undefined where one process is as quick, or where there are no workers */
+function poolFor({ workerFile }: Terminal, job: WorkerJob, { samples, closed = 0 }: DesignSpreadAsked): WorkerPool | undefined {
+  const worth = Math.max(samples / SAMPLES_worth_a_worker, closed / CLOSED_worth_a_worker)
+  const count = Math.min(availableParallelism(), Math.ceil(worth))
+  return workerFile && count > 1 ? workerPool({ file: workerFile, count, job }) : undefined
+}
 
 async function writeRuler(file: string, told: DesignSpread): Promise<void> {
   const svg = holdWindowFile(told, { width_px: RULER_px })

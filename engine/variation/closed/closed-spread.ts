@@ -60,16 +60,28 @@ export function* closedSpread(
   variation: Variation,
   { seed, samples }: { readonly seed: number; readonly samples: number },
 ): Generator<number, ClosedSpread | NotStraight> {
-  const fingers = holdFingers(variation)
-  if ('why' in fingers) return fingers
-  const cloud = { dimensions: variation.sources.filter(ofSets).length, seed }
+  const sampler = closedSampler(variation, seed)
+  if ('why' in sampler) return sampler
   const shares: ClosedSamples[] = []
   for (let from = 0; from < samples; from += chunk_samples) {
     const to = Math.min(samples, from + chunk_samples)
-    shares.push(closedSamples({ variation, fingers, cloud, from, to }))
+    shares.push(sampler.samples(from, to))
     yield to
   }
   return closedSpreadOf(variation, shares)
+}
+
+/** Makes any range of the samples of one seed: the same range gives the same bytes wherever and whenever it is made. */
+export interface ClosedSampler {
+  readonly samples: (from: number, to: number) => ClosedSamples
+}
+
+/** @returns why not, where the short way does not serve this design */
+export function closedSampler(variation: Variation, seed: number): ClosedSampler | NotStraight {
+  const fingers = holdFingers(variation)
+  if ('why' in fingers) return fingers
+  const cloud = { dimensions: variation.sources.filter(ofSets).length, seed }
+  return { samples: (from, to) => closedSamples({ variation, fingers, cloud, from, to }) }
 }
 
 /** What samples of closed postures amount to. @param shares that follow one another from the first sample on, in any order */
