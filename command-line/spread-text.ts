@@ -8,6 +8,7 @@ import {
   frictionLines,
   marks,
   offerLines,
+  priceLines,
   type SpreadFigureRow,
   spreadFigureRows,
   spreadSentence,
@@ -36,6 +37,7 @@ export function spreadText(told: DesignSpread, { colour }: { readonly colour: bo
     block('What to change', adviceLines(told), paint),
     block('Closed, and nothing else', closedLines(told), paint),
     block('What the shop offers', offerLines(told), paint),
+    block('What tolerances cost', priceLines(told), paint),
     block('Friction that it bears, all else as drawn', frictionLines(told), paint),
     block('Held as drawn, because no tolerance is stated', told.untolerated, paint),
     wrapped(

@@ -120,6 +120,7 @@ export {
 export { type FigureSpread, quantileShares } from './variation/spread/figure-spread.ts'
 export type { JudgedOffer } from './variation/spread/judged-offer.ts'
 export { type Offer, type OfferedSize, offeredSizes, readOffer } from './variation/spread/offer.ts'
+export type { PricePoint } from './variation/spread/price-curve.ts'
 export { joinSamples, judgeSamples, type Samples } from './variation/spread/samples.ts'
 export type { CountedShare } from './variation/spread/share-interval.ts'
 export { planSpread, type Spread, type SpreadFigure, type SpreadPlan } from './variation/spread/spread.ts'

@@ -1,4 +1,4 @@
-import type { Design, VariationRules } from './design.ts'
+import type { Design, TolerancePrices, VariationRules } from './design.ts'
 import type { Document } from './document.ts'
 import type { GeneralClass } from './fits/general-tolerance.ts'
 import { sizeLawOf } from './read-tolerance.ts'
@@ -17,7 +17,7 @@ export const variationUnstated: VariationRules = {
 export function readVariationRules(reading: Reading): Design['variation'] {
   const typed = reading.document.variation
   if (!typed) return undefined
-  const { positions, coatings, friction, springs, wearers } = typed
+  const { positions, coatings, friction, springs, wearers, prices } = typed
   const effort = wearers?.effortMost && effortOf(wearers.effortMost, reading)
   return {
     ...variationUnstated,
@@ -27,6 +27,7 @@ export function readVariationRules(reading: Reading): Design['variation'] {
     ...(friction && { friction }),
     ...(springs && { springs }),
     ...(effort && { effortOfWearers: effort }),
+    ...(prices && { prices: prices.map((one, index) => pricesOf(`variation.prices.${index}`, one, reading)) }),
   }
 }
 
@@ -55,6 +56,22 @@ function effortOf(typed: TypedEffort, reading: Reading): VariationRules['effortO
     reading.report({ code: 'wrong order', place, found, needed: 'from no larger than to' })
   }
   return { least, most }
+}
+
+type TypedPrices = NonNullable<TypedVariation['prices']>[number]
+
+/** Whether there is such a size, and such a tolerance of it, is seen when what varies is read. */
+function pricesOf(place: string, { size, drawn, offers, source }: TypedPrices, reading: Reading): TolerancePrices {
+  const price = (at: string, typed: string | number): number => reading.atLeast(at, typed, { kind: 'number', least: 0 })
+  return {
+    size: reading.text(`${place}.size`, size),
+    drawn: price(`${place}.drawn`, drawn),
+    offers: offers.map((offer, index) => ({
+      tolerance: reading.text(`${place}.offers.${index}.tolerance`, offer.tolerance),
+      price: price(`${place}.offers.${index}.price`, offer.price),
+    })),
+    source: reading.text(`${place}.source`, source),
+  }
 }
 
 /** The class of ISO 2768-1 that the document names. */

@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
-import { choice, length, object, plain } from './schema-leaves.ts'
+import { choice, length, name, note, object, plain } from './schema-leaves.ts'
 import { meant } from './schema-meaning.ts'
 
 /** A quantity of any kind. */
@@ -56,6 +56,26 @@ export const tolerance = z
 
 const law = (of: string) => choice(['uniform', 'normal'], `How ${of} are spread within their range. Default: uniform.`).optional()
 
+const toleranceWithPrices = object({
+  size: name('the size').describe(
+    'A size with a tolerance, such as topLinkLength, pins.mcp.diameter or parts.middle.holes.dip.position.',
+  ),
+  drawn: plain('11').describe('What a set costs more or less by this size with the tolerance that is drawn.'),
+  offers: z
+    .array(
+      object({
+        tolerance: name('the tolerance').describe(
+          'Both sides, such as "±0.02 mm" or "+0.02 mm/-0.01 mm"; of a zone its width, such as "0.03 mm".',
+        ),
+        price: plain('8').describe('The same with this tolerance.'),
+      }),
+      { error: 'a list of tolerances, each with its price' },
+    )
+    .min(1, { error: 'at least one other tolerance with its price' })
+    .max(limits.offersOfSize, { error: `at most ${limits.offersOfSize} tolerances` }),
+  source: note('the source').describe('Who said so, and when.'),
+}).describe('A size and what other tolerances of it cost.')
+
 /** `variation`: what holds wherever nothing else is stated. */
 export const variation = object({
   sizes: object(sizeLaw)
@@ -75,6 +95,11 @@ export const variation = object({
   })
     .optional()
     .describe('People are not sets: the share of wearers is told apart from the yield.'),
+  prices: z
+    .array(toleranceWithPrices, { error: 'a list of tolerances with prices' })
+    .max(limits.pricedSizes, { error: `at most ${limits.pricedSizes} sizes with prices` })
+    .optional()
+    .describe('What tolerances cost: the cheapest of them with which enough sets meet everything is looked for.'),
 }).describe('How what has a tolerance or a range is spread from set to set.')
 
 /** `generalTolerance`. */

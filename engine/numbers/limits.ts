@@ -41,6 +41,12 @@ export const limits = {
   /** Slices of a part across the width; a fork has two. */
   acrossOfPart: 10,
   dimensions: 500,
+  /** Sizes whose tolerances have prices: a shop is asked about a handful. Their combinations are tried, so that the work grows with their product. */
+  pricedSizes: 12,
+  /** Other tolerances of one such size. */
+  offersOfSize: 6,
+  /** Combinations of them of which the frontier is taken; beyond this sizes are left as drawn, those that tell least first. */
+  pricedCombinations: 4096,
   /** Measured sizes of one tolerance: a first article has 5, a capability study 100. */
   measuredSizes: 1000,
   materials: 100,

@@ -6,6 +6,7 @@ import {
   failureLines,
   frictionLines,
   offerLines,
+  priceLines,
   type SpreadFigureRow,
   spreadFigureRows,
   type ValueText,
@@ -35,6 +36,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
       )}
       <Listed heading="Closed, and nothing else" lines={closedLines(told)} />
       <Listed heading="What the shop offers" lines={offerLines(told)} />
+      <Listed heading="What tolerances cost" lines={priceLines(told)} />
       <section aria-labelledby="figures-over-sets">
         <h2 id="figures-over-sets">Figures over the sets</h2>
         <Figures rows={spreadFigureRows(told, units)} />

@@ -59,6 +59,38 @@ export function drawnText({ drawn, isZone, kind }: Pick<OfferedSize, 'drawn' | '
   return [drawn.upper, drawn.lower].map((side) => (side < 0 ? said(side) : `+${said(side)}`)).join('/')
 }
 
+/**
+ * `21 crowns a set: topLinkLength at ±0.02 mm, … as drawn: 98.4 % of sets meet everything (97.1 to 99.7 %)`, the cheapest first, then which of
+ * them is the cheapest that reaches the target; empty where no tolerance has a price.
+ */
+export function priceLines({ advice, asked, design }: DesignSpread): readonly string[] {
+  const { prices = [] } = advice ?? {}
+  if (prices.length === 0) return []
+  const currency = design.making?.currency ?? ''
+  const money = (price: number): string => `${price.toFixed(2)} ${currency}`.trim()
+  const lines = prices.map(({ price, choices, gain }) => {
+    const chosen = choices
+      .map(({ size, typed }) => `${size.words} ${typed === undefined ? 'as drawn' : `at ${typed}`}`)
+      .join(', ')
+    const { value, least, most } = yieldOf(gain)
+    return `${money(price)} a set: ${chosen}. ${percent(value)} of the sets meet everything (${percent(least)} to ${percent(most)}; ${gain.samples} sets judged both ways)`
+  })
+  const target = percent(asked.target_ratio)
+  const cheapest = prices.find(({ gain }) => yieldOf(gain).value >= asked.target_ratio)
+  const verdict = cheapest
+    ? `The cheapest that comes to ${target} on these sets: ${money(cheapest.price)}`
+    : `None of them comes to ${target} on these sets`
+  return [...lines, verdict]
+}
+
+/** Share of sets that meet everything after a change; the interval is that of the change. */
+function yieldOf({ before, value, least, most }: SpreadChange['gain']): Readonly<Record<'value' | 'least' | 'most', number>> {
+  const within = (share: number): number => Math.min(1, Math.max(0, before + share))
+  return { value: within(value), least: within(least), most: within(most) }
+}
+
+const percent = (share: number): string => `${(100 * share).toFixed(1)} %`
+
 /** `film: 0.05 to 0.21 moving (0.06 to 0.25 at rest); below, carryKeeper; above, letsGo`: what the design bears, all else as drawn. */
 export function frictionLines({ advice }: DesignSpread): readonly string[] {
   return (advice?.friction ?? []).map(({ pair, least, most }) => {

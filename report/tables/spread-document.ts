@@ -136,6 +136,12 @@ function adviceEntry({ advice }: DesignSpread): Entry {
     advice: {
       changes,
       friction: advice.friction,
+      ...(advice.prices && {
+        prices: advice.prices.map(({ price, choices, gain }) => {
+          const tolerances = Object.fromEntries(choices.map(({ size, typed }) => [size.name, typed ?? drawnText(size)]))
+          return { price, tolerances, gain }
+        }),
+      }),
       ...(stop && {
         stop: {
           setBack: { value: stop.setBack_mm, unit: 'mm' },

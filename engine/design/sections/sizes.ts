@@ -25,6 +25,17 @@ export interface VariationRules {
   readonly springs: 'uniform' | 'normal'
   /** What wearers give at the drive, N or N·mm. */
   readonly effortOfWearers?: { readonly least: number; readonly most: number }
+  /** Absent where no tolerance has a price. */
+  readonly prices?: readonly TolerancePrices[]
+}
+
+/** What tolerances of one size cost, in the currency of the document. */
+export interface TolerancePrices {
+  /** As typed. */
+  readonly size: string
+  readonly drawn: number
+  readonly offers: readonly { readonly tolerance: string; readonly price: number }[]
+  readonly source: string
 }
 
 export interface Dimension {

@@ -2,6 +2,7 @@ import type { Design } from '../../design/design.ts'
 import { coatedFeatures } from '../../design/fits/coated-features.ts'
 import type { Checked } from '../../design/problem.ts'
 import { type Recipe, readRecipe } from '../../design/read-design.ts'
+import { pricedSizes } from '../spread/priced-sizes.ts'
 import type { MadeDiameter, TolerancedDiameter } from './diameter.ts'
 import { filmSources } from './film-sources.ts'
 import { frictionSources } from './friction-sources.ts'
@@ -36,16 +37,16 @@ export function readVariation(text: string, name = 'design'): Checked<Variation>
     ...wearerSources(design),
   ]
   const diameters = tolerancedDiameters(design, document, coated)
-  return {
-    value: {
-      design,
-      sources: varying.flatMap(({ sources }) => sources),
-      untolerated: general.untolerated,
-      beforeCoating: sizesBeforeCoating(coated, design),
-      diameters,
-      setOf: (values, made = new Map()) => setOf({ recipe, varying, diameters }, values, made),
-    },
+  const variation: Variation = {
+    design,
+    sources: varying.flatMap(({ sources }) => sources),
+    untolerated: general.untolerated,
+    beforeCoating: sizesBeforeCoating(coated, design),
+    diameters,
+    setOf: (values, made = new Map()) => setOf({ recipe, varying, diameters }, values, made),
   }
+  const priced = pricedSizes(variation)
+  return priced.problems ? { problems: priced.problems } : { value: variation }
 }
 
 interface Making {

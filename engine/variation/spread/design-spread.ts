@@ -11,6 +11,8 @@ import { type CentredStop, centredStop } from './centred-stop.ts'
 import { designProblem } from './design-problem.ts'
 import { type JudgedOffer, judgedOffer } from './judged-offer.ts'
 import { readOffer } from './offer.ts'
+import { type PricePoint, priceCurve } from './price-curve.ts'
+import { pricedSizes } from './priced-sizes.ts'
 import { judgeSamples } from './samples.ts'
 import { type Spread, type SpreadAsked, type SpreadPlan, spreadOf, spreadReached } from './spread.ts'
 import type { SpreadProblem, WatchedFigure } from './spread-problem.ts'
@@ -52,6 +54,8 @@ export interface Advice {
   readonly friction: readonly SurvivedFriction[]
   /** Absent where there is no window, no stop, or its middle is out of reach. */
   readonly stop?: CentredStop
+  /** Combinations of priced tolerances that no cheaper one beats, the cheapest first; absent where no tolerance has a price. */
+  readonly prices?: readonly PricePoint[]
 }
 
 /** All that is told of the spread of a design. */
@@ -186,7 +190,28 @@ export function* adviceFor(
     step = changing.next()
   }
   const stop = centredStop(problem, counted.spread)
-  return { changes: step.value, friction: survivedFriction(variation, problem), ...(stop && { stop }) }
+  const prices = yield* pricesFor(variation, problem, counted)
+  return {
+    changes: step.value,
+    friction: survivedFriction(variation, problem),
+    ...(stop && { stop }),
+    ...(prices.length > 0 && { prices }),
+  }
+}
+
+function* pricesFor(
+  variation: Variation,
+  problem: SpreadProblem,
+  counted: DesignSpread,
+): Generator<DesignSpreadProgress, readonly PricePoint[]> {
+  const { target_ratio } = counted.asked
+  const judging = priceCurve({ problem, spread: counted.spread, target_ratio }, pricedSizes(variation).value ?? [])
+  let step = judging.next()
+  while (step.done !== true) {
+    yield { doing: 'advice', ...step.value, reached: () => counted }
+    step = judging.next()
+  }
+  return step.value
 }
 
 function survivedFriction({ design, sources, setOf }: Variation, problem: SpreadProblem): readonly SurvivedFriction[] {
