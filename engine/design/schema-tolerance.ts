@@ -72,7 +72,8 @@ const toleranceWithPrices = object({
       { error: 'a list of tolerances, each with its price' },
     )
     .min(1, { error: 'at least one other tolerance with its price' })
-    .max(limits.offersOfSize, { error: `at most ${limits.offersOfSize} tolerances` }),
+    .max(limits.offersOfSize, { error: `at most ${limits.offersOfSize} tolerances` })
+    .describe('Other tolerances that the shop holds, with their prices.'),
   source: note('the source').describe('Who said so, and when.'),
 }).describe('A size and what other tolerances of it cost.')
 

@@ -73,7 +73,7 @@ export function priceLines({ advice, asked, design }: DesignSpread): readonly st
       .map(({ size, typed }) => `${size.words} ${typed === undefined ? 'as drawn' : `at ${typed}`}`)
       .join(', ')
     const { value, least, most } = yieldOf(gain)
-    return `${money(price)} a set: ${chosen}. ${percent(value)} of the sets meet everything (${percent(least)} to ${percent(most)}; ${gain.samples} sets judged both ways)`
+    return `${money(price)} a set: ${chosen}. ${percent(value)} of the sets meet everything (${(100 * least).toFixed(1)} to ${percent(most)}; ${gain.samples} sets judged both ways)`
   })
   const target = percent(asked.target_ratio)
   const cheapest = prices.find(({ gain }) => yieldOf(gain).value >= asked.target_ratio)
