@@ -1,6 +1,6 @@
 import type { Insertable } from 'kysely'
 import { inspectionPlan, readVariation } from '../../engine/index.ts'
-import { rowsOf, tables } from '../query.ts'
+import { rowsOf, statementOf, tables } from '../query.ts'
 import { revisionNumbered } from '../revisions.ts'
 import type { BenchTables } from './bench-tables.ts'
 import type { BenchEntry, EntryOf } from './entry-rules.ts'
@@ -51,7 +51,7 @@ function insert<Table extends keyof BenchTables>({ database }: Owner, table: Tab
     .insertInto(table as never)
     .values(row as never)
     .compile()
-  return Number(database.prepare(sql).run(...parameters).lastInsertRowid)
+  return Number(statementOf(database, sql).run(...parameters).lastInsertRowid)
 }
 
 function addLot(owner: Owner, { lot, revision, note }: EntryOf<'lot'>, sign: Signature): number {

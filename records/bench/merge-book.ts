@@ -1,4 +1,5 @@
 import type { Database } from 'better-sqlite3'
+import { statementOf } from '../query.ts'
 import { type BookRow, bookRows, bookTables, knownBy, rowName, type Value } from './book-rows.ts'
 
 /** How much came to a bench book. */
@@ -56,6 +57,6 @@ function added(database: Database, { row, design, ids }: Added): number {
   })
   const all = OF_DESIGN.has(row.table) ? [['design', design] as const, ...values] : values
   const columns = all.map(([column]) => `"${column}"`).join(', ')
-  const statement = database.prepare(`insert into ${row.table} (${columns}) values (${all.map(() => '?').join(', ')})`)
+  const statement = statementOf(database, `insert into ${row.table} (${columns}) values (${all.map(() => '?').join(', ')})`)
   return Number(statement.run(...all.map(([, value]) => value)).lastInsertRowid)
 }

@@ -1,0 +1,64 @@
+// SOURCE property (a table of readings is there whole or not at all, whenever the server is killed while it comes in)
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import Database from 'better-sqlite3'
+import { afterAll, expect, it } from 'vitest'
+import { seeded } from '../engine/sketches/seeded.ts'
+import { openStore } from '../records/index.ts'
+import { askJson } from '../server/test-support/asked-json.ts'
+import { startBuiltServer } from './doors.ts'
+
+const READINGS = 5000
+const SETS = 125
+const KILLS = 3
+
+const folder = mkdtempSync(join(tmpdir(), 'fingerwright-readings-'))
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+const lots = Array.from({ length: KILLS + 1 }, (_, index) => `L${index}`)
+const rowsOf = (lot: string) => [
+  ['serial', 'characteristic', 'found'],
+  ...Array.from({ length: READINGS }, (_, index) => [`${lot}-${index % SETS}`, 'dimensions.topLinkLength', '24.507']),
+]
+const send = (address: string, lot: string) =>
+  askJson(address, ['POST', '/api/designs/heron/readings', { who: 'K1', lot, rows: rowsOf(lot), file: `${lot}.csv` }])
+const openHere = () => openStore({ folder, now: () => new Date(0) })
+
+it('5,000 readings are there, or none, when the server is killed while they come in', async () => {
+  const text = readFileSync(join(import.meta.dirname, '../designs/heron.json'), 'utf8')
+  const results = { engine: 'e 1', figures: '{}', findings: '[]', problems: '[]' }
+  const first = await openHere()
+  first.keepRevision('heron', { text, ...results, who: 'K1', why: 'as drawn' })
+  const entries = lots.map((lot) => ({ kind: 'lot', lot, revision: 1 }) as const)
+  first.bench.keepEntries('heron', { entries, who: 'K1', engine: 'e 1' })
+  first.close()
+
+  let server = await startBuiltServer(folder)
+  const began = performance.now()
+  expect((await send(server.address, 'L0')).status).toBe(201)
+  const whole_ms = performance.now() - began
+  const dice = seeded(41_207)
+  let cut = 0
+  for (const [index, lot] of lots.slice(1).entries()) {
+    if (index > 0) server = await startBuiltServer(folder)
+    const coming = send(server.address, lot).then(
+      ({ status }) => status,
+      () => 'cut off' as const,
+    )
+    // One in each stretch of the time that an import takes.
+    await new Promise((resolve) => setTimeout(resolve, (whole_ms * (index + dice.between(0, 1))) / KILLS))
+    await server.end('SIGKILL')
+    const store = await openHere()
+    const { length } = store.bench.readings('heron', lot) ?? []
+    store.close()
+    const answer = await coming
+    if (answer === 'cut off') cut++
+    expect(answer === 201 ? [READINGS] : [0, READINGS]).toContain(length)
+  }
+  expect(cut).toBeGreaterThan(0)
+  const database = new Database(join(folder, 'store.sqlite'), { readonly: true })
+  expect(database.pragma('integrity_check', { simple: true })).toBe('ok')
+  expect(database.pragma('foreign_key_check')).toEqual([])
+  database.close()
+})
