@@ -12,11 +12,13 @@ import { startBuiltServer } from './doors.ts'
 const READINGS = 5000
 const SETS = 125
 const KILLS = 3
+/** Readings take about this long to come in, so that kills fall before, into and behind their transaction. */
+const LONGEST_ms = 900
 
 const folder = mkdtempSync(join(tmpdir(), 'fingerwright-readings-'))
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-const lots = Array.from({ length: KILLS + 1 }, (_, index) => `L${index}`)
+const lots = Array.from({ length: KILLS }, (_, index) => `L${index}`)
 const rowsOf = (lot: string) => [
   ['serial', 'characteristic', 'found'],
   ...Array.from({ length: READINGS }, (_, index) => [`${lot}-${index % SETS}`, 'dimensions.topLinkLength', '24.507']),
@@ -35,19 +37,16 @@ it('5,000 readings are there, or none, when the server is killed while they come
   first.close()
 
   let server = await startBuiltServer(folder)
-  const began = performance.now()
-  expect((await send(server.address, 'L0')).status).toBe(201)
-  const whole_ms = performance.now() - began
   const dice = seeded(41_207)
   let cut = 0
-  for (const [index, lot] of lots.slice(1).entries()) {
+  for (const [index, lot] of lots.entries()) {
     if (index > 0) server = await startBuiltServer(folder)
     const coming = send(server.address, lot).then(
       ({ status }) => status,
       () => 'cut off' as const,
     )
     // One in each stretch of the time that an import takes.
-    await new Promise((resolve) => setTimeout(resolve, (whole_ms * (index + dice.between(0, 1))) / KILLS))
+    await new Promise((resolve) => setTimeout(resolve, (LONGEST_ms * (index + dice.between(0, 1))) / KILLS))
     await server.end('SIGKILL')
     const store = await openHere()
     const { length } = store.bench.readings('heron', lot) ?? []
