@@ -16,12 +16,13 @@ describe('field', () => {
   const from = ['--serial', 'A-001', '--contacts-in', 'green book']
 
   it('keeps what came back of a set, lists it, and it counts in what is left of the risk', async () => {
-    await run(['keep', examplePath, '--who', 'K1', '--why', 'as drawn'])
     const opened = await openStore({ folder: store, now: () => new Date('2031-04-06T00:00:00Z') })
     const entries = [
       { kind: 'lot', lot: 'L7', revision: 1 },
       { kind: 'article', lot: 'L7', serial: 'A-001' },
     ] as const
+    const found = { figures: '{}', findings: '[]', problems: '[]' }
+    opened.keepRevision('heron', { text: readFileSync(examplePath, 'utf8'), engine: 'e 1', ...found, who: 'K1', why: 'as drawn' })
     opened.bench.keepEntries('heron', { entries, who: 'K1', engine: 'e 1' })
     opened.close()
     expect((await run(['field', 'heron'])).output).toBe('Nothing has come back, as far as it was written down.\n')

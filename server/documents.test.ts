@@ -2,16 +2,22 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { evaluate, proofOf, readDesign } from '../engine/index.ts'
-import { proofDocuments } from '../report/index.ts'
 import { TypesetFault, typesetterAt } from '../typesetting/index.ts'
 import { createApp, type Given } from './app.ts'
 import { exampleServer } from './test-support/example-server.ts'
 
 const home = join(import.meta.dirname, '..')
 const heron = readFileSync(join(home, 'designs/heron.json'), 'utf8')
-const evaluation = evaluate(readDesign(heron).value!)
-const job = proofDocuments.card.job({ evaluation, proof: proofOf({ evaluation }), revision: 'heron.json', engine: 'e 1' })
+const said = {
+  title: 'Card',
+  design: 'Heron',
+  foot: 'e 1',
+  caution: 'Load it first.',
+  released: [],
+  held: ['Bag'],
+  never: ['Hang'],
+}
+const job = { template: 'limits-card', data: said }
 const typeset = typesetterAt(home)
 
 const { given, end } = await exampleServer(heron)
