@@ -10,6 +10,7 @@ import { readSlices } from './read-slices.ts'
 import { readSurfacesOfPart } from './read-surfaces.ts'
 import type { Reading } from './reading.ts'
 import { reportBrokenHoles } from './report-broken-holes.ts'
+import { reportCrossedOutline } from './report-crossed-outline.ts'
 
 type TypedPart = NonNullable<Document['parts']>[string]
 
@@ -126,7 +127,7 @@ function readOutline(place: string, typed: readonly (readonly [string, string])[
       found: 'an outline that encloses nothing',
       needed: 'corners in order around the part',
     })
-  }
+  } else if (reading.isAsTyped) reportCrossedOutline(place, corners, reading)
   return corners
 }
 

@@ -20,6 +20,8 @@ import type { Structure } from './structure.ts'
 export class Reading {
   readonly document: Document
   readonly problems: Problem[]
+  /** False for one set, which differs by too little for another order of corners. */
+  readonly isAsTyped: boolean
   private readonly isBroken: (place: string) => boolean
   private readonly brokenPlaces: readonly string[]
   private readonly names = new Map<string, Measured>()
@@ -35,6 +37,7 @@ export class Reading {
    */
   constructor(structure: Structure, other: OtherSizes = asTyped, expressions: TypedExpressions = new Map()) {
     this.other = other
+    this.isAsTyped = other === asTyped
     this.expressions = expressions
     this.document = structure.document
     this.problems = [...structure.problems]
