@@ -1,4 +1,5 @@
 import {
+  countsMoved,
   type DocumentDifference,
   documentDifferences,
   evaluate,
@@ -6,7 +7,7 @@ import {
   type TypedValue,
   whatMoved,
 } from '../engine/index.ts'
-import { movedSentence, moveWords } from '../report/index.ts'
+import { countsSentence, movedSentence, moveWords } from '../report/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findStored } from './find-design.ts'
@@ -43,6 +44,7 @@ export async function compareRevisions({ name, earlier, later, store }: ToCompar
     `${one.shown} → ${other.shown}`,
     wrapped(movedSentence(moved)),
     values.length === 0 ? 'No value differs.' : ['Values', ...aligned(values)].join('\n'),
+    wrapped(countsSentence(countsMoved(one.design, other.design))),
     ...(figures.length === 0 ? [] : [['Figures', ...figures].join('\n')]),
   ]
   terminal.write(`${blocks.join('\n\n')}\n`)

@@ -9,6 +9,8 @@ export interface DesignFile {
   readonly shown: string
   /** Name in the store, of a design that was found there. */
   readonly kept?: string
+  /** Its number there, or `draft`. */
+  readonly revision?: string
 }
 
 /**

@@ -36,7 +36,7 @@ export async function findDesign({ path, revision, store }: DesignNamed, termina
 export async function findStored({ path, revision, store }: DesignNamed, terminal: Terminal): Promise<DesignFile> {
   const found = await lookInStore({ store, terminal }, (opened) => inStore(opened, { name: path, revision }))
   if (found.told !== undefined) terminal.writeError(`${found.told}\n`)
-  return { bytes: Buffer.from(found.text), name: path, shown: found.shown, kept: path }
+  return { bytes: Buffer.from(found.text), name: path, shown: found.shown, kept: path, revision: found.revision }
 }
 
 /** @throws WrongUse for a name that is not in the store, with the one that was likely meant */
@@ -56,6 +56,8 @@ interface Wanted {
 interface FoundText {
   readonly text: string
   readonly shown: string
+  /** Its number, or `draft`. */
+  readonly revision: string
   /** Which one was taken, where it was not said. */
   readonly told?: string
 }
@@ -69,18 +71,18 @@ function inStore(store: Store, { name, revision }: Wanted): FoundText {
     if (draft === undefined) throw new WrongUse(`${name} has no draft; leave --revision out for its newest revision`)
     const told =
       revision === 'draft' ? {} : { told: `${name} has no revision yet: this is its draft, saved ${momentText(draft.saved)}.` }
-    return { text: draft.text, shown: `${name}, draft`, ...told }
+    return { text: draft.text, shown: `${name}, draft`, revision: 'draft', ...told }
   }
   const more = draft === undefined || draft.text === newest.text ? '' : ' Its draft is another: --revision draft.'
   const told = `${name}: revision ${newest.number}, kept ${momentText(newest.saved)} by ${newest.who}.${more}`
-  return { text: newest.text, shown: `${name}, revision ${newest.number}`, told }
+  return { text: newest.text, shown: `${name}, revision ${newest.number}`, revision: String(newest.number), told }
 }
 
 function numbered(store: Store, { name, revision }: { readonly name: string; readonly revision: string }): FoundText {
   const number = revisionNumber.safeParse(revision)
   if (!number.success) throw new WrongUse(`--revision "${revision}": needs the number of a revision, or draft`)
   const found = store.revision(name, number.data)
-  if (found !== undefined) return { text: found.text, shown: `${name}, revision ${found.number}` }
+  if (found !== undefined) return { text: found.text, shown: `${name}, revision ${found.number}`, revision: String(found.number) }
   const most = store.revision(name, 'newest')?.number ?? 0
   const there = most === 0 ? 'it has none yet' : most === 1 ? 'it has only revision 1' : `it has 1 to ${most}`
   throw new WrongUse(`${name} has no revision ${number.data}; ${there}`)

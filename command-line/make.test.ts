@@ -1,6 +1,6 @@
 // SOURCE hand (exit statuses as `fingerwright --help` states them; the example design for what stands in it)
 import { createHash } from 'node:crypto'
-import { readFileSync } from 'node:fs'
+import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
@@ -49,6 +49,19 @@ describe('make', () => {
     const again = join(testFolder(), 'again')
     await tryCommand(['make', examplePath, '--out', again])
     expect(readFileSync(join(again, 'heron-shop-pack.zip')).equals(zip)).toBe(true)
+  })
+
+  it('says how many pieces more or fewer than another design it has', async () => {
+    const other = join(testFolder(), 'before.json')
+    const fewer = { ...example, bought: { ...example.bought, washer: { ...example.bought.washer, quantity: 4 } } }
+    writeFileSync(other, JSON.stringify(fewer))
+    const { output } = await tryCommand(['make', examplePath, '--against', other])
+    // SOURCE hand: six washers of the example instead of four
+    expect(output.replaceAll(/\s+/g, ' ')).toMatch(
+      /before\.json: A finger has 21 pieces, 19 before.*: Thrust washer 3 mm 6, 4 before\./,
+    )
+    const { status, errors } = await tryCommand(['make', '-', '--against', examplePath], { input: '{}' })
+    expect([status, errors.includes('format')]).toEqual([3, true])
   })
 
   it.each([['0'], ['1,two'], ['1.5'], ['10001']])('refuses --sets %s', async (sets) => {

@@ -4,6 +4,7 @@ import { batchCost, breakEven, canBeMade, partsList, readShopDesign, type ShopDe
 import {
   caution,
   costTable,
+  countsSentence,
   type DrawingsAsked,
   doubtRows,
   doubtText,
@@ -21,6 +22,7 @@ import { aligned, type Cell, joined, wrapped } from './columns.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
+import { type ComparedCounts, comparedWith } from './make-against.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
@@ -30,6 +32,7 @@ interface MakeOptions extends Omit<DesignNamed, 'path'> {
   readonly json?: boolean
   readonly sets?: string
   readonly out?: string
+  readonly against?: string
   readonly paper: PaperName
   readonly views: DrawingsAsked['projection']
 }
@@ -38,6 +41,10 @@ interface MakeOptions extends Omit<DesignNamed, 'path'> {
 export function addMake(program: Command, { terminal, end }: Ends): void {
   designCommand(program, { name: 'make', asks: makeAsks.charAt(0).toLowerCase() + makeAsks.slice(1) })
     .option('--sets <LIST>', `numbers of sets in a batch, such as 1,10,50; ${USUAL_BATCHES.join(',')} when it is left out`)
+    .option(
+      '--against <N>',
+      'say how many pieces more or fewer it has than that revision of it in the store, or than another design file',
+    )
     .option('--json', 'print one JSON document instead of text')
     .option(
       '--out <FOLDER>',
@@ -57,7 +64,7 @@ export function addMake(program: Command, { terminal, end }: Ends): void {
  * @throws WrongUse when a file cannot be opened or written, or `--sets` is no list of numbers of sets
  */
 async function make(
-  { sets, json, out, paper, views, ...named }: MakeOptions & DesignNamed,
+  { sets, json, out, against, paper, views, ...named }: MakeOptions & DesignNamed,
   terminal: Terminal,
 ): Promise<ExitStatus> {
   const batches = sets === undefined ? USUAL_BATCHES : batchesOf(sets)
@@ -69,11 +76,15 @@ async function make(
     return exitStatus.refused
   }
   if (out !== undefined) {
-    const drawings = { paper, projection: views, ...(named.revision && { revision: named.revision }) }
+    const drawings = { paper, projection: views, ...(file.revision !== undefined && { revision: file.revision }) }
     terminal.writeError(await writeShopPack({ folder: out, shop: read.value, home: terminal.home, drawings }))
   }
+  const compared = against === undefined ? undefined : await comparedWith(against, { named, shop: read.value }, terminal)
+  if (against !== undefined && compared === undefined) return exitStatus.refused
   terminal.write(
-    json === true ? `${JSON.stringify(makingDocument(read.value, batches), null, 2)}\n` : answer(read.value, batches, terminal),
+    json === true
+      ? `${JSON.stringify({ ...makingDocument(read.value, batches), ...compared }, null, 2)}\n`
+      : answer({ shop: read.value, batches, compared }, terminal),
   )
   return exitStatus.met
 }
@@ -96,7 +107,13 @@ function makingDocument(shop: ShopDesign, batches: readonly number[]): object {
   return { ...document, ...(costs && { costs }), ...(pays && { pays }) }
 }
 
-function answer(shop: ShopDesign, batches: readonly number[], { colour }: Terminal): string {
+interface Answered {
+  readonly shop: ShopDesign
+  readonly batches: readonly number[]
+  readonly compared: ComparedCounts | undefined
+}
+
+function answer({ shop, batches, compared }: Answered, { colour }: Terminal): string {
   const { design } = shop.variation
   const paint = pc.createColors(colour)
   const costs = costTable(design, batches)
@@ -104,6 +121,7 @@ function answer(shop: ShopDesign, batches: readonly number[], { colour }: Termin
     paint.dim(design.title),
     paint.bold(wrapped(makeSentence(design))),
     [paint.underline('Parts list'), ...aligned([ITEM_HEADING, ...itemRows(partsList(design)).map(itemCells)])].join('\n'),
+    ...(compared === undefined ? [] : [wrapped(`Against ${compared.against}: ${countsSentence(compared.counts)}`)]),
     ...(costs === undefined ? [] : costBlocks(costs).map(([title, ...lines]) => [paint.underline(title), ...lines].join('\n'))),
     [paint.underline('Can it be made?'), ...doubtLines(shop)].join('\n'),
     wrapped(caution),

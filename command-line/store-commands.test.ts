@@ -150,6 +150,7 @@ describe('compare', () => {
     expect(output).toContain(`dimension ${name}`)
     expect(output).toContain('43.1 mm')
     expect(output).toContain('Figures')
+    expect(output).toMatch(/A finger has \d+ pieces as before/)
   })
 
   it('of a revision with itself says that nothing moved', async () => {

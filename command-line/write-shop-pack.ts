@@ -1,7 +1,7 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { ShopDesign } from '../engine/index.ts'
-import type { DrawingsAsked } from '../report/index.ts'
+import { type DrawingsAsked, packName } from '../report/index.ts'
 import { shopPack } from '../server/index.ts'
 import { typesetterAt } from '../typesetting/index.ts'
 import { asWrongUse } from './design-file.ts'
@@ -22,7 +22,7 @@ interface Packed {
  */
 export async function writeShopPack({ folder, shop, home, drawings }: Packed): Promise<string> {
   const { files, zip, left } = await shopPack(shop, { typeset: typesetterAt(home), drawings })
-  const packed = `${shop.variation.design.name}-shop-pack.zip`
+  const packed = packName(shop.variation.design.name, drawings.revision)
   try {
     await mkdir(folder, { recursive: true })
     for (const { name, bytes } of [...files, { name: packed, bytes: zip }]) await writeFile(join(folder, name), bytes)

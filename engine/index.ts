@@ -66,6 +66,7 @@ export { canBeMade } from './making/can-be-made.ts'
 export { type BatchCost, batchCost, type CostSource } from './making/cost.ts'
 export type { CostInput, CostSort, CostStep, CostWorking } from './making/cost-working.ts'
 export { costWorkings } from './making/cost-workings.ts'
+export { type CountMove, type CountsMoved, countsMoved } from './making/counts-moved.ts'
 export type { MakingDoubt } from './making/doubt.ts'
 export {
   type DrawnHole,

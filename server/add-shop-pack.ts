@@ -11,10 +11,14 @@ import { shopPack } from './shop-pack.ts'
 const drawingsAsked = z.object({
   paper: z.enum(paperNames).default(usualDrawings.paper),
   views: z.enum(['first-angle', 'third-angle']).default(usualDrawings.projection),
+  revision: z
+    .string()
+    .regex(/^[\w., -]{1,20}$/)
+    .optional(),
 })
 
 /**
- * `POST /api/shop-pack?name=…&paper=…&views=…` with a design file as `application/json` → the pack as a zip; what is not in it stands in the header
+ * `POST /api/shop-pack?name=…&paper=…&views=…&revision=…` with a design file as `application/json` → the pack as a zip; what is not in it stands in the header
  * `X-Left-Out`, a JSON list. Status 422 with `{ problems }` when the design is refused.
  */
 export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
@@ -25,13 +29,20 @@ export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
     if (!name.success)
       return context.json({ error: 'name: letters, digits, space, point, dash and underscore, at most 100' }, 400)
     const drawn = drawingsAsked.safeParse(context.req.query())
-    if (!drawn.success) return context.json({ error: `paper: ${paperNames.join(', ')}; views: first-angle or third-angle` }, 400)
+    if (!drawn.success)
+      return context.json(
+        {
+          error: `paper: ${paperNames.join(', ')}; views: first-angle or third-angle; revision: at most 20 letters, digits, points, commas, dashes and blanks`,
+        },
+        400,
+      )
     const text = documentText(new Uint8Array(await context.req.arrayBuffer()))
     const read = text.problems === undefined ? readShopDesign(text.value, name.data) : text
     if (read.problems !== undefined) return context.json({ problems: read.problems }, 422)
+    const { paper, views: projection, revision } = drawn.data
     const { zip, left } = await shopPack(read.value, {
       typeset,
-      drawings: { paper: drawn.data.paper, projection: drawn.data.views },
+      drawings: { paper, projection, ...(revision !== undefined && { revision }) },
     })
     return context.body(zip, 200, { 'Content-Type': 'application/zip', 'X-Left-Out': encodeURIComponent(JSON.stringify(left)) })
   })

@@ -18,7 +18,8 @@ export async function fetchPack({
   name,
   asked,
 }: Wanted): Promise<{ readonly zip: Blob; readonly left: readonly string[] }> {
-  const words = new URLSearchParams({ name, paper: asked.paper, views: asked.projection })
+  const { paper, projection: views, revision } = asked
+  const words = new URLSearchParams({ name, paper, views, ...(revision !== undefined && { revision }) })
   const request = { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: text }
   const response = await fetch(`/api/shop-pack?${words}`, request)
   if (!response.ok) throw new Error(await reasonOf(response))

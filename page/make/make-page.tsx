@@ -7,10 +7,12 @@ import { WorkBar } from '../parts/work-bar.tsx'
 import type { DesignStore } from '../state/design-store.ts'
 import type { OpenDesign, Shown } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
+import { AgainstRevision } from './against-revision.tsx'
 import { CostTables } from './cost-tables.tsx'
 import { PartsTable } from './parts-table.tsx'
 import { ShopDoubts } from './shop-doubts.tsx'
 import { ShopDrawings } from './shop-drawings.tsx'
+import { useStandingRevision } from './use-standing-revision.ts'
 
 /** The page of Make: what a finger is put together from, whether it can be made, its drawings, what a set costs. */
 export function MakePage(about: { readonly store: DesignStore; readonly open: OpenDesign; readonly shown: Shown }) {
@@ -18,6 +20,7 @@ export function MakePage(about: { readonly store: DesignStore; readonly open: Op
   const { evaluation } = shown
   const { design } = evaluation
   const sentence = useMemo(() => makeSentence(design), [design])
+  const revision = useStandingRevision(open, shown.text)
   const text = useSettled(open.history.text)
   const shop = useMemo(() => readShopDesign(shown.text, shown.name).value, [shown])
   return (
@@ -31,11 +34,12 @@ export function MakePage(about: { readonly store: DesignStore; readonly open: Op
       <section aria-labelledby="parts-list">
         <h2 id="parts-list">Parts list</h2>
         <PartsTable design={design} name={open.name} />
+        <AgainstRevision key={open.opening} open={open} design={design} />
       </section>
       {shop === undefined ? null : (
         <>
           <ShopDoubts shop={shop} />
-          <ShopDrawings {...{ shop, evaluation }} text={shown.text} name={open.name} />
+          <ShopDrawings {...{ shop, evaluation, revision }} text={shown.text} name={open.name} />
         </>
       )}
       <CostTables design={design} />

@@ -1,6 +1,6 @@
 import { memo, useMemo, useState } from 'react'
 import type { Evaluation, ShopDesign } from '../../engine/index.ts'
-import { type DrawingsAsked, drawingSheets, type PaperName, paperNames, sheetShape } from '../../report/index.ts'
+import { type DrawingsAsked, drawingSheets, type PaperName, packName, paperNames, sheetShape } from '../../report/index.ts'
 import { Drawn } from '../parts/drawn.tsx'
 import { DeedLine } from '../revisions/deed-line.tsx'
 import { saveFile } from '../revisions/save-file.ts'
@@ -14,15 +14,17 @@ export interface PackedDesign {
   readonly evaluation: Evaluation
   readonly text: string
   readonly name: string
+  /** As it stands in the title blocks. */
+  readonly revision: string | undefined
 }
 
 /** The drawings of the parts, one looked at at a time, and all that goes to the shop as one file. */
-export const ShopDrawings = memo(function ShopDrawings({ shop, evaluation, text, name }: PackedDesign) {
+export const ShopDrawings = memo(function ShopDrawings({ shop, evaluation, text, name, revision }: PackedDesign) {
   const [paper, setPaper] = useState<PaperName>('A4')
   const [projection, setProjection] = useState<DrawingsAsked['projection']>('third-angle')
   const { sheets, left } = useMemo(
-    () => drawingSheets(shop, { paper, projection, evaluation }),
-    [shop, evaluation, paper, projection],
+    () => drawingSheets(shop, { paper, projection, evaluation, ...(revision !== undefined && { revision }) }),
+    [shop, evaluation, paper, projection, revision],
   )
   const [chosen, setChosen] = useState('')
   const sheet = sheets.find((one) => one.name === chosen) ?? sheets.at(0)
@@ -54,7 +56,7 @@ export const ShopDrawings = memo(function ShopDrawings({ shop, evaluation, text,
           {why}
         </p>
       ))}
-      <SavePack text={text} name={name} asked={{ paper, projection }} />
+      <SavePack text={text} name={name} asked={{ paper, projection, ...(revision !== undefined && { revision }) }} />
     </section>
   )
 })
@@ -87,8 +89,9 @@ function SavePack({ text, name, asked }: { readonly text: string; readonly name:
   const save = () =>
     deed.run('Drawings, solids and lists are being made …', async () => {
       const { zip, left } = await fetchPack({ text, name, asked })
-      saveFile(zip, `${name}-shop-pack.zip`)
-      return [`Saved as ${name}-shop-pack.zip, with a list of checksums.`, ...left].join(' ')
+      const file = packName(name, asked.revision)
+      saveFile(zip, file)
+      return [`Saved as ${file}, with a list of checksums.`, ...left].join(' ')
     })
   return (
     <div className="screen-only">

@@ -1,0 +1,33 @@
+import { type CountsMoved, countsMoved, readDesign, type ShopDesign } from '../engine/index.ts'
+import { documentText } from '../server/index.ts'
+import { type DesignNamed, findDesign } from './find-design.ts'
+import { refusalText } from './refusal-text.ts'
+import type { Terminal } from './terminal.ts'
+
+/** With what a design is compared, and what came of it. */
+export interface ComparedCounts {
+  readonly against: string
+  readonly counts: CountsMoved
+}
+
+/**
+ * Compares the pieces of a design with a revision of it in the store, or with another design file.
+ *
+ * @returns undefined after every problem of a refused document was listed
+ */
+export async function comparedWith(
+  against: string,
+  { named, shop }: { readonly named: DesignNamed; readonly shop: ShopDesign },
+  terminal: Terminal,
+): Promise<ComparedCounts | undefined> {
+  const isRevision = /^(\d+|draft)$/.test(against)
+  const { bytes, name, shown } = await findDesign(
+    isRevision ? { ...named, revision: against } : { path: against, store: named.store },
+    terminal,
+  )
+  const text = documentText(bytes)
+  const read = text.problems === undefined ? readDesign(text.value, name) : text
+  if (read.problems === undefined) return { against: shown, counts: countsMoved(read.value, shop.variation.design) }
+  terminal.writeError(refusalText(shown, read.problems))
+  return undefined
+}
