@@ -13,13 +13,13 @@ const jobAsked = z.strictObject({ template: z.enum(proofTemplates), data: z.reco
 
 /**
  * `POST /api/documents` with `{ template, data }`, a document as the report makes it → the PDF, the same bytes as at the command line. Status 422 when the
- * template does not take the data, 503 where nothing can be typeset.
+ * template does not take the data, 404 at a server without typesetter, 503 where its typesetter does not answer.
  */
 export function addDocuments(app: Hono, typeset: Typesetter | undefined): void {
   app.post('/api/documents', bodyAtMost(documentLimit_bytes), async (context) => {
     const body = await readBody(context, jobAsked)
     if (body.refusal !== undefined) return body.refusal
-    if (typeset === undefined) return context.json({ error: 'no PDF can be made here: this server has no typesetter' }, 503)
+    if (typeset === undefined) return context.json({ error: 'no PDF can be made here: this server has no typesetter' }, 404)
     try {
       const [pdf] = await typeset([body.value as { readonly template: string; readonly data: JsonValue }])
       return context.body(pdf, 200, { 'Content-Type': 'application/pdf' })
