@@ -32,8 +32,10 @@ export function PastedRows(props: {
   }
   const open = (file: File): void => {
     void deed.run('being read …', async () => {
-      setText('')
-      setBrought({ file: file.name, table: fileRows(await readTableFile(file)) })
+      paste('')
+      const table = fileRows(await readTableFile(file))
+      if (table.problems !== undefined) throw new Error(table.problems.map((problem) => sentence(file.name, problem)).join('\n'))
+      setBrought({ file: file.name, table })
       return `${file.name} is read; nothing of it is kept yet.`
     })
   }
