@@ -135,6 +135,8 @@ export interface ForcePicture {
   }[]
   readonly loads: readonly { readonly at: Point; readonly force_N: Vector; readonly words: string }[]
   readonly stops: readonly { readonly stop: number; readonly at: Point; readonly force_N: Vector }[]
+  /** Pushes out of the plane; absent where the question has none. */
+  readonly sideways?: readonly { readonly at: Point; readonly force_N: number }[]
   /** Effort at the drive, keeper or release port; absent when no equilibrium exists. */
   readonly effort?: { readonly value: number; readonly unit: FigureUnit; readonly words: string }
   readonly why?: string

@@ -45,7 +45,8 @@ export function drawForces(ready: Ready, node: PathNode, question: Question): Fo
   if (question.kind === 'return') return returnPicture(scene)
   const loadCase = ready.path.mechanism.design.loadCases.find((candidate) => candidate.id === question.loadCase)
   if (!loadCase) throw new Error(`forcesAt: there is no load case ${question.loadCase}`)
-  return question.kind === 'hold' ? heldPicture(scene, loadCase) : closingPicture(scene, loadCase)
+  const picture = question.kind === 'hold' ? heldPicture(scene, loadCase) : closingPicture(scene, loadCase)
+  return loadCase.sideways.length === 0 ? picture : { ...picture, sideways: sidePushes(scene, loadCase) }
 }
 
 function withoutForces(posture: Posture, title: string, why: string): ForcePicture {
@@ -149,6 +150,11 @@ function drawnLoads({ path, posture }: Scene, loadCase: LoadCase): ForcePicture[
       words: `${part.id}.${pad.id}`,
     }
   })
+}
+
+function sidePushes({ path, posture }: Scene, { sideways }: LoadCase): NonNullable<ForcePicture['sideways']> {
+  const { parts } = path.mechanism.design
+  return sideways.map(({ part, pad, force_N }) => ({ at: placed(posture.poses, part, parts[part].pads[pad].at), force_N }))
 }
 
 interface PinSizes {

@@ -7,12 +7,11 @@ export interface ForceChoice {
   readonly words: string
 }
 
-/** The return first, then every load that acts in the plane of the finger. */
+/** The return first, then every load. */
 export function forceChoices(design: Design): readonly ForceChoice[] {
-  const loads = design.loadCases.filter((loadCase) => loadCase.forces.length + loadCase.couples.length > 0)
   return [
     { question: { kind: 'return' }, words: 'Letting go by its springs' },
-    ...loads.map((loadCase) => ({ question: { kind: 'hold' as const, loadCase: loadCase.id }, words: loadCase.name })),
+    ...design.loadCases.map((loadCase) => ({ question: { kind: 'hold' as const, loadCase: loadCase.id }, words: loadCase.name })),
   ]
 }
 

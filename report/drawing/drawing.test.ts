@@ -50,6 +50,16 @@ describe('a drawn posture', () => {
     }
   })
 
+  it('shows a push on the side as the feathers of an arrow, with its value', () => {
+    const posture = inventedTravel.postures[60]
+    const forces = { ...inventedForces(posture), sideways: [{ at: posture.pinsAt[0], force_N: 10 }] }
+    const picture = { design: inventedDesign, travel: inventedTravel, posture, forces }
+    const svg = drawn(picture, options)
+    expect(svg).toContain('>10 N from the side<')
+    expect(svg.match(/class="pin load"/g)).toHaveLength(1)
+    expect(drawn({ ...picture, forces: inventedForces(posture) }, options)).not.toContain('from the side')
+  })
+
   it('gives the same text for the same posture, and has no script, style or event in it', () => {
     const picture = { design: inventedDesign, travel: inventedTravel, posture: inventedTravel.postures[30] }
     const svg = drawn(picture, options)

@@ -1,10 +1,12 @@
 /** Forces of a picture as arrows: loads end at their pad, stop forces at the contact, link forces lie along their line of action. */
-import type { Design, ForcePicture, Point, Port, Question, UnitSystem, Vector } from '../../engine/index.ts'
+import type { Point, Port, Vector } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arcArrow, arrow } from './arrows.ts'
-import { boxesAlong, type Label, type Rectangle } from './labels.ts'
+import type { DrawnForces, ForcesOnSheet } from './forces-on-sheet.ts'
+import { boxesAlong, type Label } from './labels.ts'
+import { drawSidePushes } from './side-pushes.ts'
 import { line, type Place, type Shape } from './svg.ts'
-import { inMount, onSheet, type View } from './view.ts'
+import { inMount, onSheet } from './view.ts'
 
 const LONGEST_PX = 56
 const SHORTEST_PX = 22
@@ -17,23 +19,6 @@ const BEYOND_PX = 34
 const SMALLEST_RATIO = 1e-6
 /** A force below this is nothing a workshop could measure, N. */
 const SMALLEST_N = 1e-3
-
-/** Drawn forces with the labels that belong to them and the places they take. */
-export interface DrawnForces {
-  readonly shapes: readonly Shape[]
-  readonly labels: readonly Label[]
-  readonly obstacles: readonly Rectangle[]
-}
-
-/** Forces of a picture in a view. */
-export interface ForcesOnSheet {
-  readonly design: Design
-  readonly forces: ForcePicture
-  readonly view: View
-  readonly units: UnitSystem
-  /** What the forces were asked for; it tells where the effort acts. */
-  readonly question?: Question
-}
 
 interface Arrow {
   readonly from: Place
@@ -57,14 +42,16 @@ export function drawForces(about: ForcesOnSheet): DrawnForces {
   const links = forces.linkLines.flatMap((_, index) => linkArrows(about, index))
   const arrows = [...loads, ...stops, ...links]
   const effort = drawEffort(about)
+  const side = drawSidePushes(about)
   return {
     shapes: [
       ...linkLines(about),
       ...arrows.flatMap(({ from, to, className }) => arrow(from, to, `force ${className}`)),
       ...effort.shapes,
+      ...side.shapes,
     ],
-    labels: [...arrows.filter(({ words }) => words !== '').map(labelOf), ...effort.labels],
-    obstacles: [...arrows.flatMap(({ from, to }) => boxesAlong(from, to, 4)), ...effort.obstacles],
+    labels: [...arrows.filter(({ words }) => words !== '').map(labelOf), ...effort.labels, ...side.labels],
+    obstacles: [...arrows.flatMap(({ from, to }) => boxesAlong(from, to, 4)), ...effort.obstacles, ...side.obstacles],
   }
 }
 
