@@ -35,5 +35,8 @@ export function postureAt(evaluation: Evaluation, arc_ratio: number): Posture {
 export function forcesAt(evaluation: Evaluation, arc_ratio: number, question: Question): ForcePicture {
   const ready = readyFor(evaluation.design)
   if (!ready) throw new Error('forcesAt: the finger cannot be moved')
-  return drawForces(ready, nodeOf(ready, arc_ratio), question)
+  const picture = drawForces(ready, nodeOf(ready, arc_ratio), question)
+  if (question.kind === 'return' || picture.stops.length === 0) return picture
+  const most = evaluation.figures.find(({ id }) => id === `loadCase.${question.loadCase}.stopForceMost`)?.value
+  return typeof most === 'number' ? { ...picture, stops: picture.stops.map((stop) => ({ ...stop, most_N: most })) } : picture
 }

@@ -134,12 +134,21 @@ export interface ForcePicture {
     readonly tension_N: number
   }[]
   readonly loads: readonly { readonly at: Point; readonly force_N: Vector; readonly words: string }[]
-  readonly stops: readonly { readonly stop: number; readonly at: Point; readonly force_N: Vector }[]
+  readonly stops: readonly DrawnStop[]
   /** Pushes out of the plane; absent where the question has none. */
   readonly sideways?: readonly { readonly at: Point; readonly force_N: number }[]
   /** Effort at the drive, keeper or release port; absent when no equilibrium exists. */
   readonly effort?: { readonly value: number; readonly unit: FigureUnit; readonly words: string }
   readonly why?: string
+}
+
+/** The force of a stop as it is drawn. */
+export interface DrawnStop {
+  readonly stop: number
+  readonly at: Point
+  readonly force_N: Vector
+  /** The largest that friction at rest may leave on it, which its strength is judged by; absent where it is not known. */
+  readonly most_N?: number
 }
 
 /** What the forces are asked for at a posture: the return by springs alone, or a load case. */

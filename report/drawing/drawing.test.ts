@@ -34,20 +34,19 @@ describe('a drawn posture', () => {
 
   it('writes the dead-centre margin, the loads and the link’s force beside their lines', () => {
     const posture = inventedTravel.postures[60]
-    const svg = drawn(
-      {
-        design: inventedDesign,
-        travel: inventedTravel,
-        posture,
-        forces: inventedForces(posture),
-        question: { kind: 'hold', loadCase: 'hook' },
-      },
-      options,
-    )
+    const forces = inventedForces(posture)
+    const question = { kind: 'hold', loadCase: 'hook' } as const
+    const picture = { design: inventedDesign, travel: inventedTravel, posture, forces, question }
+    const svg = drawn(picture, options)
     // SOURCE hand (the invented forces and the margin of the posture, 8.705°)
-    for (const words of ['>8.7°<', '>40 N<', '>310 N pushed<', '>120 N<', '>240 N·mm<', 'outside its friction circle']) {
+    for (const words of ['>8.7°<', '>40 N<', '>310 N pushed<', '>120 N<', 'outside its friction circle']) {
       expect(svg).toContain(words)
     }
+    // What the stop carries is given by nobody.
+    expect(svg).not.toContain('>240 N·mm<')
+    expect(drawn({ ...picture, forces: { ...forces, stops: [] } }, options)).toContain('>240 N·mm<')
+    const most = forces.stops.map((stop) => ({ ...stop, most_N: 200 }))
+    expect(drawn({ ...picture, forces: { ...forces, stops: most } }, options)).toContain('>120 N, at most 200 N<')
   })
 
   it('shows a push on the side as the feathers of an arrow, with its value', () => {

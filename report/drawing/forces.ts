@@ -1,5 +1,5 @@
 /** Forces of a picture as arrows: loads end at their pad, stop forces at the contact, link forces lie along their line of action. */
-import type { Point, Port, Vector } from '../../engine/index.ts'
+import type { ForcePicture, Point, Port, Vector } from '../../engine/index.ts'
 import { say } from '../tables/value-text.ts'
 import { arcArrow, arrow } from './arrows.ts'
 import type { DrawnForces, ForcesOnSheet } from './forces-on-sheet.ts'
@@ -38,7 +38,7 @@ export function drawForces(about: ForcesOnSheet): DrawnForces {
   const loads = forces.loads.map((load) => arrowFor(about, { at: load.at, force_N: load.force_N, largest, className: 'load' }))
   const stops = forces.stops
     .filter((stop) => sizeOf(stop.force_N) > SMALLEST_RATIO * largest)
-    .map((stop) => arrowFor(about, { at: stop.at, force_N: stop.force_N, largest, className: 'reaction' }))
+    .map((stop) => stopArrow(about, stop, largest))
   const links = forces.linkLines.flatMap((_, index) => linkArrows(about, index))
   const arrows = [...loads, ...stops, ...links]
   const effort = drawEffort(about)
@@ -53,6 +53,13 @@ export function drawForces(about: ForcesOnSheet): DrawnForces {
     labels: [...arrows.filter(({ words }) => words !== '').map(labelOf), ...effort.labels, ...side.labels],
     obstacles: [...arrows.flatMap(({ from, to }) => boxesAlong(from, to, 4)), ...effort.obstacles, ...side.obstacles],
   }
+}
+
+/** Beside the force of a stop stands the largest that friction at rest may leave on it. */
+function stopArrow(about: ForcesOnSheet, { at, force_N, most_N }: ForcePicture['stops'][number], largest: number): Arrow {
+  const drawn = arrowFor(about, { at, force_N, largest, className: 'reaction' })
+  if (most_N === undefined) return drawn
+  return { ...drawn, words: `${drawn.words}, at most ${say(most_N, 'N', about.units)}` }
 }
 
 function arrowFor(
@@ -111,11 +118,15 @@ function linkEnds({ design, forces, view }: ForcesOnSheet, index: number) {
 
 const NOTHING: DrawnForces = { shapes: [], labels: [], obstacles: [] }
 
-/** The effort where it acts: an arc about the drive's pin or about the part a couple acts on, an arrow at a pad. */
+/**
+ * The effort where it acts: an arc about the drive's pin or about the part a couple acts on, an arrow at a pad. What the stop carries is drawn
+ * at the stop, and nobody else gives it.
+ */
 function drawEffort(about: ForcesOnSheet): DrawnForces {
   const { effort } = about.forces
   const port = portOf(about)
-  if (effort === undefined || port === undefined || Math.abs(effort.value) < SMALLEST_N) return NOTHING
+  const isAtStop = about.forces.stops.length > 0
+  if (effort === undefined || port === undefined || isAtStop || Math.abs(effort.value) < SMALLEST_N) return NOTHING
   if (port.kind === 'force') return drawKeeper(about, { port, value: effort.value })
   const centre = centreOf(about, port)
   return centre === undefined
