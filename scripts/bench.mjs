@@ -4,15 +4,16 @@ import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
 
 const root = join(import.meta.dirname, '..')
-const outfile = join(root, 'build/bench.mjs')
+const folder = join(root, 'build')
 await build({
   absWorkingDir: root,
-  entryPoints: ['bench/run.ts'],
-  outfile,
+  entryPoints: { bench: 'bench/run.ts', 'bench-worker': 'bench/verdict-worker.ts' },
+  outdir: folder,
+  outExtension: { '.js': '.mjs' },
   bundle: true,
   platform: 'node',
   format: 'esm',
   target: 'node20',
   logLevel: 'warning',
 })
-await import(pathToFileURL(outfile).href)
+await import(pathToFileURL(join(folder, 'bench.mjs')).href)

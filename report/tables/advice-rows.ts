@@ -78,8 +78,8 @@ export function priceLines({ advice, asked, design }: DesignSpread): readonly st
   const target = percent(asked.target_ratio)
   const cheapest = prices.find(({ gain }) => yieldOf(gain).value >= asked.target_ratio)
   const verdict = cheapest
-    ? `The cheapest that comes to ${target} on these sets: ${money(cheapest.price)}`
-    : `None of them comes to ${target} on these sets`
+    ? `The cheapest of those judged that comes to ${target} on these sets: ${money(cheapest.price)}`
+    : `None of those judged comes to ${target} on these sets`
   return [...lines, verdict]
 }
 

@@ -117,7 +117,7 @@ it('what tolerances cost is told from the cheapest on, with the cheapest that re
     '8.00 crowns (invented) a set: dimension link at ±0.02 mm. 95.0 % of the sets meet everything (94.0 to 96.0 %; 512 sets judged both ways)',
     '11.00 crowns (invented) a set: dimension link as drawn. 98.0 % of the sets meet everything (97.0 to 99.0 %; 512 sets judged both ways)',
     '19.00 crowns (invented) a set: dimension link at ±0.005 mm. 99.5 % of the sets meet everything (98.5 to 100.0 %; 512 sets judged both ways)',
-    'The cheapest that comes to 99.0 % on these sets: 19.00 crowns (invented)',
+    'The cheapest of those judged that comes to 99.0 % on these sets: 19.00 crowns (invented)',
   ])
   expect(priceLines(told)).toEqual([])
 })

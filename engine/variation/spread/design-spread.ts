@@ -54,7 +54,7 @@ export interface Advice {
   readonly friction: readonly SurvivedFriction[]
   /** Absent where there is no window, no stop, or its middle is out of reach. */
   readonly stop?: CentredStop
-  /** Combinations of priced tolerances that no cheaper one beats, the cheapest first; absent where no tolerance has a price. */
+  /** Combinations of priced tolerances that no cheaper one beats, and what is drawn, the cheapest first; absent where no tolerance has a price. */
   readonly prices?: readonly PricePoint[]
 }
 

@@ -52,6 +52,16 @@ describe('what tolerances cost', () => {
     }
   })
 
+  it('is told of what is drawn as well, where a cheaper one is as good', () => {
+    const spread = finished(spreadOf(problem, { seed: 1, samples: 64 }))
+    const points = finished(priceCurve({ problem, spread, target_ratio: 0.95 }, [priced(0, 10, [[9, 0.9]])]))
+    // SOURCE property
+    expect(points.map(({ price, gain }) => [price, gain.value >= 0])).toEqual([
+      [9, true],
+      [10, true],
+    ])
+  })
+
   it('is nothing without prices', () => {
     const spread = finished(spreadOf(problem, { seed: 1, samples: 64 }))
     expect(finished(priceCurve({ problem, spread, target_ratio: 0.95 }, []))).toEqual([])

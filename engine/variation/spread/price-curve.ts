@@ -1,7 +1,7 @@
 /**
  * What tolerances cost against the share of sets that meet everything.
  *
- *     combinations of priced tolerances ─▶ yield of each, estimated ─▶ those that no cheaper one beats ─▶ these are judged set by set
+ *     combinations of priced tolerances ─▶ yield of each, estimated ─▶ those that no cheaper one beats, and what is drawn ─▶ judged set by set
  *
  * The estimate takes the margin of every requirement as a straight line over the sources, about the samples of the run:
  * m + Σ b_i Δx_i, with b_i fitted for the contributions. It only chooses what is judged; what is told was judged, on the samples of the run.
@@ -37,9 +37,9 @@ export interface CurveAsked {
 }
 
 /**
- * Judges the combinations that no cheaper one beats; yields after each.
+ * Judges the combinations that no cheaper one beats, and what is drawn; yields after each.
  *
- * @returns the cheapest first; where there are more than are judged, those whose yield is nearest to the target
+ * @returns the cheapest first, with what is drawn; where there are more than are judged, those whose yield is nearest to the target
  */
 export function* priceCurve(asked: CurveAsked, sizes: readonly PricedSize[]): Generator<AdviceProgress, readonly PricePoint[]> {
   if (sizes.length === 0) return []
@@ -85,11 +85,13 @@ function frontier(asked: CurveAsked, sizes: readonly PricedSize[]): readonly Com
     return true
   })
   const away = ({ yield_ratio }: Estimated): number => Math.abs(yield_ratio - asked.target_ratio)
-  return beaten
-    .toSorted((one, other) => away(one) - away(other))
-    .slice(0, judged_most)
-    .sort((one, other) => one.price - other.price)
+  const nearest = beaten.toSorted((one, other) => away(one) - away(other)).slice(0, judged_most)
+  // What is drawn is judged whatever the estimate says of it: it is what the others are compared with.
+  const asDrawn = cheapestFirst.filter((one) => isDrawn(one) && !nearest.includes(one))
+  return [...nearest, ...asDrawn].sort((one, other) => one.price - other.price)
 }
+
+const isDrawn = ({ tolerances }: Combination): boolean => tolerances.every(({ offer }) => offer === undefined)
 
 /** All ways to choose one tolerance a size; sizes for which there would be too many stay as drawn. */
 function combinations(sizes: readonly PricedSize[]): readonly Combination[] {
