@@ -67,9 +67,9 @@ const typedWords = ({ found, x, y, visit }: KeptReading): string =>
   `${found ?? (x === undefined ? 'taken back' : `x ${x}, y ${y}`)}${visit === 'finished' ? '' : `, ${visit}`}`
 
 function saidWords({ by, date, gauge, file, corrects, reason, who, made }: KeptReading): string {
-  const measured = [...(by === undefined ? [] : [`measured by ${by}`]), ...(date === undefined ? [] : [`on ${date}`])]
+  const measured = `measured${by === undefined ? '' : ` by ${by}`}${date === undefined ? '' : ` on ${date}`}`
   return [
-    ...measured,
+    ...(by === undefined && date === undefined ? [] : [measured]),
     ...(gauge === undefined ? [] : [gauge]),
     ...(reason === undefined ? [] : [`corrects ${corrects}: ${reason}`]),
     `entered ${momentText(made)} by ${who}${file === undefined ? '' : ` from ${file}`}`,

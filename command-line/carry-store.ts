@@ -32,7 +32,7 @@ export async function importStore(path: string, asked: StoreAsked): Promise<void
 function designText({ name, came, as, ...more }: BroughtIn): string {
   const along = cameAlong(more)
   if (came === 'there') return as === name ? `${name}: nothing new` : `${name}: nothing new; it came in as ${as} before`
-  if (came === 'further') return `${name}: goes on, with ${along === '' ? 'a later draft' : `${along} more`}`
+  if (came === 'further') return `${name}: goes on; ${along === '' ? 'a later draft' : along} came to it`
   const beside = as === name ? '' : `; the ${name} here is another and is left as it is`
   return `${as}: new, ${along === '' ? 'a draft' : along}${beside}`
 }
