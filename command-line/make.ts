@@ -77,7 +77,9 @@ async function make(
   }
   if (out !== undefined) {
     const drawings = { paper, projection: views, ...(file.revision !== undefined && { revision: file.revision }) }
-    terminal.writeError(await writeShopPack({ folder: out, shop: read.value, home: terminal.home, drawings }))
+    terminal.writeError(
+      await writeShopPack({ folder: out, shop: read.value, home: terminal.home, drawings, tellProgress: terminal.tellProgress }),
+    )
   }
   const compared = against === undefined ? undefined : await comparedWith(against, { named, shop: read.value }, terminal)
   if (against !== undefined && compared === undefined) return exitStatus.refused

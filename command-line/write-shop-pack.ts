@@ -2,9 +2,10 @@ import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { ShopDesign } from '../engine/index.ts'
 import { type DrawingsAsked, packName } from '../report/index.ts'
-import { shopPack } from '../server/index.ts'
+import { type PackStep, shopPack } from '../server/index.ts'
 import { typesetterAt } from '../typesetting/index.ts'
 import { asWrongUse } from './design-file.ts'
+import type { Terminal } from './terminal.ts'
 
 interface Packed {
   readonly folder: string
@@ -12,6 +13,7 @@ interface Packed {
   /** Folder of the program, where its templates stand. */
   readonly home: string
   readonly drawings: DrawingsAsked
+  readonly tellProgress: Terminal['tellProgress']
 }
 
 /**
@@ -20,8 +22,11 @@ interface Packed {
  * @returns what was written and what was not, a line each
  * @throws WrongUse when the folder cannot be written to
  */
-export async function writeShopPack({ folder, shop, home, drawings }: Packed): Promise<string> {
-  const { files, zip, left } = await shopPack(shop, { typeset: typesetterAt(home), drawings })
+export async function writeShopPack({ folder, shop, home, drawings, tellProgress }: Packed): Promise<string> {
+  const onStep = ({ doing, done, of }: PackStep) =>
+    tellProgress?.(`${doing}: step ${done + 1} of ${of}; Ctrl-C ends it, and nothing is written`)
+  const { files, zip, left } = await shopPack(shop, { typeset: typesetterAt(home), drawings, onStep })
+  tellProgress?.('')
   const packed = packName(shop.variation.design.name, drawings.revision)
   try {
     await mkdir(folder, { recursive: true })

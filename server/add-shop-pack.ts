@@ -6,6 +6,7 @@ import { paperNames, usualDrawings } from '../report/index.ts'
 import type { Typesetter } from '../typesetting/index.ts'
 import { bodyAtMost } from './body-limit.ts'
 import { documentLimit_bytes, documentText } from './document-text.ts'
+import { LINES_TYPE, linesOfWork } from './lines-of-work.ts'
 import { shopPack } from './shop-pack.ts'
 
 const drawingsAsked = z.object({
@@ -19,7 +20,8 @@ const drawingsAsked = z.object({
 
 /**
  * `POST /api/shop-pack?name=…&paper=…&views=…&revision=…` with a design file as `application/json` → the pack as a zip; what is not in it stands in the header
- * `X-Left-Out`, a JSON list. Status 422 with `{ problems }` when the design is refused.
+ * `X-Left-Out`, a JSON list. With `Accept: application/x-ndjson` a line for each step
+ * comes before, `{ doing, done, of }`, and the pack in the last one, `{ zip, left }`, in base64; who stops reading stops the work. Status 422 with `{ problems }` when the design is refused.
  */
 export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
   app.post('/api/shop-pack', bodyAtMost(documentLimit_bytes), async (context) => {
@@ -40,10 +42,14 @@ export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
     const read = text.problems === undefined ? readShopDesign(text.value, name.data) : text
     if (read.problems !== undefined) return context.json({ problems: read.problems }, 422)
     const { paper, views: projection, revision } = drawn.data
-    const { zip, left } = await shopPack(read.value, {
-      typeset,
-      drawings: { paper, projection, ...(revision !== undefined && { revision }) },
-    })
+    const asked = { typeset, drawings: { paper, projection, ...(revision !== undefined && { revision }) } }
+    if (context.req.header('accept') === LINES_TYPE) {
+      return linesOfWork(async (onStep, signal) => {
+        const { zip, left } = await shopPack(read.value, { ...asked, onStep, signal })
+        return { zip: Buffer.from(zip).toString('base64'), left }
+      })
+    }
+    const { zip, left } = await shopPack(read.value, asked)
     return context.body(zip, 200, { 'Content-Type': 'application/zip', 'X-Left-Out': encodeURIComponent(JSON.stringify(left)) })
   })
 }

@@ -1,5 +1,6 @@
 /** Everything that goes to the shop in one zip, with a list of checksums by which the shop sees that nothing was lost on the way. */
 import { createHash } from 'node:crypto'
+import { setImmediate as nextTurn } from 'node:timers/promises'
 import { type Zippable, zipSync } from 'fflate'
 import type { ShopDesign } from '../engine/index.ts'
 import { type DrawingsAsked, shopFiles } from '../report/index.ts'
@@ -26,12 +27,29 @@ export interface PackAsked {
   /** Where there is none, or it does not load here, the pack goes without the PDF and says so. */
   readonly typeset?: Typesetter | undefined
   readonly drawings?: DrawingsAsked | undefined
+  /** Told before each step. */
+  readonly onStep?: ((step: PackStep) => void) | undefined
+  /** Ends the work between two steps, and the typesetter at once; the promise is then rejected with its reason. */
+  readonly signal?: AbortSignal | undefined
 }
 
+/** What is being made, and how many steps of how many are done. */
+export interface PackStep {
+  readonly doing: string
+  readonly done: number
+  readonly of: number
+}
+
+const STEPS = ['drawings, solids and lists', 'the drawings as one PDF', 'checksums and zip'] as const
+
 /** @param shop as it goes to the shop */
-export async function shopPack(shop: ShopDesign, { typeset, drawings: asked }: PackAsked): Promise<ShopPack> {
+export async function shopPack(shop: ShopDesign, packed: PackAsked): Promise<ShopPack> {
+  const { typeset, drawings: asked, signal } = packed
+  await begin(0, packed)
   const { files: texts, drawings, left } = shopFiles(shop, asked)
-  const pdf = await typesetDrawings(() => typeset?.([drawings]))
+  await begin(1, packed)
+  const pdf = await typesetDrawings(() => typeset?.([drawings], signal && { signal }))
+  await begin(2, packed)
   const files: PackedFile[] = [
     ...texts.map(({ name, text }) => ({ name, bytes: Uint8Array.from(Buffer.from(text)) })),
     ...(pdf.bytes === undefined ? [] : [{ name: 'drawings.pdf', bytes: pdf.bytes }]),
@@ -40,6 +58,13 @@ export async function shopPack(shop: ShopDesign, { typeset, drawings: asked }: P
   const all = [...files, { name: 'checksums.sha256', bytes: Uint8Array.from(Buffer.from(sums)) }]
   const entries: Zippable = Object.fromEntries(all.map(({ name, bytes }) => [name, bytes]))
   return { files: all, zip: zipSync(entries, { mtime: NO_TIME }), left: [...left, ...(pdf.why === undefined ? [] : [pdf.why])] }
+}
+
+/** Lets others in before a step: a reader who has left is noticed only then. */
+async function begin(done: number, { onStep, signal }: PackAsked): Promise<void> {
+  onStep?.({ doing: STEPS[done], done, of: STEPS.length })
+  await nextTurn()
+  signal?.throwIfAborted()
 }
 
 /** @returns the bytes, or why there are none */

@@ -1,28 +1,57 @@
 import type { DrawingsAsked } from '../../report/index.ts'
 import { reasonOf } from '../state/server-words.ts'
 
+/** What is being made, and how many steps of how many are done. */
+export interface PackStep {
+  readonly doing: string
+  readonly done: number
+  readonly of: number
+}
+
 interface Wanted {
   readonly text: string
   readonly name: string
   readonly asked: DrawingsAsked
+  readonly onStep: (step: PackStep) => void
+  /** Stops the work at the server too. */
+  readonly signal: AbortSignal
+}
+
+interface Pack {
+  readonly zip: Blob
+  readonly left: readonly string[]
 }
 
 /**
- * Asks the server for what goes to the shop.
+ * Asks the server for what goes to the shop, and tells its steps as they begin.
  *
  * @returns the zip, and what is not in it and why
- * @throws Error in words when there is none
+ * @throws Error in words when there is none, and when it was stopped
  */
-export async function fetchPack({
-  text,
-  name,
-  asked,
-}: Wanted): Promise<{ readonly zip: Blob; readonly left: readonly string[] }> {
+export async function fetchPack({ text, name, asked, onStep, signal }: Wanted): Promise<Pack> {
   const { paper, projection: views, revision } = asked
   const words = new URLSearchParams({ name, paper, views, ...(revision !== undefined && { revision }) })
-  const request = { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: text }
-  const response = await fetch(`/api/shop-pack?${words}`, request)
-  if (!response.ok) throw new Error(await reasonOf(response))
-  const left = JSON.parse(decodeURIComponent(response.headers.get('X-Left-Out') ?? '[]')) as readonly string[]
-  return { zip: await response.blob(), left }
+  const headers = { 'Content-Type': 'application/json', Accept: 'application/x-ndjson' }
+  const response = await fetch(`/api/shop-pack?${words}`, { method: 'POST', headers, body: text, signal })
+  if (!response.ok || response.body === null) throw new Error(await reasonOf(response))
+  for await (const line of linesOf(response.body)) {
+    const told = JSON.parse(line) as PackStep | { readonly zip: string; readonly left: readonly string[] }
+    if ('zip' in told) return { zip: new Blob([bytesOf(told.zip)], { type: 'application/zip' }), left: told.left }
+    onStep(told)
+  }
+  throw new Error('the server broke off before the pack was done')
+}
+
+async function* linesOf(body: ReadableStream<Uint8Array<ArrayBuffer>>): AsyncGenerator<string> {
+  const reader = body.pipeThrough(new TextDecoderStream()).getReader()
+  let rest = ''
+  for (let read = await reader.read(); !read.done; read = await reader.read()) {
+    const lines = (rest + read.value).split('\n')
+    rest = lines.pop() ?? ''
+    yield* lines
+  }
+}
+
+function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
+  return Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))
 }

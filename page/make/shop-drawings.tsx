@@ -1,12 +1,9 @@
 import { memo, useMemo, useState } from 'react'
 import type { Evaluation, ShopDesign } from '../../engine/index.ts'
-import { type DrawingsAsked, drawingSheets, type PaperName, packName, paperNames, sheetShape } from '../../report/index.ts'
+import { type DrawingsAsked, drawingSheets, type PaperName, paperNames, sheetShape } from '../../report/index.ts'
 import { Drawn } from '../parts/drawn.tsx'
-import { DeedLine } from '../revisions/deed-line.tsx'
-import { saveFile } from '../revisions/save-file.ts'
-import { useDeed } from '../revisions/use-deed.ts'
-import { fetchPack } from './fetch-pack.ts'
 import styles from './make.module.css'
+import { SavePack } from './save-pack.tsx'
 
 /** A design with its text and its name here. */
 export interface PackedDesign {
@@ -81,30 +78,5 @@ function Choice({ label, value, choose, children }: Chosen) {
         ))}
       </select>
     </label>
-  )
-}
-
-function SavePack({ text, name, asked }: { readonly text: string; readonly name: string; readonly asked: DrawingsAsked }) {
-  const deed = useDeed()
-  const save = () =>
-    deed.run('Drawings, solids and lists are being made …', async () => {
-      const { zip, left } = await fetchPack({ text, name, asked })
-      const file = packName(name, asked.revision)
-      saveFile(zip, file)
-      return [`Saved as ${file}, with a list of checksums.`, ...left].join(' ')
-    })
-  return (
-    <div className="screen-only">
-      <p>
-        <button type="button" className="plain" disabled={deed.doing !== undefined} onClick={save}>
-          Save all that goes to the shop
-        </button>
-      </p>
-      <DeedLine {...deed} />
-      <p className="aside">
-        One zip: drawings as SVG and PDF, solids as STEP and STL, parts list, inspection plan and a note to the coater. The same
-        design gives the same file.
-      </p>
-    </div>
   )
 }
