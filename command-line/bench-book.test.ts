@@ -30,6 +30,16 @@ beforeAll(async () => {
 const bring = (path: string, ...more: readonly string[]) => run('import-readings', 'heron', 'L7', path, '--who', 'K1', ...more)
 const exported = async (on = run) => (await on('export-readings', 'heron', 'L7')).output
 
+it('enter-gauge adds what its certificate leaves open to a reading', async () => {
+  const gauge = ['--resolution', '0.01', '--calibrated', '2031-01-02', '--who', 'K1']
+  expect((await run('enter-gauge', 'heron', 'caliper 1', '--uncertainty', '0.02 mm', ...gauge)).output).toContain('2031-01-02')
+  expect((await run('enter-gauge', 'heron', 'caliper 2', '--uncertainty', '0.02 N', ...gauge)).status).toBe(3)
+  const path = table('gauged.csv', 'serial,characteristic,found,gauge', `A-007,${LINK},24.5,caliper 1`)
+  expect((await bring(path)).status).toBe(0)
+  // SOURCE hand: 24.5 ± 0.02
+  expect(await exported()).toContain('24.48,24.52')
+})
+
 describe('import-readings', () => {
   it('looks first, tells which column it takes for what, and keeps all rows once', async () => {
     const path = table('box.csv', 'Teil;Merkmal;Wert;Wer;Note', `A-001;${LINK};24,507;K2;=1+1`, `A-002;${LINK};24,51;K2;`)
@@ -42,7 +52,7 @@ describe('import-readings', () => {
     expect(looked.errors).toContain('decimals are commas')
     expect((await bring(path, ...columns)).output).toContain('2 readings')
     expect(await bring(path, ...columns)).toMatchObject({ status: 3, errors: expect.stringContaining('in before') })
-    expect((await run('lots', 'heron')).output).toMatch(/L7 +1 +2 +2 +2031-04-05/)
+    expect((await run('lots', 'heron')).output).toMatch(/L7 +1 +3 +3 +2031-04-05/)
   })
 
   it('refuses by row and column, asks about what is far outside, and keeps nothing of either', async () => {
@@ -80,6 +90,19 @@ it('what is exported and imported elsewhere gives equal records, and into the sa
   const first = await exported()
   expect(first).toContain("'=K3")
   const other = benchIn('two')
+  await other(
+    'enter-gauge',
+    'heron',
+    'caliper 1',
+    '--resolution',
+    '0.01',
+    '--uncertainty',
+    '0.02',
+    '--calibrated',
+    '2031-01-02',
+    '--who',
+    'K1',
+  )
   const file = table('L7.csv', first)
   expect((await other('import-readings', 'heron', 'L7', file, '--who', 'K1', '--as-read')).errors).not.toContain('refused')
   // SOURCE property: numbers of readings begin at 1 in both stores; only the file that they came from is another

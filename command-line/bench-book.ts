@@ -1,4 +1,5 @@
 import { type Command, Option } from 'commander'
+import { enterGauge, type GaugeAsked } from './bench-gauge.ts'
 import { importReadings, type ReadingsAsked } from './bench-import.ts'
 import { beginLot, exportReadings, listLots } from './bench-lots.ts'
 import { showSerial } from './bench-serial.ts'
@@ -12,6 +13,7 @@ interface StoreOption {
   readonly store?: string
 }
 type Begin = StoreOption & { readonly revision: string; readonly who: string; readonly note?: string }
+type Gauged = StoreOption & Omit<GaugeAsked, 'name' | 'gauge' | 'store'>
 type Import = StoreOption & Omit<ReadingsAsked, 'name' | 'lot' | 'path'>
 
 const TABLE = `
@@ -23,9 +25,17 @@ Examples
   fingerwright import-readings heron L7 box.csv --who K1 --column found=Wert --column "by=Wer" --decimal comma`
 
 /** Adds the commands of the bench book: lots, readings in and out, and what is known of a serial number. */
-export function addBenchBook(program: Command, { terminal, end }: Ends): void {
+export function addBenchBook(program: Command, ends: Ends): void {
   const command = (words: string, description: string) =>
     program.command(words).description(description).option('--store <FOLDER>', STORE).argument('<NAME>', NAME)
+  addLots(command, ends)
+  addReadings(command, ends)
+}
+
+/** Begins a command about a design of the store. */
+type Begun = (words: string, description: string) => Command
+
+function addLots(command: Begun, { terminal, end }: Ends): void {
   command('lots', 'list the lots of a design: revision, sets, readings').action((name: string, { store }: StoreOption) =>
     listLots(name, { store, terminal }),
   )
@@ -35,6 +45,16 @@ export function addBenchBook(program: Command, { terminal, end }: Ends): void {
     .requiredOption('--who <WHO>', WHO)
     .option('--note <WORDS>', 'what else is to be known of it')
     .action(async (name: string, lot: string, options: Begin) => end(await beginLot({ name, lot, ...options }, terminal)))
+  command('enter-gauge', 'enter a gauge, or its next calibration; every design of the store has it then')
+    .argument('<GAUGE>', 'what it is called')
+    .requiredOption('--resolution <SIZE>', 'the least step that it shows, in mm where no unit stands')
+    .requiredOption('--uncertainty <SIZE>', 'what its certificate leaves open either way')
+    .requiredOption('--calibrated <DAY>', 'day of its calibration, such as 2031-04-05')
+    .requiredOption('--who <WHO>', WHO)
+    .action(async (name: string, gauge: string, options: Gauged) => end(await enterGauge({ name, gauge, ...options }, terminal)))
+}
+
+function addReadings(command: Begun, { terminal, end }: Ends): void {
   command('import-readings', 'bring readings of a lot from a table into the bench book')
     .argument('<LOT>', 'lot that was begun')
     .argument('<FILE.csv>', 'table of readings')
