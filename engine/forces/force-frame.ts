@@ -19,9 +19,9 @@
  */
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
-import { dot, normalise, type PathNode } from '../motion/path.ts'
+import { dot, type PathNode } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
-import { factor, solve, solveTransposed } from '../numbers/lu.ts'
+import { factor, solveTransposed } from '../numbers/lu.ts'
 import { readDyads, respondByDyads } from './dyad-responses.ts'
 import type { ForceRoom, Wall } from './force-room.ts'
 
@@ -45,21 +45,6 @@ export interface FramePair {
 /** @returns undefined where the closure equations do not fix the parts (two ways on) */
 export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, 'posture' | 'tangent'>): FramePair | undefined {
   return respondsAt(room, posture) || factorWith(room, posture, tangent) ? framePair(room, posture, tangent) : undefined
-}
-
-/**
- * Frames at a posture whose tangent is not known yet, from one factoring for both.
- *
- * @param along tangent of a neighbour, which gives the closing sense
- */
-export function framesAlong(room: ForceRoom, posture: Float64Array, along: Float64Array): FramePair | undefined {
-  respondsAt(room, posture)
-  if (!factorWith(room, posture, along)) return undefined
-  const tangent = room.stock(room.mechanism.columns_count)
-  tangent[room.mechanism.rows_count] = 1
-  solve(room.lu, tangent)
-  normalise(tangent)
-  return framePair(room, posture, tangent)
 }
 
 /** Whether the closed form gives the responses at a posture. */
