@@ -57,6 +57,24 @@ it('has strengths in the order that nature asks for', () => {
   expect(Math.round(tableMaterials.get('phosphor bronze')?.ultimate_MPa ?? 0)).toBe(483)
 })
 
+it.each([
+  // SOURCE book (MIL-HDBK-5J, 2003, table 3.6.2.0(b), from memory: 35, 42, 27 and in a hole 56 and 88 ksi)
+  { name: '6061-T6', found: [241, 290, 186, 386, 607] },
+  // SOURCE book (MIL-HDBK-5J, 2003, table 3.7.6.0, from memory: 66, 77, 46 and in a hole 92 and 123 ksi)
+  { name: '7075-T6', found: [455, 531, 317, 634, 848] },
+  // SOURCE book (MIL-HDBK-5J, 2003, table 2.6.9.0, from memory: 170, 190 and 123 ksi)
+  { name: '17-4PH H900', found: [1172, 1310, 848] },
+  // SOURCE book (MIL-HDBK-5J, 2003, table 5.4.1.0, from memory: 120 and 130 ksi)
+  { name: 'Ti-6Al-4V', found: [827, 896] },
+  // SOURCE standard (ASTM A240 and A276, minima of annealed 304 and 316, from memory)
+  { name: '304', found: [205, 515] },
+  { name: '316', found: [205, 515] },
+])('$name bears what its source says', ({ name, found }) => {
+  const row = tableMaterials.get(name)
+  const strengths = [row?.yield_MPa, row?.ultimate_MPa, row?.shear_MPa, row?.bearingYield_MPa, row?.bearingUltimate_MPa]
+  expect(strengths.flatMap((strength) => (strength === undefined ? [] : [Math.round(strength)]))).toEqual(found)
+})
+
 it.each([...tableMaterials])('has a plausible row for %s', (_, row) => {
   const { yield_MPa = 0, ultimate_MPa = yield_MPa, shear_MPa, bearingYield_MPa, bearingUltimate_MPa, fatigue_MPa } = row
   // SOURCE property (a material yields before it breaks, shears below its tension, bears more in a hole than in a bar, and tires below half)

@@ -38,6 +38,16 @@ describe('what gives first', () => {
     for (const { figure: id, margin } of ranked) expect(figure(evaluated, id).value).toBe(margin)
   })
 
+  it('says of every allowable whose it is and where that is written', () => {
+    for (const { id, value, working } of evaluated.figures) {
+      // What is a force, a way or a turn of its own is no property of a material.
+      if (!/^strength\.(pin|part|link|stop|spring|screw)\./.test(id) || value === undefined || /room$|separation$/.test(id))
+        continue
+      const material = working.inputs.find(({ name }) => name === 'material')
+      expect(material?.from?.length ?? 0, id).toBeGreaterThan(10)
+    }
+  })
+
   it('has no less margin anywhere under a load case taken away', () => {
     // SOURCE property (the least over fewer states)
     const gone = heron.loadCases.findIndex(({ id }) => id === 'carry')

@@ -68,12 +68,13 @@ function withoutMargin({ why, spared }: NotFound, unknown: string | undefined): 
 }
 
 function inputsOf(survey: Survey, { margin, state, part }: Found): readonly WorkingValue[] {
-  const { allowable, factor, unit, says } = margin.limit
+  const { allowable, factor, unit, says, material } = margin.limit
   return [
     ...(state ? [line('load case', state.loadCase, 'words', `loadCases.${state.loadCase}`)] : []),
     ...(state ? [line('doing', state.doing, 'words'), line('at drive', state.drive, driveUnit(survey))] : []),
     ...(part === undefined ? [] : [line('part', part, 'words', `parts.${part}`)]),
     line('how it gives way', says, 'words'),
+    ...(material ? [line('material', material.name, 'words', material.source)] : []),
     ...(allowable === undefined ? [] : [line('allowable', allowable, unit ?? 'MPa')]),
     survey.design.factors ? line('factor', factor, '1', 'factors') : line(`factor, ${NOT_STATED}`, factor, '1'),
   ]

@@ -9,6 +9,7 @@ function lived(line: LifeLine, cycles: number, shares: Readonly<Record<string, n
   const ultimate_MPa = line.short_MPa / 0.75
   return {
     line: { ...line, ultimate_MPa },
+    material: { name: 'plain', source: 'invented' },
     strength_MPa: strength(1),
     ultimate_MPa,
     shares: new Map(

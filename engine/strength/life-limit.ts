@@ -5,8 +5,8 @@ import type { Limit } from './margin.ts'
 import type { StrengthStep } from './strength.ts'
 
 /** The limit of all closings together. @param factor on every stress */
-export function lifeLimit({ strength_MPa }: Life, { amplitude_MPa }: Together<SwingUnder>, factor: number): Limit {
-  return { says: 'cracks', stress: amplitude_MPa, allowable: strength_MPa, factor }
+export function lifeLimit({ strength_MPa, material }: Life, { amplitude_MPa }: Together<SwingUnder>, factor: number): Limit {
+  return { says: 'cracks', stress: amplitude_MPa, allowable: strength_MPa, material, factor }
 }
 
 /** What is borne, and where shares are stated how the closings add up. */

@@ -7,6 +7,7 @@ import type { Borne } from './fatigue.ts'
 /** What a material bears for all closings of the stated life. */
 export interface Life extends Borne {
   readonly line: MaterialLine
+  readonly material: Pick<Material, 'name' | 'source'>
   /** Of each load case by its id; absent where the document states no shares, and each closing counts for the worst load case. */
   readonly shares?: ReadonlyMap<string, ShareOfLife>
 }
@@ -30,7 +31,7 @@ export function life({ use, loadCases }: Design, material: Material, cycled: Cyc
     return { missing: `${known}, and the stated life has more closings` }
   }
   const { ultimate_MPa } = line
-  return { line, strength_MPa, ultimate_MPa, ...(use.shares && { shares: sharesOf({ use, loadCases }, line) }) }
+  return { line, material, strength_MPa, ultimate_MPa, ...(use.shares && { shares: sharesOf({ use, loadCases }, line) }) }
 }
 
 function sharesOf({ use, loadCases }: { readonly use: Use } & Pick<Design, 'loadCases'>, line: MaterialLine) {

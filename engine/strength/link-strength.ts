@@ -73,6 +73,7 @@ function buckled({ factors }: StrengthBench, part: Part, { most, section, length
     stress: most.force_N,
     unit: 'N',
     allowable: critical.force_N,
+    material: part.material,
     factor: factors.ultimate,
   } as const
   return foundAt({ limits: [limit], steps }, { state: most.state }, '')

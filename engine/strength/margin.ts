@@ -1,4 +1,5 @@
 /** Margins of safety: allowable / (factor × stress) − 1. Zero is just enough, one is twice what is needed. */
+import type { Material } from '../design/design.ts'
 
 /** One way to fail: a stress against what the material bears. */
 export interface Limit {
@@ -9,6 +10,8 @@ export interface Limit {
   readonly unit?: 'N' | 'mm' | '1'
   /** In the stress's unit; absent where nobody has stated it. */
   readonly allowable: number | undefined
+  /** Whose allowable it is, where a material's row states it. */
+  readonly material?: Pick<Material, 'name' | 'source'>
   /** What the allowable is of the material, e.g. `yield strength`, where it may be missing. */
   readonly property?: string
   readonly factor: number

@@ -20,8 +20,8 @@ const ULTIMATE = 'ultimate strength'
 /** Limits of a tension or bending stress, MPa. */
 export function tensionLimits(material: Material, stress: number, factors: Factors): readonly Limit[] {
   return [
-    { says: 'yields', stress, allowable: material.yield_MPa, property: YIELD, factor: factors.yield },
-    { says: 'breaks', stress, allowable: material.ultimate_MPa, property: ULTIMATE, factor: factors.ultimate },
+    { says: 'yields', stress, allowable: material.yield_MPa, property: YIELD, material, factor: factors.yield },
+    { says: 'breaks', stress, allowable: material.ultimate_MPa, property: ULTIMATE, material, factor: factors.ultimate },
   ]
 }
 
@@ -29,8 +29,8 @@ export function tensionLimits(material: Material, stress: number, factors: Facto
 export function shearLimits(material: Material, stress: number, factors: Factors): readonly Limit[] {
   const { shear_MPa = inShear(material.ultimate_MPa) } = material
   return [
-    { says: 'yields in shear', stress, allowable: inShear(material.yield_MPa), property: YIELD, factor: factors.yield },
-    { says: 'shears off', stress, allowable: shear_MPa, property: ULTIMATE, factor: factors.ultimate },
+    { says: 'yields in shear', stress, allowable: inShear(material.yield_MPa), property: YIELD, material, factor: factors.yield },
+    { says: 'shears off', stress, allowable: shear_MPa, property: ULTIMATE, material, factor: factors.ultimate },
   ]
 }
 
@@ -42,7 +42,14 @@ function inShear(strength_MPa: number | undefined): number | undefined {
 export function bearingLimits(material: Material, stress: number, factors: Factors): readonly Limit[] {
   const { bearingYield_MPa = material.yield_MPa, bearingUltimate_MPa = material.ultimate_MPa } = material
   return [
-    { says: 'is dented by its pin', stress, allowable: bearingYield_MPa, property: YIELD, factor: factors.yield },
-    { says: 'breaks under its pin', stress, allowable: bearingUltimate_MPa, property: ULTIMATE, factor: factors.ultimate },
+    { says: 'is dented by its pin', stress, allowable: bearingYield_MPa, property: YIELD, material, factor: factors.yield },
+    {
+      says: 'breaks under its pin',
+      stress,
+      allowable: bearingUltimate_MPa,
+      property: ULTIMATE,
+      material,
+      factor: factors.ultimate,
+    },
   ]
 }

@@ -48,6 +48,20 @@ describe('a screw turned in with a torque', () => {
     expect(Math.abs((stressArea(threadNamed(name)) * classNamed('8.8').proof_MPa) / load - 1)).toBeLessThan(0.007)
   })
 
+  it.each([
+    // SOURCE standard (ISO 3506-1, tensile strength and 0.2 % proof stress of stainless screws, from memory)
+    { name: 'A2-50', tensile: 500, proof: 210 },
+    { name: 'A2-70', tensile: 700, proof: 450 },
+    { name: 'A2-80', tensile: 800, proof: 600 },
+    // SOURCE standard (ISO 898-1, proof stress above and tensile strength of 10.9 and 12.9, from memory)
+    { name: '10.9', tensile: 1040, proof: 830 },
+    { name: '12.9', tensile: 1220, proof: 970 },
+  ])('of class $name bears what the standard says', ({ name, tensile, proof }) => {
+    const { tensile_MPa, proof_MPa } = classNamed(name)
+    expect(tensile_MPa).toBeCloseTo(tensile, 9)
+    expect(proof_MPa).toBeCloseTo(proof, 9)
+  })
+
   it('has the preload of the worked example', () => {
     // SOURCE book (Jindal, Machine Design, ex. 9-5, p. 268, by a notebook that quotes it: M14, 115 mm², 0.75 × 650 MPa, K 0.2: 156.97 N·m)
     const thread = { ...threadNamed('M8'), diameter_mm: 14 }

@@ -67,16 +67,24 @@ interface Pulled {
   readonly pull: number | string | undefined
 }
 
-function proofOf({ thread, class: { proof_MPa } }: Screw, tension_N: number, steps: readonly StrengthStep[]): Strength {
+function proofOf({ thread, class: of }: Screw, tension_N: number, steps: readonly StrengthStep[]): Strength {
   const area_mm2 = stressArea(thread)
   return found(
-    [{ says: 'is stretched for good', stress: tension_N / area_mm2, allowable: proof_MPa, factor: PROOF_FACTOR }],
+    [
+      {
+        says: 'is stretched for good',
+        stress: tension_N / area_mm2,
+        allowable: of.proof_MPa,
+        material: of,
+        factor: PROOF_FACTOR,
+      },
+    ],
     steps,
   )
 }
 
 function strippingOf(
-  { thread, class: { tensile_MPa }, engagement_mm }: Screw,
+  { thread, class: of, engagement_mm }: Screw,
   { id, material }: Part,
   {
     tension_N,
@@ -85,6 +93,7 @@ function strippingOf(
   }: { readonly tension_N: number; readonly factors: Factors; readonly steps: readonly StrengthStep[] },
 ): Strength {
   if (!material) return { why: `parts.${id} states no material` }
+  const { tensile_MPa } = of
   const shear = material.shear_MPa
   if (shear === undefined) return { why: `material ${material.name} states no strength in shear` }
   const { internal_mm, external_mm } = strippingAreas(thread)
@@ -95,12 +104,14 @@ function strippingOf(
       says: 'strips the thread of its part',
       stress: tension_N / (internal_mm * engagement_mm),
       allowable: shear,
+      material,
       factor: factors.ultimate,
     },
     {
       says: 'strips its own thread',
       stress: tension_N / (external_mm * engagement_mm),
       allowable: SHEAR_OF_TENSILE_ratio * tensile_MPa,
+      material: of,
       factor: factors.ultimate,
     },
   ]

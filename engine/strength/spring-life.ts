@@ -47,7 +47,7 @@ export function lifeLimit(wire: WireInUse, stressing: Stressing, swing: Swing): 
   const ultimate = isBent(stressing) ? tensile : SHEAR_OF_TENSILE_ratio * tensile
   const strength_MPa = point.amplitude_MPa / (1 - point.mean_MPa / ultimate)
   const limit = fatigueLimit(swing, { strength_MPa, ultimate_MPa: ultimate }, LIFE_FACTOR)
-  return { ...limit, says: `breaks, ${stressing}, ${lifeWords(wire)}` }
+  return { ...limit, material: wire.material, says: `breaks, ${stressing}, ${lifeWords(wire)}` }
 }
 
 /** Said where the row of a wire does not hold for its diameter. */

@@ -167,7 +167,7 @@ function setLimit(wire: WireInUse, stress: number, share: number): Limit | strin
   const tensile = wireStrength(wire.material, wire.wire_mm)
   return tensile === undefined
     ? strengthMissing(wire)
-    : { says: 'takes a set', stress, allowable: share * tensile, factor: SET_FACTOR }
+    : { says: 'takes a set', stress, allowable: share * tensile, material: wire.material, factor: SET_FACTOR }
 }
 
 /** The least margin of limits that are all known; one that is not known leaves it open, unless another falls short by itself. */

@@ -46,7 +46,7 @@ export function stopStrength({ mechanism, factors }: StrengthBench, { stop, forc
 function limitOf(material: Material | undefined, stress: number, factor: number): Limit {
   const { yield_MPa } = material ?? {}
   const allowable = yield_MPa === undefined ? undefined : TRESCA_ratio * yield_MPa
-  return { says: 'is dented for good', stress, allowable, property: 'yield strength', factor }
+  return { says: 'is dented for good', stress, allowable, property: 'yield strength', factor, ...(material && { material }) }
 }
 
 /** The body that yields first. */
