@@ -28,6 +28,15 @@ describe('springs', () => {
     expect(readDesign(JSON.stringify({ ...example, springs: { return: spring } })).problems).toBeUndefined()
   })
 
+  it('calls no room what rounding leaves of it', async () => {
+    const roomy = { ...example.springs.return, room: { outside: '14 mm', width: '15 mm' } }
+    const input = JSON.stringify({ ...example, springs: { return: roomy } })
+    const { output } = await tryCommand(['springs', '-'], { input })
+    // SOURCE property (a coil as wide as its room leaves nothing around it)
+    expect(output).toMatch(/ 14\.0 .* 0 and 0\.91\n/)
+    expect(output).not.toContain('10⁻')
+  })
+
   it('asks for the room that is not stated, and for a spring that there is', async () => {
     const { room: _, ...roomless } = example.springs.return
     const input = JSON.stringify({ ...example, springs: { return: roomless } })

@@ -58,8 +58,13 @@ function rowOf({ spring, range, ready, checks, least, leftAround_mm, leftAlong_m
     set: margin('set'),
     life: margin('fatigue'),
     least: number(least, 2),
-    left: [leftAround_mm, ...(leftAlong_mm === undefined ? [] : [leftAlong_mm])].map((room) => number(room, 2)).join(' and '),
+    left: [leftAround_mm, ...(leftAlong_mm === undefined ? [] : [leftAlong_mm])].map(roomText).join(' and '),
   }
+}
+
+/** To a micrometre: what is left of equal sizes is rounding, and no room. */
+function roomText(room_mm: number): string {
+  return number(Number(room_mm.toFixed(3)), 2)
 }
 
 /** A rate in N·mm a degree or in N/mm. */
