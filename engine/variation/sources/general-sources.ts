@@ -1,12 +1,12 @@
 /**
- * Sizes without a tolerance of their own: places of holes without a zone, diameters, edges and round stops. The class that the document names
+ * Sizes without a tolerance of their own: places of holes without a zone, diameters, edges, round stops and directions of slots. The class that the document names
  * gives them one; without a class, and below 0.5 mm, they have none and are told. What is computed from a dimension with a tolerance follows
  * that, and a coordinate of 0 is where the others are measured from.
  */
 import type { Design } from '../../design/design.ts'
 import type { Document } from '../../design/document.ts'
 import { placeWords } from '../../design/edit/field-words.ts'
-import { generalDeviation_mm } from '../../design/fits/general-tolerance.ts'
+import { generalDeviation_mm, generalDeviation_rad } from '../../design/fits/general-tolerance.ts'
 import { variationUnstated } from '../../design/read-variation-rules.ts'
 import { readExpression } from '../../numbers/expression.ts'
 import { namesIn } from '../../numbers/measure.ts'
@@ -26,11 +26,20 @@ interface PlainSize {
   readonly value_mm: number
 }
 
+/** The direction of a slot, whose shorter side is its own length. */
+interface PlainDirection {
+  readonly place: string
+  readonly words: string
+  readonly value_rad: number
+  readonly side_mm: number
+}
+
 /** Sources of sizes without a tolerance. */
 export function generalSources(design: Design, document: Document): GeneralSources {
   const follows = followers(document)
   const sizes = plainSizes(design, document, follows)
   const edges = plainEdges(design, document, follows)
+  const directions = plainDirections(design, document, follows)
   const deviation = (size_mm: number) => design.generalTolerance && generalDeviation_mm(design.generalTolerance, size_mm)
   const varying = [
     ...sizes.flatMap((size) => sizeVarying(size, deviation(Math.abs(size.value_mm)), design)),
@@ -38,12 +47,14 @@ export function generalSources(design: Design, document: Document): GeneralSourc
       const half_mm = deviation(one.size_mm)
       return half_mm === undefined ? [] : [edgeVarying({ ...one, half_mm }, design)]
     }),
+    ...directions.flatMap((one) => directionVarying(one, design)),
   ]
   const without = [
     ...sizes
       .filter(({ value_mm }) => deviation(Math.abs(value_mm)) === undefined)
       .map(({ steps, key }) => `${steps.join('.')}.${key}`),
     ...edges.filter(({ size_mm }) => deviation(size_mm) === undefined).map(({ part, edge }) => `parts.${part}.edges.${edge.id}`),
+    ...directions.filter((one) => directionVarying(one, design).length === 0).map(({ place }) => place),
   ]
   return { varying, untolerated: without }
 }
@@ -56,6 +67,27 @@ function sizeVarying({ steps, key, value_mm }: PlainSize, half_mm: number | unde
   const words = `${placeWords(steps)}: ${key}, by ISO 2768-${design.generalTolerance}`
   const source = { id: place, words, unit: 'mm', nominal: value_mm, law, ...range, of: 'sets' } as const
   return [{ sources: [source], put: ([value], sizes) => addShift(sizes, place, value - value_mm) }]
+}
+
+function directionVarying({ place, words, value_rad, side_mm }: PlainDirection, design: Design): readonly Varying[] {
+  const half_rad = design.generalTolerance && generalDeviation_rad(design.generalTolerance, side_mm)
+  if (half_rad === undefined) return []
+  const range = limitsOfSize(value_rad, { lower: -half_rad, upper: half_rad })
+  const law = lawWithin(range, (design.variation ?? variationUnstated).sizes)
+  const source = { id: place, words, unit: 'rad', nominal: value_rad, law, ...range, of: 'sets' } as const
+  return [{ sources: [source], put: ([value], sizes) => addShift(sizes, place, value - value_rad) }]
+}
+
+function plainDirections({ parts, generalTolerance }: Design, document: Document, follows: Follows): readonly PlainDirection[] {
+  return parts.flatMap((part) =>
+    part.holes.flatMap(({ id, slot }): PlainDirection[] => {
+      const typed = document.parts?.[part.id]?.holes?.[id]?.slot
+      if (!slot || follows(typed?.along)) return []
+      const steps = ['parts', part.id, 'holes', id]
+      const words = `${placeWords(steps)}: direction of the slot, by ISO 2768-${generalTolerance}`
+      return [{ place: `${steps.join('.')}.slot.along`, words, value_rad: slot.along_rad, side_mm: slot.length_mm }]
+    }),
+  )
 }
 
 type Follows = (typed: string | undefined) => boolean

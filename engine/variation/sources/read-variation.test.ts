@@ -96,6 +96,33 @@ describe('a set', () => {
   })
 })
 
+describe('the direction of a slot', () => {
+  const owner = crane().design.parts.find(({ holes }) => holes.some(({ id }) => id === 'guide'))?.id ?? ''
+  const along = `parts.${owner}.holes.guide.slot.along`
+
+  it('turns by the general tolerance of angles, and the set with it', () => {
+    // SOURCE standard ISO 2768-1:1989, table 3, from memory (class m, shorter side up to 10 mm: 1°)
+    expect(source(crane(), along)).toMatchObject({
+      unit: 'rad',
+      least: expect.closeTo(-Math.PI / 180, 12),
+      most: expect.closeTo(Math.PI / 180, 12),
+    })
+    expect(hole(set(crane(), { [along]: 0.01 }), [owner, 'guide']).slot?.along_rad).toBeCloseTo(0.01, 12)
+  })
+
+  it('follows an angle that has a tolerance of its own, and is held and told without any', () => {
+    const stated = crane({
+      'dimensions.lean': { value: '2 deg', tolerance: { plus: '0.5 deg', minus: '0.5 deg' } },
+      [along]: 'lean',
+    })
+    expect(source(stated, along)).toBeUndefined()
+    // SOURCE hand (2° and half a degree more)
+    const leant = set(stated, { 'dimensions.lean': (2.5 * Math.PI) / 180 })
+    expect(hole(leant, [owner, 'guide']).slot?.along_rad).toBeCloseTo((2.5 * Math.PI) / 180, 12)
+    expect(crane({ generalTolerance: undefined }).untolerated).toContain(along)
+  })
+})
+
 describe('a true position', () => {
   const place = 'parts.proximal.holes.mcp'
 
@@ -195,7 +222,9 @@ describe('sizes without a tolerance', () => {
     // SOURCE hand (walked by eye through the parts of the document: holes without zone and datum whose places are not 0 and not computed
     // from a toleranced dimension)
     expect(general.filter((id) => id.startsWith('parts.middle'))).toEqual(
-      ['base.x', 'base.y', 'dip.x', 'guide.x', 'guide.y', 'guide.diameter'].map((key) => `parts.middle.holes.${key}`),
+      ['base.x', 'base.y', 'dip.x', 'guide.x', 'guide.y', 'guide.diameter', 'guide.slot.along'].map(
+        (key) => `parts.middle.holes.${key}`,
+      ),
     )
     expect(general).not.toContain('parts.proximal.holes.pip.x')
     // SOURCE standard ISO 2768-1:1989, table 1, m: 6 to 30 mm ± 0.2, 3 to 6 mm ± 0.1; read in public copies
