@@ -33,7 +33,7 @@ export {
 export { farOutside, farOutsideRows } from './checking/far-outside.ts'
 export { type FirstArticle, type FirstArticleAsked, type FirstArticleRow, firstArticle } from './checking/first-article.ts'
 export { firstArticleFile } from './checking/first-article-file.ts'
-export { cameBackWords, certificateWords, testWords } from './checking/kept-words.ts'
+export { cameBackWords, certificateWords, type KeptPapers, paperLines, testWords } from './checking/kept-words.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
 export { type MeasuredFigureRow, measuredFigureRows, measuredYieldSentence } from './checking/measured-yield.ts'
 export { measuredPieces, type PairRow, pairRows, pairSentence } from './checking/pair-rows.ts'

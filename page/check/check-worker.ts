@@ -12,6 +12,8 @@ import {
   fileRows,
   type KeptCoupons,
   type KeptFound,
+  type KeptPapers,
+  paperLines,
   type ReadReadings,
   type ReadSet,
   readReadings,
@@ -20,7 +22,7 @@ import {
 import type { OpenedFrom, OpenedReadings, PageSet } from './readings.ts'
 
 /** One serial number as the bench book keeps it. */
-export interface KeptSet {
+export interface KeptSet extends KeptPapers {
   readonly serial: string
   readonly readings: readonly KeptFound[]
   readonly certificates: readonly KeptCoupons[]
@@ -58,6 +60,7 @@ function* judgedReadings({ opened: about, from }: CheckAsked): Generator<CheckTo
     serial,
     ...judgeMeasured(variation.value, plan, readings),
     decisions: consequences(variation.value, plan, readings),
+    ...papersOf(from, serial),
   }))
   const opened = (): OpenedReadings => ({ ...about, sets: [...sets], passedOver: read.passedOver })
   yield { opened: opened(), isAll: false }
@@ -66,6 +69,11 @@ function* judgedReadings({ opened: about, from }: CheckAsked): Generator<CheckTo
     sets[index] = { ...set, spread }
     yield { opened: opened(), isAll: index === sets.length - 1 }
   }
+}
+
+function papersOf(from: CheckAsked['from'], serial: string): Pick<PageSet, 'papers'> {
+  const kept = 'kept' in from ? from.kept.find((one) => one.serial === serial) : undefined
+  return kept === undefined ? {} : { papers: paperLines(kept) }
 }
 
 function readRows(bytes: Uint8Array, plan: readonly Characteristic[]): ReadReadings {

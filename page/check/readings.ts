@@ -6,6 +6,8 @@ import { sharedState, useShared } from '../state/shared-state.ts'
 export interface PageSet extends CheckedSet {
   readonly spread?: MeasuredSpread
   readonly decisions: readonly Consequence[]
+  /** What the bench book keeps as decided and signed off; absent for a set of a file. */
+  readonly papers?: readonly string[]
 }
 
 /** Sets that are kept at the bench: of which design and lot, to which revision. */

@@ -35,15 +35,8 @@ export function firstArticleFile(asked: FirstArticleAsked): string {
     table(HEADS, sheet.rows.map(cellsOf)),
     sheet.decisions.flatMap(decisionShapes),
     words('h2', 'Open'),
-    sheet.open.length === 0
-      ? [words('p', 'Nothing is open.')]
-      : [
-          element(
-            'ul',
-            {},
-            sheet.open.map((line) => words('li', line)),
-          ),
-        ],
+    listed(sheet.open, 'Nothing is open.'),
+    asked.papers === undefined ? [] : [words('h2', 'Decided and signed off'), listed(asked.papers, 'Nothing is signed off yet.')],
     words('h2', 'Where the numbers are'),
     element('div', { class: 'drawings' }, drawings),
     signatures(),
@@ -61,6 +54,13 @@ export function firstArticleFile(asked: FirstArticleAsked): string {
 
 function words(name: string, text: string, className?: string): Shape {
   return { ...element(name, { class: className }), words: text }
+}
+
+/** Lines as a list, or what stands where there is none. */
+function listed(lines: readonly string[], none: string): Shape {
+  if (lines.length === 0) return words('p', none)
+  const items = lines.map((line) => words('li', line))
+  return element('ul', {}, items)
 }
 
 type Cell = string | { readonly text: string; readonly className: string }

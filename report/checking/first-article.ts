@@ -28,6 +28,8 @@ export interface FirstArticleAsked {
   readonly set: CheckedSet
   readonly spread?: MeasuredSpread
   readonly consequences: readonly Consequence[]
+  /** What was decided and signed off already, a line each; absent for a set that is kept nowhere. */
+  readonly papers?: readonly string[]
 }
 
 /** One reading on the sheet. */

@@ -42,4 +42,28 @@ export function cameBackWords(entry: Pick<FieldEntry, 'sort' | 'came' | 'told' |
   return `A ${sort} came on ${came}: ${told}. ${hurt}. ${found === undefined ? '' : `Found: ${found}. `}${belongs}.`
 }
 
+/** What was decided and signed off about a serial number, as the bench book keeps it. */
+export interface KeptPapers {
+  readonly decisions: readonly (Signed & { readonly decision: string; readonly why: string; readonly consequence: string })[]
+  readonly signOffs: readonly (Signed & { readonly statement: string })[]
+}
+
+interface Signed {
+  readonly who: string
+  /** ISO 8601 in UTC. */
+  readonly made: string
+}
+
+/** Decisions and sign-offs with name and day, a line each. */
+export function paperLines({ decisions, signOffs }: KeptPapers): readonly string[] {
+  const signed = ({ who, made }: Signed): string => `${who}, ${made.slice(0, DAY_letters)}`
+  return [
+    ...decisions.map((one) => `Decided: ${one.decision}, because ${one.why} (${signed(one)}). As calculated: ${one.consequence}`),
+    ...signOffs.map((one) => `Signed off (${signed(one)}). ${one.statement}`),
+  ]
+}
+
+/** Of a moment in ISO 8601: 2031-04-05. */
+const DAY_letters = 10
+
 const noted = (note: string | undefined): string => (note === undefined ? '' : ` ${note}`)
