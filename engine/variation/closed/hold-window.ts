@@ -14,7 +14,7 @@ import type { FlatState } from './rest-room.ts'
 /** Rounds of Newton's method for the stop's contact: three are usual. */
 const contactRounds = 12
 /** A turn of the lead after which the next contact has all its digits, rad. */
-const contactSettled_rad = 1e-8
+const contactSettled_rad = 1e-10
 /** What stands for the way from the trial before the first: the slope that is guessed may be a tenth off. */
 const slopeOff_rad = 0.1
 /** Times that pins are put on other sides at one root. */
