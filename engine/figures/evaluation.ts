@@ -24,6 +24,8 @@ export interface WorkingValue {
   readonly name: string
   readonly value: number | boolean | string
   readonly unit: FigureUnit
+  /** Digits that count where three are too few: two measured sizes often share four. */
+  readonly digits?: number
   /** Place in the document or figure that it comes from, when it has one. */
   readonly from?: string
 }

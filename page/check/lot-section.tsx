@@ -35,11 +35,11 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
           </tr>
         </thead>
         <tbody>
-          {lotRows(lots, units).map((row, index) => (
+          {lotRows(lots, units).map((row) => (
             <tr key={row.words}>
               <td className="number">{row.number}</td>
               <th scope="row" className={styles.what}>
-                <OpenedWorking working={lotWorking(lots[index].study, figureUnitOf(lots[index].unit))}>{row.words}</OpenedWorking>
+                {row.words}
                 {row.told === '' ? null : <span className="reason">{row.told}</span>}
               </th>
               <td className="number">{row.count}</td>
@@ -52,7 +52,7 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
         </tbody>
       </table>
       <details>
-        <summary>Readings in their order</summary>
+        <summary>Readings in their order, and how the numbers come about</summary>
         <p className="aside">
           Above the readings, below the step from each to the next. Thin lines: what chance explains, by the moving range; between
           them the mean. Dashed: what the drawing allows. Ringed: not chance alone.
@@ -62,7 +62,9 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
             const drawn = [drawRun(lot), drawSteps(lot)].flatMap((one) => one ?? [])
             return drawn.length === 0 ? null : (
               <figure key={lot.words} className={styles.run}>
-                <figcaption>{lot.words}</figcaption>
+                <figcaption>
+                  <OpenedWorking working={lotWorking(lot.study, figureUnitOf(lot.unit))}>{lot.words}</OpenedWorking>
+                </figcaption>
                 <div dangerouslySetInnerHTML={{ __html: drawn.map(svgText).join('') }} />
               </figure>
             )

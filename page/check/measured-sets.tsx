@@ -87,13 +87,15 @@ function ReadingsTable({ set: { readings, conformities } }: { readonly set: Page
           return (
             <tr key={row.words}>
               <td className="number">{row.number}</td>
-              <th scope="row">{row.words}</th>
+              <th scope="row">
+                <OpenedWorking working={guardWorking(reading, figureUnitOf(reading.characteristic.unit))}>
+                  {row.words}
+                </OpenedWorking>
+              </th>
               <td>{foundText(reading, units)}</td>
               <td>{row.allowed}</td>
               <td>
-                <OpenedWorking working={guardWorking(reading, figureUnitOf(reading.characteristic.unit))}>
-                  <MarkWithWord answer={conformityAnswer[conformities[index]]} word={conformities[index]} />
-                </OpenedWorking>
+                <MarkWithWord answer={conformityAnswer[conformities[index]]} word={conformities[index]} />
               </td>
             </tr>
           )

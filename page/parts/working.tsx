@@ -1,5 +1,5 @@
-import type { Working as EngineWorking, WorkingValue } from '../../engine/index.ts'
-import { useSetValue } from '../state/units.ts'
+import { type Working as EngineWorking, shownFigure, type WorkingValue } from '../../engine/index.ts'
+import { useSetValue, useUnits } from '../state/units.ts'
 import { Formula } from './formula.tsx'
 import { Value } from './value.tsx'
 import styles from './working.module.css'
@@ -21,6 +21,9 @@ export function Working({ working }: { readonly working: EngineWorking }) {
 
 function Values({ heading, values }: { readonly heading: string; readonly values: readonly WorkingValue[] }) {
   const setValue = useSetValue()
+  const system = useUnits()
+  const textOf = ({ value, unit, digits }: WorkingValue) =>
+    digits === undefined ? setValue(value, unit) : shownFigure(value, unit, { system, digits })
   if (values.length === 0) return null
   return (
     <table className={styles.values}>
@@ -30,7 +33,7 @@ function Values({ heading, values }: { readonly heading: string; readonly values
           <tr key={`${value.name} ${value.from ?? ''}`}>
             <th scope="row">{value.name}</th>
             <td className="number">
-              <Value value={setValue(value.value, value.unit)} />
+              <Value value={textOf(value)} />
             </td>
             <td className={styles.from}>{value.from}</td>
           </tr>

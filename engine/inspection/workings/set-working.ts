@@ -2,6 +2,9 @@ import type { FigureUnit, Working, WorkingValue } from '../../figures/evaluation
 import { foundOf, limitsFor, type Reading } from '../measured-set.ts'
 import type { MeasuredSpread } from '../measured-spread.ts'
 
+/** A size of some millimetres to a hundredth of a micrometre. */
+const SIZE_digits = 6
+
 /** How the yield of a measured set comes about. */
 export function yieldWorking({ yields, open, asked }: MeasuredSpread): Working {
   const { met, undecided } = yields.all
@@ -30,7 +33,7 @@ export function guardWorking(reading: Reading, unit: FigureUnit): Working {
   const { least, most } = limitsFor(reading)
   const half = (found.most - found.least) / 2
   const own = (name: string, value: number | undefined): readonly WorkingValue[] =>
-    value === undefined ? [] : [{ name, value, unit }]
+    value === undefined ? [] : [{ name, value, unit, digits: SIZE_digits }]
   return {
     method:
       'A size is shown to be within its limits where everything that the gauge leaves open lies within them, and outside where all of it lies outside of one. Between them nothing is shown with this gauge.',
