@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Design, Making } from '../../engine/index.ts'
 import { inventedDesign } from '../test-support/invented-finger.ts'
 import { costTable } from './cost-rows.ts'
+import { countsSentence } from './counts-words.ts'
 import { makeSentence } from './make-sentence.ts'
 import { partsFile } from './parts-file.ts'
 
@@ -58,6 +59,16 @@ describe('the sentence', () => {
     expect(said).toMatch(/none of which can be weighed/)
     expect(said).not.toMatch(/\d g/)
   })
+})
+
+it('two parts lists side by side are one sentence', () => {
+  const same = { before_count: 21, after_count: 21, before_kg: 0.0567, after_kg: 0.0567, isAllWeighed: true, moves: [] }
+  // SOURCE hand: 23 − 2 pieces; two washers of 0.04 g are 0.08 g
+  expect(countsSentence(same)).toBe('A finger has 21 pieces as before, and weighs 56.7 g as before.')
+  const moves = [{ title: 'Washer', before_count: 8, after_count: 6 }]
+  expect(countsSentence({ ...same, before_count: 23, before_kg: 0.05678, isAllWeighed: false, moves })).toBe(
+    'A finger has 21 pieces, 23 before, and weighs 56.7 g, 0.0800 g less, as far as they are weighed: Washer 6, 8 before.',
+  )
 })
 
 describe('the parts list as a file', () => {
