@@ -76,6 +76,8 @@ interface Foot {
 
 const NOTE_LINE = 3.9
 const CORNER_LINES = 9
+/** Narrower notes are hard to read; Letter leaves 63 mm beside two columns of corners. */
+const NOTES_LEAST = 60
 
 /** Corners and notes, to the left of the title block; undefined where they have no room there. */
 function footOf({ drawn, notes }: PartSheetAsked, sheet: Box): Foot | undefined {
@@ -88,7 +90,7 @@ function footOf({ drawn, notes }: PartSheetAsked, sheet: Box): Foot | undefined 
   const lines = numbered.flat()
   const height = Math.max(cornerListHeight(CORNER_LINES), titleSize.height, NOTE_LINE * (lines.length + 1)) + INSET
   const most = (sheet.bottom - sheet.top) / 2
-  if (width < 2 * cornerColumnWidth || height > most) return undefined
+  if (width < NOTES_LEAST || height > most) return undefined
   const top = sheet.bottom - height
   const said = lines.map((words, index) => say(words, { x: left, y: top + NOTE_LINE * (index + 1) }, { size }))
   return { top, ink: [...cornerList(outline, { x: sheet.left + INSET, y: top + 1 }, CORNER_LINES), ...said] }
