@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { lineContact, SHEAR_BELOW_LINE_ratio, shearOverPressure } from './line-contact.ts'
+import { ellipticalContact } from './test-support/elliptical-contact.ts'
 
 const friction_ratio = 0
 const steel = { modulus_MPa: 200_000, poisson: 0.29 }
@@ -20,6 +21,26 @@ describe('a line contact', () => {
     const { halfWidth_mm, pressure_MPa } = lineContact(asked)
     // SOURCE property (area of half an ellipse: π/2 b p₀ L = P)
     expect((Math.PI / 2) * halfWidth_mm * pressure_MPa * asked.length_mm).toBeCloseTo(asked.force_N, 9)
+  })
+
+  it('is the limit of a point contact that grows long, and that of a textbook is found', () => {
+    const softness_1_MPa = (2 * (1 - 0.29 ** 2)) / 200_000
+    const [one, other, sum] = [1 / 60 - 1 / 130, 1 / 80 - 1 / 200, 1 / 60 + 1 / 130 + 1 / 80 + 1 / 200]
+    const apart = Math.sqrt(one ** 2 + other ** 2 + 2 * one * other * Math.cos((120 * Math.PI) / 180))
+    const curvatures = { alongCurvature_1_mm: (sum - apart) / 2, acrossCurvature_1_mm: (sum + apart) / 2 }
+    const book = ellipticalContact({ force_N: 4500, ...curvatures, softness_1_MPa })
+    // SOURCE book (Boresi & Schmidt, Advanced Mechanics of Materials, ex. 17.1, p. 607, by a notebook that quotes it: 1597 MPa with chart
+    // coefficients, good to 3 %; worked out again exactly: semi-axes 1.3086 and 1.0000 mm, 1641.9 MPa)
+    expect(curvatures.acrossCurvature_1_mm / curvatures.alongCurvature_1_mm).toBeCloseTo(1.497, 3)
+    expect([book.a_mm, book.b_mm]).toEqual([expect.closeTo(1.3086, 3), expect.closeTo(1, 3)])
+    expect(book.pressure_MPa).toBeCloseTo(1641.9, 0)
+    expect(Math.abs(book.pressure_MPa / 1597 - 1)).toBeLessThan(0.03)
+    const long = ellipticalContact({ force_N: 4500, alongCurvature_1_mm: 1e-7, acrossCurvature_1_mm: 0.05, softness_1_MPa })
+    // SOURCE other-method (in its middle a long ellipse carries π/2 b p₀ for each millimetre, and is as wide as a line contact of that load)
+    const force_N = (Math.PI / 2) * long.b_mm * long.pressure_MPa
+    const line = lineContact({ force_N, length_mm: 1, curvature_1_mm: 0.05, bodies: [steel, steel], friction_ratio })
+    expect(line.pressure_MPa / long.pressure_MPa).toBeCloseTo(1, 4)
+    expect(line.halfWidth_mm / long.b_mm).toBeCloseTo(1, 4)
   })
 
   it('has its largest shear where a sum over the pressures has it', () => {
