@@ -16,14 +16,19 @@ type Place = readonly (string | number)[]
 const soundText = documentText()
 const sound: Json = JSON.parse(soundText)
 
+/** What stands beside the finger itself: three lots of four leave it out, so that faults of the finger are met more often. */
+const BESIDE = [
+  ...['variation', 'coatings', 'wearRates', 'factors', 'use', 'givesWay', 'screws', 'grease', 'orders', 'bought', 'making'],
+  ...['demands', 'benchTests', 'riskScales', 'risks', 'shownBy', 'coating', 'masked', 'racks', 'wear'],
+]
+const plain: Json = JSON.parse(soundText, (key, value) => (BESIDE.includes(key) ? undefined : value))
+
 /** Every place of the document, the document itself first. */
 function placesIn(json: Json, place: Place = []): readonly Place[] {
   if (typeof json !== 'object' || json === null) return [place]
   const keys = Array.isArray(json) ? [...json.keys()] : Object.keys(json)
   return [place, ...keys.flatMap((key) => placesIn((json as Record<string | number, Json>)[key], [...place, key]))]
 }
-
-const places = placesIn(sound)
 
 function valueAt(json: Json, place: Place): Json {
   return place.reduce<Json>((value, step) => (value as Record<string | number, Json>)[step], json)
@@ -83,48 +88,50 @@ const nests = fc
   .map((depth) => JSON.parse(`${'['.repeat(depth)}${']'.repeat(depth)}`))
 const oddKeys = fc.constantFrom('x', 'note', 'kind', 'toString', 'hasOwnProperty', 'valueOf', '', '9', 'part', 'a b')
 
-/** One fault or harmless change, as a step from one document to the next. */
-const mutation: fc.Arbitrary<(json: Json) => Json> = fc.oneof(
-  fc.constantFrom(...places).map((place) => (json: Json) => replaced(json, place, undefined)),
-  fc
-    .tuple(fc.constantFrom(...places), fc.oneof(oddTexts, oddNumbers, fc.boolean(), fc.constant(null), nests, fc.jsonValue()))
-    .map(
-      ([place, value]) =>
+/** One fault or harmless change, as a step from one document to the next. @param sound the document without any */
+const mutationOf = (sound: Json, places = placesIn(sound)): fc.Arbitrary<(json: Json) => Json> =>
+  fc.oneof(
+    fc.constantFrom(...places).map((place) => (json: Json) => replaced(json, place, undefined)),
+    fc
+      .tuple(fc.constantFrom(...places), fc.oneof(oddTexts, oddNumbers, fc.boolean(), fc.constant(null), nests, fc.jsonValue()))
+      .map(
+        ([place, value]) =>
+          (json: Json) =>
+            replaced(json, place, value as Json),
+      ),
+    fc.tuple(fc.constantFrom(...places), fc.constantFrom(...places)).map(
+      ([one, other]) =>
         (json: Json) =>
-          replaced(json, place, value as Json),
+          replaced(replaced(json, one, valueAt(sound, other)), other, valueAt(sound, one)),
     ),
-  fc.tuple(fc.constantFrom(...places), fc.constantFrom(...places)).map(
-    ([one, other]) =>
-      (json: Json) =>
-        replaced(replaced(json, one, valueAt(sound, other)), other, valueAt(sound, one)),
-  ),
-  fc
-    .tuple(fc.constantFrom(...places), fc.nat(), fc.string({ unit: 'binary', maxLength: 3 }))
-    .map(([place, at, letters]) => (json: Json) => {
-      const text = valueAt(sound, place)
-      if (typeof text !== 'string') return json
-      const cut = at % (text.length + 1)
-      return replaced(json, place, text.slice(0, cut) + letters + text.slice(cut + (at % 2)))
-    }),
-  fc
-    .tuple(fc.constantFrom(...places), oddKeys, fc.oneof(oddTexts, oddNumbers, fc.jsonValue()))
-    .map(([place, key, value]) => (json: Json) => {
-      const owner = valueAt(sound, place)
-      if (typeof owner !== 'object' || owner === null || Array.isArray(owner)) return json
-      return replaced(json, place, { ...owner, [key]: value as Json })
-    }),
-)
+    fc
+      .tuple(fc.constantFrom(...places), fc.nat(), fc.string({ unit: 'binary', maxLength: 3 }))
+      .map(([place, at, letters]) => (json: Json) => {
+        const text = valueAt(sound, place)
+        if (typeof text !== 'string') return json
+        const cut = at % (text.length + 1)
+        return replaced(json, place, text.slice(0, cut) + letters + text.slice(cut + (at % 2)))
+      }),
+    fc
+      .tuple(fc.constantFrom(...places), oddKeys, fc.oneof(oddTexts, oddNumbers, fc.jsonValue()))
+      .map(([place, key, value]) => (json: Json) => {
+        const owner = valueAt(sound, place)
+        if (typeof owner !== 'object' || owner === null || Array.isArray(owner)) return json
+        return replaced(json, place, { ...owner, [key]: value as Json })
+      }),
+  )
 
 /** Text of a mutated document; keys that JSON.stringify would not write are put in as text. */
-const mutatedText = fc
-  .tuple(
-    fc.array(mutation, { minLength: 1, maxLength: 4 }),
-    fc.constantFrom('', '', '', '"__proto__":{"role":"mount"},', '"constructor":1,'),
-  )
-  .map(([steps, planted]) => {
-    const text = JSON.stringify(steps.reduce((json, step) => step(json), sound))
-    return planted === '' ? text : text.replace('{', `{${planted}`)
-  })
+const mutatedText = (sound: Json) =>
+  fc
+    .tuple(
+      fc.array(mutationOf(sound), { minLength: 1, maxLength: 4 }),
+      fc.constantFrom('', '', '', '"__proto__":{"role":"mount"},', '"constructor":1,'),
+    )
+    .map(([steps, planted]) => {
+      const text = JSON.stringify(steps.reduce((json, step) => step(json), sound))
+      return planted === '' ? text : text.replace('{', `{${planted}`)
+    })
 
 /** Numbers anywhere in a value that are not finite. */
 function strayNumbers(value: unknown): readonly number[] {
@@ -160,7 +167,7 @@ it.each([1, 2, 3, 4])(
   (lot) => {
     const seen = { design: 0, problems: 0 }
     fc.assert(
-      fc.property(mutatedText, (text) => {
+      fc.property(mutatedText(lot > 1 ? plain : sound), (text) => {
         seen[judge(text)]++
       }),
       { seed: seed + lot, numRuns: runs / 4 },
@@ -170,6 +177,10 @@ it.each([1, 2, 3, 4])(
     expect(seen.problems).toBeGreaterThan(runs / 4 / 2)
   },
 )
+
+it('takes the plain document too', () => {
+  expect(judge(JSON.stringify(plain))).toBe('design')
+})
 
 it('leaves the language’s own objects alone', () => {
   judge(documentText().replace('{', '{"__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}},'))

@@ -61,7 +61,7 @@ describe('the differences of two documents', () => {
         expect(JSON.parse(made)).toEqual(JSON.parse(after))
         expect(documentDifferences(made, after)).toEqual([])
       }),
-      { seed: 41, numRuns: 25 },
+      { seed: 41, numRuns: 12 },
     )
   })
 
@@ -74,7 +74,7 @@ describe('the differences of two documents', () => {
         const inOrder = (list: readonly unknown[][]) => list.map((one) => JSON.stringify(one)).sort()
         expect(inOrder(turned)).toEqual(inOrder(sides(before, after)))
       }),
-      { seed: 42, numRuns: 25 },
+      { seed: 42, numRuns: 12 },
     )
   })
 
@@ -93,7 +93,7 @@ describe('the differences of two documents', () => {
           { place: field.place, before: { typed: field.typed, read: field.read }, after: { typed: '1/4 in', read } },
         ])
       }),
-      { seed: 43, numRuns: 60 },
+      { seed: 43, numRuns: 30 },
     )
   })
 })
