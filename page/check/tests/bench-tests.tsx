@@ -6,6 +6,7 @@ import { FileButton } from '../../revisions/file-button.tsx'
 import { useDeed } from '../../revisions/use-deed.ts'
 import type { DesignStore } from '../../state/design-store.ts'
 import { isKeptHere, type OpenDesign } from '../../state/open-design.ts'
+import styles from '../check.module.css'
 import { ComparedTests } from './compared-tests.tsx'
 import { KeptMeasured } from './kept-measured.tsx'
 import { LifeSection } from './life-section.tsx'
@@ -30,12 +31,12 @@ export function BenchTests({ store, open, design, text }: About) {
   return (
     <section aria-labelledby="tests">
       <h2 id="tests">Bench tests</h2>
-      <p className="screen-only">
+      <p className={`screen-only ${styles.doors}`}>
         {isKeptHere(open) ? (
           <button type="button" className="plain" disabled={deed.doing !== undefined} onClick={take}>
             Take the tests of the bench
           </button>
-        ) : null}{' '}
+        ) : null}
         <FileButton
           words="Open a file of tests …"
           label="File of tests"
