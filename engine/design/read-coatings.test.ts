@@ -102,6 +102,15 @@ describe('coatings of a document', () => {
     ['a cure of ten days', { 'coatings.thin film.cure.time': '240 h' }, ['coatings.thin film.cure.time: wrong value']],
     ['a mask without a coating', { 'parts.mount.masked': ['holes'] }, ['parts.mount.coating: missing']],
     ['a mask of something else', { 'parts.middle.masked': ['pads'] }, ['parts.middle.masked.0: wrong value']],
+    ['a mask of a hole that there is not', { 'parts.middle.masked': ['holes.tip'] }, ['parts.middle.masked.0: unknown name']],
+    ['a mask of threads where no screw is', { 'parts.middle.masked': ['threads'] }, ['parts.middle.masked.0: unknown name']],
+    ['a third flat side', { 'parts.middle.masked': ['faces.left'] }, ['parts.middle.masked.0: unknown name']],
+    ['a mask of one face twice', { 'parts.middle.masked': ['outline', 'outline'] }, ['parts.middle.masked.1: too many']],
+    [
+      'a mask of a hole beside that of all',
+      { 'parts.proximal.masked': ['holes.mcp', 'holes'] },
+      ['parts.proximal.masked.0: too many'],
+    ],
   ])('refuse %s', (_, changes, problems) => {
     expect(refused(changes)).toEqual(problems)
   })

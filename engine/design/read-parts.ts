@@ -4,6 +4,7 @@ import type { Document } from './document.ts'
 import { polygon } from './polygon.ts'
 import { coatingNamed } from './read-coatings.ts'
 import { readEdge, readHole } from './read-features.ts'
+import { readMasked } from './read-masked.ts'
 import { readPair, readXY } from './read-points.ts'
 import { readRacks } from './read-racks.ts'
 import { readSlices } from './read-slices.ts'
@@ -57,12 +58,16 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
     readHole(hole, given, { place: `${place}.holes.${hole}`, reading }),
   )
   reportBrokenHoles(place, { outline, holes }, reading)
+  const edges = Object.entries(typed.edges ?? {}).map(([edge, given]) =>
+    readEdge(edge, given, { place: `${place}.edges.${edge}`, reading }),
+  )
   return {
     id,
     name: reading.line(`${place}.name`, typed.name ?? id),
     role: typed.role,
     ...(material && { material }),
     ...coatingOf(place, typed, rows),
+    ...readMasked(`${place}.masked`, { part: id, typed: typed.masked, holes, edges }, reading),
     ...readRacks(`${place}.racks`, { typed: typed.racks, outline }, reading),
     ...readSurfacesOfPart(place, typed, reading),
     ...(typed.thickness !== undefined && { thickness_mm: reading.size(`${place}.thickness`, typed.thickness) }),
@@ -71,9 +76,7 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
     outline,
     ...(typed.across && { across: readSlices(`${place}.across`, typed.across, reading) }),
     holes,
-    edges: Object.entries(typed.edges ?? {}).map(([edge, given]) =>
-      readEdge(edge, given, { place: `${place}.edges.${edge}`, reading }),
-    ),
+    edges,
     pads: Object.entries(typed.pads ?? {}).map(
       ([pad, given]): Pad => ({ id: pad, at: readPair(`${place}.pads.${pad}`, given, reading) }),
     ),
@@ -82,7 +85,7 @@ function readPart(id: string, typed: TypedPart, rows: Rows): Part {
   }
 }
 
-function coatingOf(place: string, typed: TypedPart, rows: Rows): Pick<Part, 'coating' | 'masked'> {
+function coatingOf(place: string, typed: TypedPart, rows: Rows): Pick<Part, 'coating'> {
   const { coating, masked = [], racks = [] } = typed
   if (coating === undefined && masked.length + racks.length > 0) {
     const found = masked.length > 0 ? `${masked.join(' and ')} masked, and no coating` : 'places for a rack, and no coating'
@@ -90,7 +93,7 @@ function coatingOf(place: string, typed: TypedPart, rows: Rows): Pick<Part, 'coa
     rows.reading.report({ code: 'missing', place: `${place}.coating`, found, needed: 'a coating', wayOut })
   }
   const named = coating === undefined ? undefined : coatingNamed(`${place}.coating`, coating, rows)
-  return { ...(named && { coating: named }), ...(masked.length > 0 && { masked }) }
+  return named ? { coating: named } : {}
 }
 
 function reportDatums(place: string, { holes = {} }: TypedPart, reading: Reading): void {

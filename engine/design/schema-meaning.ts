@@ -35,6 +35,8 @@ export type Meaning =
   | { readonly is: 'name'; readonly of: NamedSection }
   /** `part.hole`, `part.edge` or `part.pad`. */
   | { readonly is: 'partThing'; readonly of: PartSection }
+  /** A face of the part in which it stands, such as `holes.mcp` or `threads.rear`. */
+  | { readonly is: 'face' }
   /** The id of a thing of the part that is named beside it. */
   | { readonly is: 'thingOfPart'; readonly of: PartSection }
 

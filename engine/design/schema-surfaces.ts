@@ -1,7 +1,8 @@
 /** Keys that say how the shop leaves a surface. */
 import * as z from 'zod'
 import { limits } from '../numbers/limits.ts'
-import { choice, length, pair } from './schema-leaves.ts'
+import { length, pair } from './schema-leaves.ts'
+import { meant } from './schema-meaning.ts'
 
 const signed = 'signed after ISO 13715: − for metal taken off, + for metal that may stand over'
 
@@ -27,13 +28,18 @@ export const surfacesOfPart = {
   roughness,
 }
 
+const facePattern = /^(outline|(holes|edges|faces|threads)(\.[A-Za-z][A-Za-z0-9_-]{0,39})?)$/
+const faceNeeded = 'holes, edges, outline, faces or threads, or one of them by its name, such as holes.mcp or faces.front'
+
 /** `masked` of a part. */
 export const masked = z
-  .array(choice(['holes', 'edges', 'faces', 'threads'], 'What is kept free of the coating.'), {
-    error: 'a list of holes, edges, faces, threads',
+  .array(meant(z.string({ error: faceNeeded }).regex(facePattern, { error: faceNeeded }), { is: 'face' }).describe(faceNeeded), {
+    error: 'a list of faces, such as ["threads", "holes.mcp"]',
   })
-  .max(4, { error: 'at most holes, edges, faces and threads' })
-  .describe('What the coater masks: it keeps its size. Edges are those that stops run against, faces the flat sides.')
+  .max(limits.maskedOfPart, { error: `at most ${limits.maskedOfPart} faces` })
+  .describe(
+    'Faces that the coater masks: they keep their size. Edges are those that stops run against, the outline is the rest of the narrow side all around, the front is the flat side that the drawing shows, the back the other.',
+  )
 
 /** `racks` of a part. */
 export const racks = z

@@ -1,5 +1,7 @@
 /** What a coater has to be told: where the rack may touch, and that threads stay bare. */
 import type { Design, Hole, Part, Point } from '../design/design.ts'
+import { isMasked } from '../design/masked-faces.ts'
+import type { Screw } from '../design/screws/screw.ts'
 import type { MakingDoubt } from './doubt.ts'
 import { wallTo } from './part-doubts.ts'
 import { shopLimits } from './shop-limits.ts'
@@ -8,23 +10,25 @@ import { shopLimits } from './shop-limits.ts'
 export function rackDoubts({ parts, screws = [] }: Design): readonly MakingDoubt[] {
   return parts.flatMap((part, index) => {
     if (part.coating === undefined) return []
-    const hasThread = screws.some((screw) => screw.part === index)
-    return [...placeDoubts(part), ...(hasThread ? threadDoubts(part) : [])]
+    const threads = screws.filter((screw) => screw.part === index)
+    return [...placeDoubts(part), ...threadDoubts(part, threads)]
   })
 }
 
 function placeDoubts(part: Part): readonly MakingDoubt[] {
-  const { id, racks, masked = [] } = part
+  const { id, racks } = part
   if (racks === undefined) {
     const wayOut = 'Type racks, or let the coater propose it and look at it.'
     const needed = 'places where the rack may touch and the metal stay bare'
     return [{ place: `parts.${id}.racks`, found: 'a coated part that nobody says how to hang', needed, wayOut }]
   }
   return racks.flatMap((at, index) => {
-    const holes = masked.includes('holes') ? [] : part.holes.filter((hole) => wallTo(hole, at, at) < shopLimits.rackAway_mm)
-    const edges = masked.includes('edges')
-      ? []
-      : part.edges.filter((edge) => edge.kind === 'straight' && nearest(at, edge) < shopLimits.rackAway_mm)
+    const holes = part.holes.filter(
+      (hole) => !isMasked(part, `holes.${hole.id}`) && wallTo(hole, at, at) < shopLimits.rackAway_mm,
+    )
+    const edges = part.edges.filter(
+      (edge) => !isMasked(part, `edges.${edge.id}`) && edge.kind === 'straight' && nearest(at, edge) < shopLimits.rackAway_mm,
+    )
     return [...holes.map(({ id: hole }) => `hole ${hole}`), ...edges.map((edge) => `stop edge ${edge.id}`)].map(
       (what): MakingDoubt => ({
         place: `parts.${id}.racks.${index}`,
@@ -42,14 +46,17 @@ function nearest(at: Point, { from, to }: { readonly from: Point; readonly to: P
   return wallTo(point, from, to)
 }
 
-function threadDoubts({ id, masked = [] }: Part): readonly MakingDoubt[] {
-  if (masked.includes('threads')) return []
+/** Each thread that is not masked. */
+function threadDoubts(part: Part, threads: readonly Screw[]): readonly MakingDoubt[] {
+  const coated = threads.filter(({ id }) => !isMasked(part, `threads.${id}`))
+  if (coated.length === 0) return []
+  const which = coated.length === threads.length ? 'threads' : `the threads of ${coated.map(({ id }) => id).join(', ')}`
   return [
     {
-      place: `parts.${id}.masked`,
-      found: 'threads that are coated with their part',
+      place: `parts.${part.id}.masked`,
+      found: `${which}, coated with their part`,
       needed: 'masked threads: a film narrows the pitch diameter by four times its growth',
-      wayOut: 'Mask the threads, or have them cut larger by as much.',
+      wayOut: 'Mask them, or have them cut larger by as much.',
     },
   ]
 }

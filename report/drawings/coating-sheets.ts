@@ -7,12 +7,13 @@
  *     │ the film in words title block│
  *     └──────────────────────────────┘
  */
-import type { Coating, DrawnPart, ShopDesign } from '../../engine/index.ts'
+import type { Coating, DrawnPart, Screw, ShopDesign } from '../../engine/index.ts'
 import { coatedColumns, coatedPinRows, coatedRows, coatingLines, partCoatingLines } from './coating-words.ts'
 import { freeMark, wrappedWords } from './corner-marks.ts'
 import { type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
+import { maskedLegend, maskedLines, namedPlaces, sideWords, type Threaded } from './masked-marks.ts'
 import { innerFrame, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
-import { faceView, middleOfEdge, onPaper, type Placing } from './part-views.ts'
+import { faceView, onPaper, type Placing } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
 import { type LaidTable, laidTable } from './table-ink.ts'
 import { drawTitleBlock, type TitleBlock, titleSize } from './title-block.ts'
@@ -25,21 +26,25 @@ export interface CoatingAsked {
   readonly block: Block
 }
 
-/** Of one coated part; undefined for one that has no outline, and where it has no room on any paper. */
-export function coatedPartSheet(drawn: DrawnPart, asked: CoatingAsked): Sheet | undefined {
+/** Of one coated part with its screws; undefined for one that has no outline, and where it has no room on any paper. */
+export function coatedPartSheet(
+  { drawn, screws }: { readonly drawn: DrawnPart; readonly screws: readonly Screw[] },
+  asked: CoatingAsked,
+): Sheet | undefined {
   const { part } = drawn
   const { coating } = part
   if (coating === undefined || part.outline.length === 0) return undefined
   const view = (room: Box): View | undefined => {
     for (const { ratio, words } of scales) {
-      const ink = partInk(drawn, room, ratio)
+      const ink = partInk({ part, screws }, room, ratio)
       if (ink !== undefined) return { ink, scale: words }
     }
     return undefined
   }
   const table = laidTable(coatedColumns, coatedRows(drawn))
+  const legend = part.masked === undefined ? [] : [maskedLegend]
   return firstSheet(
-    { name: `coating-${part.id}`, table, lines: [...coatingLines(coating), ...partCoatingLines(part)], view },
+    { name: `coating-${part.id}`, table, lines: [...coatingLines(coating), ...partCoatingLines(part), ...legend], view },
     asked,
   )
 }
@@ -101,9 +106,10 @@ function laidOut({ table, lines, view }: Content, paper: Paper, block: Block): r
 const AROUND = 16
 const RACK = 1
 
-/** The face with the places of the rack as dots, holes and stop edges by their names; undefined where it does not fit. */
-function partInk({ part }: DrawnPart, room: Box, ratio: number): readonly Ink[] | undefined {
-  const { outline, holes, edges, racks = [] } = part
+/** The face with the places of the rack as dots, what is masked with its line, all by their names; undefined where it does not fit. */
+function partInk(threaded: Threaded, room: Box, ratio: number): readonly Ink[] | undefined {
+  const { part } = threaded
+  const { outline, racks = [] } = part
   const [xs, ys] = [outline.map(({ x_mm }) => x_mm), outline.map(({ y_mm }) => y_mm)]
   const [width, height] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)].map((size) => ratio * size)
   if (width + 2 * AROUND > room.right - room.left || height + 2 * AROUND > room.bottom - room.top) return undefined
@@ -113,12 +119,15 @@ function partInk({ part }: DrawnPart, room: Box, ratio: number): readonly Ink[] 
   }
   const placing: Placing = { ratio, origin }
   const dots = racks.map((at): Ink => ({ kind: 'circle', at: onPaper(placing, at), radius: RACK, type: 'narrow', filled: true }))
-  const named = [
-    ...racks.map((at, index) => ({ at, words: `rack ${index + 1}` })),
-    ...holes.map(({ id, at }) => ({ at, words: id })),
-    ...edges.map((edge) => ({ at: middleOfEdge(edge), words: edge.id })),
+  const named = [...racks.map((at, index) => ({ at, words: `rack ${index + 1}` })), ...namedPlaces(threaded)]
+  const sides = sideWords(threaded)
+  const caption = { x: (room.left + room.right) / 2, y: room.top + lettering_mm.table }
+  const ink = [
+    ...faceView(part, placing),
+    ...maskedLines(threaded, placing),
+    ...dots,
+    ...(sides === undefined ? [] : [say(sides, caption, { size: lettering_mm.table, side: 'middle' })]),
   ]
-  const ink = [...faceView(part, placing), ...dots]
   for (const { at, words } of named) {
     const mark = freeMark(words, onPaper(placing, at), ink)
     if (mark === undefined) return undefined

@@ -1,5 +1,5 @@
 /** What is said to a coater of a film and of what it goes on. */
-import type { Coating, DrawnHole, DrawnPart, Part, ShopDesign } from '../../engine/index.ts'
+import { type Coating, type DrawnHole, type DrawnPart, isMasked, type Part, type ShopDesign } from '../../engine/index.ts'
 import { diameterWords, lengthText, limitsWords } from './size-words.ts'
 import { maskedWords, placeText } from './surface-words.ts'
 import type { TableColumn } from './table-ink.ts'
@@ -42,8 +42,11 @@ export const coatedColumns: readonly TableColumn[] = [
 
 /** Diameters of the holes of a part before and with its coating. */
 export function coatedRows({ part, holes }: DrawnPart): readonly (readonly string[])[] {
-  const isBare = part.masked?.includes('holes') === true
-  return holes.map((hole) => [`hole ${hole.hole.id}`, isBare ? 'masked' : uncoated(hole), diameterWords(hole.diameter)])
+  return holes.map((hole) => {
+    const { id } = hole.hole
+    const isBare = isMasked(part, `holes.${id}`)
+    return [`hole ${id}`, isBare ? 'masked' : uncoated(hole), diameterWords(hole.diameter)]
+  })
 }
 
 /** Diameters of the pins that have a coating, before and with it. */

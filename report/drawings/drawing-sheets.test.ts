@@ -12,11 +12,13 @@ import { sheetShape } from './sheet-file.ts'
 import { diameterWords, lengthText, limitsWords, sizeWords } from './size-words.ts'
 
 const home = join(import.meta.dirname, '../..')
-const shopOf = (name: string) => {
-  const { value } = readShopDesign(readFileSync(join(home, `designs/${name}.json`), 'utf8'), name)
-  if (value === undefined) throw new Error(`${name} is refused`)
+const textOf = (name: string) => readFileSync(join(home, `designs/${name}.json`), 'utf8')
+const shopFrom = (text: string) => {
+  const { value, problems } = readShopDesign(text)
+  if (value === undefined) throw new Error(JSON.stringify(problems))
   return value
 }
+const shopOf = (name: string) => shopFrom(textOf(name))
 const shops = ['heron', 'heron-jams', 'heron-stop-at-mcp', 'kestrel'].map(shopOf)
 /** Evaluated once: a paper changes nothing of it. */
 const evaluations = shops.map(({ variation }) => evaluate(variation.design))
@@ -102,6 +104,23 @@ describe('the drawings of every example', () => {
     expect(wordsOn('coating-mount')).toEqual(expect.arrayContaining(['Masked, it stays bare: the threads.', 'rack 1', 'rack 2']))
     expect(wordsOn('coating-pins')).toContain('Cure: 150 °C for 120 min.')
     expect(sheets.map(({ name }) => name)).not.toContain('coating-topLink')
+  })
+
+  it('show the coater each face that is masked by its name, with a line beside it', () => {
+    const masked = ['holes.mcp', 'threads.rear', 'outline', 'faces.back']
+    const shop = shopFrom(textOf('heron').replace('["threads"]', JSON.stringify(masked)))
+    const sheet = drawingSheets(shop, { ...usualDrawings, evaluation: evaluations[0] }).sheets.find(
+      ({ name }) => name === 'coating-mount',
+    )
+    const ink = sheet?.ink ?? []
+    const words = ink.flatMap((one) => (one.kind === 'words' ? [one.words] : []))
+    // SOURCE hand: as typed; of two holes and two threads one each; six corners have six sides, a hole has a ring, a thread has a mouth
+    expect(words).toEqual(
+      expect.arrayContaining(['mcp, masked', 'base', 'thread rear, masked', 'thread front', 'the face behind is masked']),
+    )
+    expect(ink.filter((one) => 'type' in one && one.type === 'apart')).toHaveLength(6 + 1 + 1)
+    const frame = { left: 20, top: 10, right: 287, bottom: 200 }
+    expect(covered(ink, frame)).toEqual([])
   })
 
   it('are the same bytes for the same design', () => {

@@ -87,11 +87,12 @@ function pinDrafts(shop: ShopDesign, { paper }: DrawingsAsked): readonly Draft[]
 }
 
 function coatingDrafts(shop: ShopDesign, { paper }: DrawingsAsked): readonly Draft[] {
-  const ofParts = shop.parts.flatMap((drawn): readonly Draft[] => {
+  const ofParts = shop.parts.flatMap((drawn, index): readonly Draft[] => {
     const { coating, name, id } = drawn.part
     if (coating === undefined) return []
+    const screws = (shop.variation.design.screws ?? []).filter(({ part }) => part === index)
     const whyNone = `parts.${id} has no coating sheet: it has no outline, or no place on a sheet; the note to the coater names it`
-    return [{ title: `${name}: coating`, drawn: (block) => coatedPartSheet(drawn, { paper, block }), whyNone }]
+    return [{ title: `${name}: coating`, drawn: (block) => coatedPartSheet({ drawn, screws }, { paper, block }), whyNone }]
   })
   const coatings = new Map(shop.pins.flatMap(({ pin: { coating } }) => (coating === undefined ? [] : [[coating.name, coating]])))
   const ofPins = [...coatings.values()].map((coating, index): Draft => {

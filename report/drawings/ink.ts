@@ -11,8 +11,11 @@ export interface At {
   readonly y: number
 }
 
-/** Line types of ISO 128: wide and narrow, hidden edges dashed, centre lines in long and short dashes. */
-export type LineType = 'wide' | 'narrow' | 'hidden' | 'centre'
+/**
+ * Line types of ISO 128: wide and narrow, hidden edges dashed, centre lines in long dashes and dots; the same, wide, beside a face that is treated
+ * otherwise than the rest (type 04.2 of ISO 128-2, from memory).
+ */
+export type LineType = 'wide' | 'narrow' | 'hidden' | 'centre' | 'apart'
 
 export interface Line {
   readonly kind: 'line'

@@ -5,7 +5,7 @@
  * Third-angle: the view on the right is what is seen from the right; first-angle: what is seen from the left (ISO 128-30, from memory).
  */
 import type { Edge, Hole, Part, Point } from '../../engine/index.ts'
-import { type At, type Ink, stroke } from './ink.ts'
+import { type At, type Ink, type LineType, stroke } from './ink.ts'
 
 export type Projection = 'first-angle' | 'third-angle'
 
@@ -28,34 +28,63 @@ export function faceView({ outline, holes, edges }: Part, placing: Placing): rea
   const corners = outline.map((corner) => onPaper(placing, corner))
   return [
     ...corners.map((corner, index) => stroke(corner, corners[(index + 1) % corners.length], 'wide')),
-    ...edges.flatMap((edge) => edgeLines(edge, placing)),
+    ...edges.flatMap((edge) => edgeLines(edge, placing, { around: 0, type: 'wide' })),
     ...holes.flatMap((hole) => holeLines(hole, placing)),
   ]
 }
 
-function holeLines({ at, diameter_mm, slot }: Hole, placing: Placing): readonly Ink[] {
-  const middle = onPaper(placing, at)
-  const radius = (placing.ratio * diameter_mm) / 2
-  const reach = radius + CROSS_OVER
+function holeLines(hole: Hole, placing: Placing): readonly Ink[] {
+  const middle = onPaper(placing, hole.at)
+  const reach = (placing.ratio * hole.diameter_mm) / 2 + CROSS_OVER
   const cross = [
     stroke({ x: middle.x - reach, y: middle.y }, { x: middle.x + reach, y: middle.y }, 'centre'),
     stroke({ x: middle.x, y: middle.y - reach }, { x: middle.x, y: middle.y + reach }, 'centre'),
   ]
-  if (slot === undefined) return [{ kind: 'circle', at: middle, radius, type: 'wide' }, ...cross]
+  return [...rimLines(hole, placing, { around: 0, type: 'wide' }), ...cross]
+}
+
+/** The rim of a hole or slot, or a line around it. @param line how far outside of the rim on the paper, and of which type */
+export function rimLines(
+  { at, diameter_mm, slot }: Hole,
+  placing: Placing,
+  { around, type }: { readonly around: number; readonly type: LineType },
+): readonly Ink[] {
+  const middle = onPaper(placing, at)
+  const radius = (placing.ratio * diameter_mm) / 2 + around
+  if (slot === undefined) return [{ kind: 'circle', at: middle, radius, type }]
   const half = (placing.ratio * slot.length_mm) / 2
   const ends = [0, 1].flatMap((end) => {
     const turn = slot.along_rad + Math.PI * end
     const centre = { x: middle.x + half * Math.cos(turn), y: middle.y - half * Math.sin(turn) }
     return arcPlaces(centre, radius, [turn - Math.PI / 2, turn + Math.PI / 2])
   })
-  return [...ends.map((place, index) => stroke(place, ends[(index + 1) % ends.length], 'wide')), ...cross]
+  return ends.map((place, index) => stroke(place, ends[(index + 1) % ends.length], type))
 }
 
-function edgeLines(edge: Edge, placing: Placing): readonly Ink[] {
-  if (edge.kind === 'straight') return [stroke(onPaper(placing, edge.from), onPaper(placing, edge.to), 'wide')]
+/** An edge that a stop runs against, or a line beside it. @param line how far off the metal on the paper, and of which type */
+export function edgeLines(
+  edge: Edge,
+  placing: Placing,
+  { around, type }: { readonly around: number; readonly type: LineType },
+): readonly Ink[] {
+  if (edge.kind === 'straight') {
+    const [from, to] = besideLine([onPaper(placing, edge.from), onPaper(placing, edge.to)], around)
+    return [stroke(from, to, type)]
+  }
   const to_rad = edge.to_rad > edge.from_rad ? edge.to_rad : edge.to_rad + 2 * Math.PI
-  const places = arcPlaces(onPaper(placing, edge.centre), placing.ratio * edge.radius_mm, [edge.from_rad, to_rad])
-  return places.slice(1).map((to, index) => stroke(places[index], to, 'wide'))
+  const radius = placing.ratio * edge.radius_mm + (edge.solid === 'inside' ? around : -around)
+  const places = arcPlaces(onPaper(placing, edge.centre), Math.max(0, radius), [edge.from_rad, to_rad])
+  return places.slice(1).map((to, index) => stroke(places[index], to, type))
+}
+
+/** A line to the left of another, seen along it. */
+export function besideLine([from, to]: readonly [At, At], by: number): readonly [At, At] {
+  const length = Math.hypot(to.x - from.x, to.y - from.y)
+  const [dx, dy] = [(by * (to.y - from.y)) / length, (-by * (to.x - from.x)) / length]
+  return [
+    { x: from.x + dx, y: from.y + dy },
+    { x: to.x + dx, y: to.y + dy },
+  ]
 }
 
 /** Places along an arc, counter-clockwise as the part sees it. */

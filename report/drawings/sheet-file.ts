@@ -17,6 +17,7 @@ const DASHES: Readonly<Record<LineType, string | undefined>> = {
   narrow: undefined,
   hidden: '2 1',
   centre: '6 1 1 1',
+  apart: '4 1.4 0.1 1.4',
 }
 const WIDE = 0.5
 const NARROW = 0.25
@@ -66,7 +67,7 @@ function lineStyle(type: LineType): Readonly<Record<string, Attribute>> {
   const dashes = DASHES[type]
   return {
     stroke: 'currentColor',
-    'stroke-width': type === 'wide' ? WIDE : NARROW,
+    'stroke-width': type === 'wide' || type === 'apart' ? WIDE : NARROW,
     'stroke-linecap': 'round',
     ...(dashes !== undefined && { 'stroke-dasharray': dashes }),
   }

@@ -1,5 +1,5 @@
 /** Edges, roughness, threads, masks and racks as a drawing says them. */
-import type { EdgeState, Part, Point, Screw, Surface } from '../../engine/index.ts'
+import type { EdgeState, FaceKind, FaceName, Part, Point, Screw, Surface } from '../../engine/index.ts'
 import { lengthText } from './size-words.ts'
 
 const MICROMETRES = 1000
@@ -42,12 +42,26 @@ export function placeText({ x_mm, y_mm }: Point): string {
 
 /** What is masked, in words; undefined where nothing is. */
 export function maskedWords({ masked = [] }: Pick<Part, 'masked'>): string | undefined {
-  const words = masked.map((what) => MASKED[what])
+  const words = masked.map(faceWords)
   if (words.length < 2) return words[0]
   return `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`
 }
 
-const MASKED = { holes: 'all holes', edges: 'the stop edges', faces: 'both faces', threads: 'the threads' } as const
+/** `all holes`, `hole mcp`, `the back face`. */
+export function faceWords(face: FaceName): string {
+  const [kind, id] = face.split('.')
+  if (id === undefined) return ALL[kind as FaceKind]
+  return kind === 'faces' ? `the ${id} face` : `${ONE[kind as keyof typeof ONE]} ${id}`
+}
+
+const ALL: Readonly<Record<FaceKind, string>> = {
+  holes: 'all holes',
+  edges: 'the stop edges',
+  outline: 'the side all around',
+  faces: 'both faces',
+  threads: 'the threads',
+}
+const ONE = { holes: 'hole', edges: 'stop edge', threads: 'thread' } as const
 
 /** `2 × M2.5-6H, 5.5 deep, drill Ø2.05, 8 deep`; what is not stated is said. */
 export function threadWords({ thread, tapped, screws_count }: Screw): string {

@@ -54,6 +54,7 @@ function spliceOf(text: string, change: Change, whole: Stand): Splice | undefine
   const place = change.place
   const stand = standAt(whole, place)
   if (change.kind === 'set' && stand) return replaced(text, stand, change.value)
+  if (change.kind === 'remove' && !stand) return undefined
   const owner = standAt(whole, place.slice(0, -1))
   const step = place.at(-1)
   if (!owner || step === undefined) throw new Error(`no such place to change: ${place.join(' › ')}`)

@@ -1,4 +1,6 @@
 import * as z from 'zod'
+import type { Place } from '../json-places.ts'
+import { facesOf } from '../masked-faces.ts'
 import { tableCoatings } from '../read-coatings.ts'
 import { tableMaterials } from '../read-materials.ts'
 import { tableWearRates } from '../read-wear-rates.ts'
@@ -16,11 +18,21 @@ export function choicesOf(desk: Desk, { schema, meaning, place }: Leaf): readonl
       return partThings(desk, meaning.of)
     case 'thingOfPart':
       return thingsOf(desk, meaning.of, valueAt(desk.document, [...place.slice(0, -1), 'part']))
+    case 'face':
+      return facesOf({
+        holes: thingsOf(desk, 'holes', place[1]),
+        edges: thingsOf(desk, 'edges', place[1]),
+        threads: screwsIn(desk, place[1]),
+      })
     case 'figure':
       return desk.figures.filter(({ unit }) => unit !== 'words').map(({ id }) => id)
     default:
       return schema instanceof z.ZodEnum ? schema.options.map(String) : undefined
   }
+}
+
+function screwsIn({ document }: Desk, part: Place[number]): readonly string[] {
+  return entriesOf(valueAt(document, ['screws'])).flatMap(([id, screw]) => (valueAt(screw, ['in']) === part ? [id] : []))
 }
 
 function namesOf({ document }: Desk, section: NamedSection): readonly string[] {

@@ -59,6 +59,23 @@ describe('heron', () => {
     })
   })
 
+  it('lets a hole go with its mask, and the list of masks with the last of them', () => {
+    const remove = (...place: readonly (string | number)[]) => ({ kind: 'remove', place })
+    const masking = (...masked: readonly string[]) => {
+      const document = JSON.parse(heron)
+      document.parts.mount.holes.eye = { x: '-9 mm', y: '3 mm', diameter: '2 mm' }
+      document.parts.mount.masked = masked
+      return JSON.stringify(document)
+    }
+    const eye = ['parts', 'mount', 'holes', 'eye']
+    // SOURCE hand (read off the files)
+    expect(removalOf(masking('threads.rear', 'holes.eye'), eye)).toEqual({
+      changes: [remove('parts', 'mount', 'masked', 1), remove(...eye)],
+    })
+    expect(removalOf(masking('holes.eye'), eye)).toEqual({ changes: [remove('parts', 'mount', 'masked'), remove(...eye)] })
+    expect(removalOf(masking('threads.rear'), ['screws', 'rear']).changes).toContainEqual(remove('parts', 'mount', 'masked'))
+  })
+
   it('keeps what it cannot do without, and says what it would lack', () => {
     expect(removalOf(heron, ['drive'])).toMatchObject({ dependents: [], problems: [{ place: 'drive' }] })
     expect(removalOf(heron, ['pins', 'mcp', 'joins', 0])).toMatchObject({ problems: [{ place: 'pins.mcp.joins' }] })

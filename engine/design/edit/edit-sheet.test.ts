@@ -93,6 +93,8 @@ describe('a field', () => {
 
   it('offers the holes of the part that is named beside it', () => {
     expect(fieldAt(heron, 'stops.shelf.round.hole').choices).toEqual(['near', 'far'])
+    const ofMount = ['holes', 'holes.mcp', 'holes.base', 'outline', 'faces', 'faces.front', 'faces.back', 'threads']
+    expect(fieldAt(heron, 'parts.mount.masked.1').choices).toEqual([...ofMount, 'threads.front', 'threads.rear'])
   })
 
   it('stands with its problem beside it when the file has one', () => {

@@ -49,8 +49,8 @@ function leavesIn(walked: Walked): readonly Leaf[] {
   }
   if (schema instanceof z.ZodObject) return leavesOfObject(walked, schema.shape)
   if (schema instanceof z.ZodRecord) return leavesOfRecord(walked, schema.valueType as z.ZodType)
-  if (schema instanceof z.ZodArray) return leavesOfList(walked, () => schema.element as z.ZodType)
-  if (schema instanceof z.ZodTuple) return leavesOfList(walked, (index) => schema.def.items[index] as z.ZodType | undefined)
+  if (schema instanceof z.ZodArray) return leavesOfList(walked, schema)
+  if (schema instanceof z.ZodTuple) return leavesOfTuple(walked, schema.def.items as readonly z.ZodType[])
   if (schema instanceof z.ZodLiteral) return []
   return [{ place, schema, meaning, value, isOptional, says, row: row.length === 0 ? place.slice(0, 1) : row }]
 }
@@ -91,11 +91,30 @@ function leavesOfRecord({ value, place }: Walked, schema: z.ZodType): readonly L
   })
 }
 
-/** Members that are things or points have rows of their own; ids and the two values of a pair belong to what they stand in. */
-function leavesOfList({ value, place, row }: Walked, schemaOf: (index: number) => z.ZodType | undefined): readonly Leaf[] {
+/**
+ * Members that are things or points have rows of their own; ids and the two values of a pair belong to what they stand in. Where one text or word is
+ * a member, the place behind the last is a leaf that is left out, and a member may be left out where the list does without.
+ */
+function leavesOfList({ value = [], place, row }: Walked, list: z.ZodArray): readonly Leaf[] {
+  if (!Array.isArray(value)) return []
+  const members = value as readonly JsonValue[]
+  const schema = list.element as z.ZodType
+  const isOptional = members.length > 0 && list.safeParse(members.slice(1)).success
+  return [...members, undefined].flatMap((inner, index) =>
+    leavesIn({
+      schema,
+      value: inner,
+      place: [...place, index],
+      row: inner !== undefined && holds(inner) ? [...place, index] : row,
+      isOptional: inner === undefined || isOptional,
+    }),
+  )
+}
+
+function leavesOfTuple({ value, place, row }: Walked, items: readonly z.ZodType[]): readonly Leaf[] {
   if (!Array.isArray(value)) return []
   return (value as readonly JsonValue[]).flatMap((inner, index) => {
-    const schema = schemaOf(index)
+    const schema = items.at(index)
     const here = [...place, index]
     return schema ? leavesIn({ schema, value: inner, place: here, row: holds(inner) ? here : row, isOptional: false }) : []
   })

@@ -37,6 +37,11 @@ export function thingsNamed(document: JsonValue, { meaning, value, place }: Leaf
       const part = valueAt(document, [...place.slice(0, -1), 'part'])
       return typeof part === 'string' ? [['parts', part, meaning.of, value]] : []
     }
+    case 'face': {
+      const [kind, id] = value.split('.')
+      if (id === undefined || kind === 'faces') return []
+      return [kind === 'threads' ? ['screws', id] : [...place.slice(0, 2), kind, id]]
+    }
     case 'figure': {
       const thing = thingOfFigure(value)
       return thing ? [[sectionOfFigure[thing.kind], thing.id]] : []

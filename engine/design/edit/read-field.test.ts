@@ -84,6 +84,15 @@ describe('what is typed is stored', () => {
     expect(stored(['stops', 'shelf', 'gap'], ' ')).toBe(heron)
   })
 
+  it('behind the last of a list, in its place, or as the first of a list that was left out', () => {
+    const masked = (part: string, index: number, typed: string) => stored(['parts', part, 'masked', index] as never, typed)
+    expect(masked('mount', 1, 'holes.mcp')).toBe(heron.replace('["threads"]', '["threads", "holes.mcp"]'))
+    expect(masked('mount', 0, 'threads.rear')).toBe(heron.replace('["threads"]', '["threads.rear"]'))
+    expect(masked('mount', 0, '')).toBe(heron.replace('["threads"]', '[]'))
+    expect(JSON.parse(masked('middle', 0, 'outline')).parts.middle.masked).toEqual(['outline'])
+    expect(masked('middle', 0, '')).toBe(heron)
+  })
+
   it('where it was left out, at the end of its thing', () => {
     expect(stored(['springs', 'return', 'ownFriction'], '5 %')).toBe(heron)
     expect(stored(['stops', 'shelf', 'gap'], '0.1 mm')).toBe(

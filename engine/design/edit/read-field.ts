@@ -9,6 +9,7 @@ import { type Desk, deskOf, leafAt, typedText } from './desk.ts'
 import { type FieldReading, readTyped } from './field.ts'
 import type { Leaf } from './leaves.ts'
 import { isNew } from './new-problems.ts'
+import { valueAt } from './value-at.ts'
 
 /**
  * The change that puts a typed text at a place of the document.
@@ -55,12 +56,16 @@ const yesOrNo: ReadonlyMap<string, boolean> = new Map([
   ['no', false],
 ])
 
+/** What is typed behind the last member of a list that is not there begins it. */
 function changeOf(desk: Desk, leaf: Leaf, typed: string): Change {
   const { place, schema, value, isOptional } = leaf
   const trimmed = typed.trim()
   if (trimmed === '' && isOptional) return { kind: 'remove', place }
   const isSame = value !== undefined && typedText(desk, leaf) === typed
-  return { kind: 'set', place, value: isSame ? value : storedAs(schema, trimmed) }
+  const stored = isSame ? value : storedAs(schema, trimmed)
+  const list = place.slice(0, -1)
+  const isFirst = place.at(-1) === 0 && valueAt(desk.document, list) === undefined
+  return isFirst ? { kind: 'set', place: list, value: [stored] } : { kind: 'set', place, value: stored }
 }
 
 function storedAs(schema: z.ZodType, typed: string): JsonValue {

@@ -29,6 +29,15 @@ describe('a name', () => {
   })
 })
 
+it('of a screw and of a hole goes into what is masked', () => {
+  const text = heron.replace('["threads"]', '["threads.front", "holes.mcp"]')
+  const masked = (place: readonly string[]) =>
+    renamed(text, place, 'other').value?.find(({ place: [, , key] }) => key === 'masked')
+  // SOURCE hand (read off the file)
+  expect(masked(['screws', 'front'])).toMatchObject({ place: ['parts', 'mount', 'masked', 0], value: 'threads.other' })
+  expect(masked(['parts', 'mount', 'holes', 'mcp'])).toMatchObject({ value: 'holes.other' })
+})
+
 describe('in an expression', () => {
   // SOURCE hand (the name written anew wherever it stands as a whole word that is no unit)
   it.each([

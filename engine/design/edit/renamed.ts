@@ -70,6 +70,8 @@ function leafRenamed({ meaning, value }: Leaf, { place, from, to }: Renaming): J
       const [part, thing] = typed.split('.')
       return place.length === 2 ? `${to}.${thing}` : `${part}.${to}`
     }
+    case 'face':
+      return `${typed.split('.')[0]}.${to}`
     case 'figure': {
       const at = thingOfFigure(typed)?.at ?? 0
       return typed.slice(0, at) + to + typed.slice(at + from.length)

@@ -1,5 +1,6 @@
 import type { Coating, Dimension, Part, Pin, Tolerance } from '../design.ts'
 import type { Document } from '../document.ts'
+import { isMasked } from '../masked-faces.ts'
 import { type CoatedSurface, changeOfSize } from './coated-size.ts'
 
 /** A diameter that a coating changes. */
@@ -37,14 +38,14 @@ export function coatedFeatures({ document, dimensions, parts, pins }: Drawn): re
     const tolerance = own ?? dimension?.tolerance
     return { place, ...rest, ...(tolerance && { tolerance }), ...(dimension && !own && { dimension: dimension.name }) }
   }
-  const ofParts = parts.flatMap(({ id, coating, masked = [], holes }) =>
-    coating === undefined || masked.includes('holes')
-      ? []
-      : holes.map((hole) => {
-          const typed = document.parts?.[id]?.holes?.[hole.id]?.diameter ?? ''
-          const sized = { typed, own: hole.tolerance, surface: 'hole', coating, nominal_mm: hole.diameter_mm } as const
-          return feature(`parts.${id}.holes.${hole.id}`, sized)
-        }),
+  const ofParts = parts.flatMap((part) =>
+    part.holes.flatMap((hole) => {
+      const { id, coating } = part
+      if (coating === undefined || isMasked(part, `holes.${hole.id}`)) return []
+      const typed = document.parts?.[id]?.holes?.[hole.id]?.diameter ?? ''
+      const sized = { typed, own: hole.tolerance, surface: 'hole', coating, nominal_mm: hole.diameter_mm } as const
+      return [feature(`parts.${id}.holes.${hole.id}`, sized)]
+    }),
   )
   const ofPins = pins.flatMap(({ id, coating, tolerance, diameter_mm }) => {
     const typed = document.pins?.[id]?.diameter ?? ''

@@ -102,5 +102,9 @@ describe('a document', () => {
     expect(refused(open)).toEqual(
       ['mcp.tolerance', 'pip.diameter', 'top.diameter'].map((hole) => `parts.proximal.holes.${hole}: contradiction`),
     )
+    // SOURCE property (a hole that is masked by its name gains no coating, the others do)
+    expect(refused({ 'parts.proximal.masked': ['holes.pip', 'holes.top'] })).toEqual([
+      'parts.proximal.holes.mcp.tolerance: contradiction',
+    ])
   })
 })

@@ -55,14 +55,19 @@ export interface Pad {
   readonly at: Point
 }
 
+/** Faces of a part that go together. */
+export type FaceKind = 'holes' | 'edges' | 'outline' | 'faces' | 'threads'
+/** All faces of a kind, or one of them: `holes`, `holes.mcp`, `faces.front`, `threads.rear`. */
+export type FaceName = FaceKind | `${FaceKind}.${string}`
+
 export interface Part {
   readonly id: string
   readonly name: string
   readonly role: Role
   readonly material?: Material
   readonly coating?: Coating
-  /** What the coater keeps free of it. */
-  readonly masked?: readonly ('holes' | 'edges' | 'faces' | 'threads')[]
+  /** Faces that the coater keeps free of it; whether one is, `isMasked` says. */
+  readonly masked?: readonly FaceName[]
   /** Where the coater's rack may touch. */
   readonly racks?: readonly Point[]
   /** Around the part and in its inside corners, where a hole does not state its own; absent when not stated. */

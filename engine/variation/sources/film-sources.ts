@@ -1,7 +1,8 @@
 /** Thickness of coatings: one source a coating, because one batch coats all surfaces of a set that carry it. */
-import type { Coating, Design } from '../../design/design.ts'
+import type { Coating, Design, FaceName, Part } from '../../design/design.ts'
 import type { CoatedFeature } from '../../design/fits/coated-features.ts'
 import { changePerThickness } from '../../design/fits/coated-size.ts'
+import { isMasked } from '../../design/masked-faces.ts'
 import { variationUnstated } from '../../design/read-variation-rules.ts'
 import { lawOfRange } from './law-of.ts'
 import { addShift, type Varying } from './varying.ts'
@@ -35,8 +36,9 @@ const ofDiameter = ({ coating, place, surface }: CoatedFeature): Follower => ({
 function ofStops({ stops, parts }: Design): readonly Follower[] {
   return stops.flatMap(({ id, round, against, coating }) => {
     const place = `stops.${id}`
-    const end = coating ?? edgeCoating(parts[round.part])
-    const edge = edgeCoating(parts[against.part])
+    const end = coating ?? coatingOf(parts[round.part], 'edges')
+    const owner = parts[against.part]
+    const edge = coatingOf(owner, `edges.${owner.edges[against.edge].id}`)
     return [
       ...(end ? [{ coating: end, place: `${place}.round.radius`, per: 1 - end.inward_ratio }] : []),
       ...(edge ? [{ coating: edge, place: `${place}.gap`, per: edge.inward_ratio - 1 }] : []),
@@ -44,8 +46,10 @@ function ofStops({ stops, parts }: Design): readonly Follower[] {
   })
 }
 
-const edgeCoating = ({ coating, masked = [] }: Design['parts'][number]): Coating | undefined =>
-  masked.includes('edges') ? undefined : coating
+/** What a face carries; nothing where it is masked. */
+function coatingOf(part: Part, face: FaceName): Coating | undefined {
+  return isMasked(part, face) ? undefined : part.coating
+}
 
 function filmVarying({ variation = variationUnstated }: Design, followers: readonly Follower[]): readonly Varying[] {
   const { name, thickness } = followers[0].coating
