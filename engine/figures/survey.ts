@@ -3,6 +3,7 @@
  */
 import type { Design, LoadCase } from '../design/design.ts'
 import { actsInPlane, type CaseEfforts, caseEfforts } from '../forces/case-way.ts'
+import { portRow } from '../forces/effort.ts'
 import { type ForceBench, forceBench } from '../forces/force-bench.ts'
 import { type FramePair, framesAt } from '../forces/force-frame.ts'
 import { type ReserveAmplitudes, reserveAmplitudes } from '../forces/return-reserve.ts'
@@ -55,12 +56,10 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
   // All in one go: springs, weight and drag at a posture are worked out once, whatever the load case.
   const efforts = once(() => {
     const closed = nodes[nodes.length - 1]
-    return along((frames, node) => ({
-      unloaded: caseEfforts(bench, frames, undefined),
-      loaded: loadCases.map((loadCase) =>
-        loadCase.acts === 'travel' || node === closed ? caseEfforts(bench, frames, loadCase) : undefined,
-      ),
-    }))
+    return along((frames, node) => {
+      const acting = loadCases.map((loadCase) => (loadCase.acts === 'travel' || node === closed ? loadCase : undefined))
+      return effortsAt(bench, frames, acting)
+    })
   })
   const unloaded = once(() => efforts().map((found) => found?.unloaded))
   const cases = loadCases.map((loadCase, index) =>
@@ -78,6 +77,16 @@ export function surveyTravel(path: TravelPath, drawn: Float64Array): Survey {
     get unloaded() {
       return unloaded()
     },
+  }
+}
+
+/** Efforts at one posture: without a load, and of each load case that acts there. */
+function effortsAt(bench: ForceBench, frames: FramePair, acting: readonly (LoadCase | undefined)[]) {
+  // A copy of its own: rows of the room are written over after some twenty more.
+  const port = portRow(bench, frames.closing, { kind: 'drive' }).slice()
+  return {
+    unloaded: caseEfforts(bench, frames, { port, loadCase: undefined }),
+    loaded: acting.map((loadCase) => loadCase && caseEfforts(bench, frames, { port, loadCase })),
   }
 }
 

@@ -2,7 +2,7 @@
 import type { LoadCase } from '../design/design.ts'
 import type { ForceRow } from '../motion/closure.ts'
 import { jointForcesNow, largestForceNow } from './balance.ts'
-import { closeSearch, holdQuestion, portRow } from './effort.ts'
+import { closeSearch, holdQuestion } from './effort.ts'
 import type { ForceBench } from './force-bench.ts'
 import { emptyRow, type FramePair } from './force-frame.ts'
 import { addLoadCase } from './loads.ts'
@@ -20,20 +20,27 @@ export interface CaseEfforts {
   readonly pinForceMost_N: number
 }
 
-/** @param loadCase undefined for the finger with springs and weight alone */
-export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: LoadCase | undefined): CaseEfforts {
+/** What efforts are asked for. */
+export interface EffortsAsked {
+  /** Unit pattern of the drive at the posture. */
+  readonly port: Float64Array
+  /** Undefined for the finger with springs and weight alone: of that no joint forces are kept. */
+  readonly loadCase: LoadCase | undefined
+}
+
+/** Efforts at a posture, one load case or none. */
+export function caseEfforts(bench: ForceBench, frames: FramePair, { port, loadCase }: EffortsAsked): CaseEfforts {
   const load = emptyRow(frames.closing)
   if (loadCase) addLoadCase(load, loadCase)
   const addLoads = ({ out }: ForceRow): void => {
     for (let column = 0; column < out.length; column++) out[column] += load.out[column]
   }
   const found: { -readonly [Key in keyof CaseEfforts]: CaseEfforts[Key] } = { pinForceMost_N: 0 }
-  const port = portRow(bench, frames.closing, { kind: 'drive' })
   const closing = closeSearch(bench, frames.closing, { port, addLoads })
   const close = closing && worstAmplitude(closing)
   if (closing && close !== undefined) {
     found.close = close
-    found.closing = jointForcesNow(closing.prepared)
+    if (loadCase) found.closing = jointForcesNow(closing.prepared)
     found.pinForceMost_N = largestForceNow(closing.prepared)
   }
   const holding = holdQuestion(bench, frames.opening, { port, addLoads })
@@ -42,7 +49,7 @@ export function caseEfforts(bench: ForceBench, frames: FramePair, loadCase: Load
   const hold = holding.search ? worstAmplitude(holding.search) : 0
   if (hold !== undefined) found.hold = hold
   if (holding.search && hold !== undefined) {
-    found.holding = jointForcesNow(holding.search.prepared)
+    if (loadCase) found.holding = jointForcesNow(holding.search.prepared)
     found.pinForceMost_N = Math.max(found.pinForceMost_N, largestForceNow(holding.search.prepared))
   }
   return found

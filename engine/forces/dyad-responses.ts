@@ -10,8 +10,8 @@
  * leaves it to the last row of its matrix; combinations that do no work have none, and for them both give the same forces. Where an
  * a × b is small the dyad is close to its dead centre and the matrix takes over.
  */
-import type { Point } from '../design/design.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
+import type { PartTurns } from '../motion/part-turns.ts'
 import type { ArrayStock } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import type { Contact } from './contact.ts'
@@ -56,8 +56,8 @@ export function dyadRoom(mechanism: Mechanism, numbers: ArrayStock): DyadRoom | 
   }
 }
 
-/** Takes in a posture. @returns false where a dyad stands too near to its dead centre for the closed form */
-export function readDyads(room: DyadRoom, posture: Float64Array): boolean {
+/** Takes in a posture with the turns of its parts. @returns false where a dyad stands too near to its dead centre for the closed form */
+export function readDyads(room: DyadRoom, posture: Float64Array, partTurns: PartTurns): boolean {
   const { mechanism, order, centres, origins } = room
   for (let part = 0; part < mechanism.parts_count; part++) {
     origins[2 * part] = posture[3 * part]
@@ -65,22 +65,17 @@ export function readDyads(room: DyadRoom, posture: Float64Array): boolean {
   }
   for (let joint = 0; joint < mechanism.joints.length; joint++) {
     const { a, b, atA, atB } = mechanism.joints[joint]
-    readCentre(centres, posture, { at: 4 * joint, part: a, own: atA })
-    readCentre(centres, posture, { at: 4 * joint + 2, part: b, own: atB })
+    const cos_a = partTurns[2 * a]
+    const sin_a = partTurns[2 * a + 1]
+    const cos_b = partTurns[2 * b]
+    const sin_b = partTurns[2 * b + 1]
+    centres[4 * joint] = posture[3 * a] + cos_a * atA.x_mm - sin_a * atA.y_mm
+    centres[4 * joint + 1] = posture[3 * a + 1] + sin_a * atA.x_mm + cos_a * atA.y_mm
+    centres[4 * joint + 2] = posture[3 * b] + cos_b * atB.x_mm - sin_b * atB.y_mm
+    centres[4 * joint + 3] = posture[3 * b + 1] + sin_b * atB.x_mm + cos_b * atB.y_mm
   }
   for (let index = 0; index < order.dyads.length; index++) if (!readCouplings(room, index)) return false
   return true
-}
-
-function readCentre(
-  centres: Float64Array,
-  posture: Float64Array,
-  { at, part, own }: { at: number; part: number; own: Point },
-): void {
-  const c = Math.cos(posture[3 * part + 2])
-  const s = Math.sin(posture[3 * part + 2])
-  centres[at] = posture[3 * part] + c * own.x_mm - s * own.y_mm
-  centres[at + 1] = posture[3 * part + 1] + s * own.x_mm + c * own.y_mm
 }
 
 function readCouplings({ order, centres, couplings }: DyadRoom, index: number): boolean {

@@ -9,7 +9,7 @@ import type { Mechanism } from '../motion/mechanism.ts'
 import { emptyRow, type ForceFrame, passingRow, powerIn, turnIn, turnPattern } from './force-frame.ts'
 import { type ForceRoom, forceRoom } from './force-room.ts'
 import { frictionLever } from './friction-lever.ts'
-import { addSpring, addSprings, addWeight, type PartMass } from './loads.ts'
+import { addSpring, addSprings, fillWeight, type PartMass, type WeightRows } from './loads.ts'
 import { worstAttitude } from './worst-attitude.ts'
 
 /** Level of a friction pair: hold at the least, letting go at the most. */
@@ -25,7 +25,7 @@ export interface ForceBench {
   /** Standing loads of the posture that was asked last. */
   readonly standing: Record<Standing, StandingRow>
   /** Weight at the posture that was asked last. */
-  readonly weight: WeightRows
+  readonly weight: KnownWeight
   readonly leversOf: (state: 'moving' | 'rest', level: FrictionLevel) => Float64Array
 }
 
@@ -80,9 +80,7 @@ const STANDING: Record<Standing, { readonly rubbingSprings: boolean; readonly we
   closing: { rubbingSprings: true, weight: 'hinders' },
 }
 
-interface WeightRows {
-  readonly forward: Float64Array
-  readonly upward: Float64Array
+interface KnownWeight extends WeightRows {
   ticket: number
 }
 
@@ -170,10 +168,6 @@ export function addWorstWeight(
 function weightRows({ masses, weight }: ForceBench, frame: ForceFrame): WeightRows {
   if (weight.ticket === frame.ticket) return weight
   weight.ticket = frame.ticket
-  const { mechanism, posture } = frame
-  weight.forward.fill(0)
-  weight.upward.fill(0)
-  addWeight({ mechanism, posture, out: weight.forward, start: 0 }, masses, { x: 1, y: 0 })
-  addWeight({ mechanism, posture, out: weight.upward, start: 0 }, masses, { x: 0, y: 1 })
+  fillWeight(weight, masses, frame.room)
   return weight
 }

@@ -19,6 +19,7 @@
  */
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
+import { readPartTurns } from '../motion/part-turns.ts'
 import { dot, type PathNode } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
@@ -44,12 +45,13 @@ export interface FramePair {
 
 /** @returns undefined where the closure equations do not fix the parts (two ways on) */
 export function framesAt(room: ForceRoom, { posture, tangent }: Pick<PathNode, 'posture' | 'tangent'>): FramePair | undefined {
+  readPartTurns(posture, room.partTurns)
   return respondsAt(room, posture) || factorWith(room, posture, tangent) ? framePair(room, posture, tangent) : undefined
 }
 
 /** Whether the closed form gives the responses at a posture. */
 function respondsAt(room: ForceRoom, posture: Float64Array): boolean {
-  room.byDyads = room.dyads !== undefined && readDyads(room.dyads, posture)
+  room.byDyads = room.dyads !== undefined && readDyads(room.dyads, posture, room.partTurns)
   return room.byDyads
 }
 

@@ -6,6 +6,7 @@
  * ours and stops the program instead of giving another posture's forces.
  */
 import type { Mechanism } from '../motion/mechanism.ts'
+import type { PartTurns } from '../motion/part-turns.ts'
 import { type ArrayStock, arrayStock } from '../numbers/array-stock.ts'
 import { type Lu, makeLu } from '../numbers/lu.ts'
 import { type DyadRoom, dyadRoom } from './dyad-responses.ts'
@@ -32,6 +33,8 @@ export interface ForceRoom {
   readonly stock: ArrayStock
   /** Factors of [C; v] at the present posture. */
   readonly lu: Lu
+  /** Of the present posture. */
+  readonly partTurns: PartTurns
   /** Response of each joint's friction, wall +1 first, then wall −1. */
   readonly responses: readonly Float64Array[]
   /** Rate of each in the closing motion. */
@@ -75,6 +78,7 @@ export function forceRoom(mechanism: Mechanism): ForceRoom {
     byDyads: false,
     stock: numbers,
     lu: makeLu(columns),
+    partTurns: numbers(2 * mechanism.parts_count),
     responses: Array.from({ length: 2 * joints }, () => numbers(columns)),
     rates: numbers(2 * joints),
     known: new Uint8Array(2 * joints),

@@ -10,7 +10,7 @@ import { effortToClose, effortToHold, portRow } from './effort.ts'
 import { addWorstWeight, forceBench } from './force-bench.ts'
 import { emptyRow, powerIn } from './force-frame.ts'
 import { openingPort } from './letting-go.ts'
-import { addWeight, springAction } from './loads.ts'
+import { fillWeight, springAction } from './loads.ts'
 import { returnReserve } from './return-reserve.ts'
 
 const NOTHING = { addLoads: () => {} }
@@ -128,11 +128,11 @@ describe('weight', () => {
       const here = scene(heavy({ from_rad: from_deg * DEG, to_rad: to_deg * DEG }))
       for (const drive_deg of [5, 40, 70]) {
         for (const frame of Object.values(framesOf(here, atDrive(here, drive_deg * DEG)))) {
+          const [forward, upward] = [emptyRow(frame).out, emptyRow(frame).out]
+          fillWeight({ forward, upward }, here.bench.masses, frame.room)
           const powers = Array.from({ length: 721 }, (_, step) => {
-            const row = emptyRow(frame)
             const towards_rad = (from_deg + ((to_deg - from_deg) * step) / 720) * DEG
-            addWeight(row, here.bench.masses, { x: Math.cos(towards_rad), y: Math.sin(towards_rad) })
-            return powerIn(frame, row.out)
+            return Math.cos(towards_rad) * powerIn(frame, forward) + Math.sin(towards_rad) * powerIn(frame, upward)
           })
           const size = Math.max(...powers.map(Math.abs))
           for (const [worst, extreme] of [

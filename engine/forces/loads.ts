@@ -1,6 +1,6 @@
 /** What pulls on the finger at a posture, as generalised forces: ports, load cases, springs, weight, drag. */
 import type { LoadCase, PadForceDirection, Port, Spring } from '../design/design.ts'
-import { addCouple, addForce, type ForceRow } from '../motion/closure.ts'
+import { addCouple, addForce, type ClosureRoom, type ForceRow } from '../motion/closure.ts'
 import { type Condition, distance } from '../motion/condition.ts'
 import { type Mechanism, placed } from '../motion/mechanism.ts'
 import type { Vector } from '../numbers/vector.ts'
@@ -77,12 +77,31 @@ function addScaled(row: ForceRow, condition: Condition, amount: number): void {
   for (let column = 0; column < unit.out.length; column++) row.out[row.start + column] += amount * unit.out[column]
 }
 
-/** Adds the weight of every part that has a mass. @param towards unit vector of its pull, mount frame */
-export function addWeight(row: ForceRow, masses: readonly PartMass[], towards: Vector): void {
+/** All weight pulling along x, and along y, of the mount frame, as generalised forces. */
+export interface WeightRows {
+  readonly forward: Float64Array
+  readonly upward: Float64Array
+}
+
+/** Fills in the weight of every part that has a mass. @param at a mechanism with its parts' turns at some posture, wherever that stands */
+export function fillWeight(
+  { forward, upward }: WeightRows,
+  masses: readonly PartMass[],
+  { mechanism, partTurns }: ClosureRoom,
+): void {
+  forward.fill(0)
+  upward.fill(0)
   for (const { part, mass_kg, centre } of masses) {
+    if (part === 0) continue
     const force_N = mass_kg * GRAVITY_M_S2
-    const force = { x: force_N * towards.x, y: force_N * towards.y }
-    addForce(row, { part, at: placed(row.posture, part, centre), force })
+    const c = partTurns[2 * part]
+    const s = partTurns[2 * part + 1]
+    const column = 3 * (part - 1)
+    // A part has one mass, so that nothing is written over.
+    forward[column] = force_N
+    forward[column + 2] = (-force_N * (s * centre.x_mm + c * centre.y_mm)) / mechanism.scale_mm
+    upward[column + 1] = force_N
+    upward[column + 2] = (force_N * (c * centre.x_mm - s * centre.y_mm)) / mechanism.scale_mm
   }
 }
 

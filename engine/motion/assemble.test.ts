@@ -4,14 +4,14 @@ import { fourBar } from '../sketches/linkages.ts'
 import { assemble, drawnPosture } from './assemble.ts'
 import { closureGap } from './closure.ts'
 import { mechanismOf } from './mechanism.ts'
-import { largestOf } from './settle.ts'
+import { largestOf, makeBench } from './settle.ts'
 
 describe('putting the parts together', () => {
   it('lays links without a drawn place between their pins', () => {
     const design = finger()
     const mechanism = mechanismOf(design)
     const gap = new Float64Array(mechanism.rows_count)
-    closureGap(mechanism, drawnPosture(design), undefined, gap)
+    closureGap(makeBench(mechanism), drawnPosture(design), undefined, gap)
     // SOURCE property: the example finger's links are as long as its drawn posture needs
     expect(largestOf(gap)).toBeLessThan(1e-12)
   })
@@ -21,7 +21,7 @@ describe('putting the parts together', () => {
     const mechanism = mechanismOf(design)
     const { posture } = assemble(mechanism)
     const gap = new Float64Array(mechanism.rows_count)
-    closureGap(mechanism, posture!, undefined, gap)
+    closureGap(makeBench(mechanism), posture!, undefined, gap)
     expect(largestOf(gap)).toBeLessThan(1e-10)
     expect(posture![5]).toBeCloseTo(40 * DEG, 12)
     // SOURCE book (Norton, Design of Machinery, Example 4-1), from memory; recomputed 57.325°

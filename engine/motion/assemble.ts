@@ -74,7 +74,7 @@ function cannotAssemble(mechanism: Mechanism, drawn: Float64Array): Problem {
     }
   }
   const gap = new Float64Array(mechanism.columns_count)
-  closureGap(mechanism, drawn, undefined, gap)
+  closureGap(makeBench(mechanism), drawn, undefined, gap)
   const width = (row: number, kind: string): number => (kind === 'pin' ? Math.hypot(gap[row], gap[row + 1]) : Math.abs(gap[row]))
   const widest = mechanism.joints.reduce((most, joint) =>
     width(joint.row, joint.kind) > width(most.row, most.kind) ? joint : most,

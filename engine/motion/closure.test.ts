@@ -4,6 +4,7 @@ import { seeded } from '../sketches/seeded.ts'
 import { assemble, drawnPosture } from './assemble.ts'
 import { addCouple, addForce, closureDerivative, closureGap, slotAngle } from './closure.ts'
 import { mechanismOf } from './mechanism.ts'
+import { makeBench } from './settle.ts'
 import { slotRoom } from './slot-room.ts'
 
 describe('the closure equations', () => {
@@ -11,7 +12,7 @@ describe('the closure equations', () => {
     for (const kind of KINDS) {
       const mechanism = mechanismOf(randomMechanism(kind, 11))
       const gap = new Float64Array(mechanism.rows_count)
-      closureGap(mechanism, drawnPosture(mechanism.design), undefined, gap)
+      closureGap(makeBench(mechanism), drawnPosture(mechanism.design), undefined, gap)
       // SOURCE property: every hole was put where its pin stands
       for (const value of gap) expect(Math.abs(value)).toBeLessThan(1e-12)
     }
@@ -29,7 +30,7 @@ describe('the closure equations', () => {
         const gaps = [1e-5, -1e-5].map((step) => {
           const gap = new Float64Array(rows)
           closureGap(
-            mechanism,
+            makeBench(mechanism),
             at.map((value, index) => value + (index === column + 3 ? step : 0)),
             undefined,
             gap,
@@ -50,7 +51,7 @@ describe('the closure equations', () => {
     const mechanism = mechanismOf(randomMechanism('four-bar', 1))
     const offsets = Float64Array.from({ length: mechanism.rows_count }, (_, row) => row / 100)
     const gap = new Float64Array(mechanism.rows_count)
-    closureGap(mechanism, drawnPosture(mechanism.design), offsets, gap)
+    closureGap(makeBench(mechanism), drawnPosture(mechanism.design), offsets, gap)
     for (const [row, value] of gap.entries()) expect(value).toBeCloseTo(-row / 100, 12)
   })
 })

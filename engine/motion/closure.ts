@@ -9,21 +9,33 @@
 import type { Point } from '../design/design.ts'
 import type { Vector } from '../numbers/vector.ts'
 import { type Joint, type Mechanism, placed } from './mechanism.ts'
+import { type PartTurns, readPartTurns } from './part-turns.ts'
+
+/** A mechanism with room for the turns of its parts. */
+export interface ClosureRoom {
+  readonly mechanism: Mechanism
+  readonly partTurns: PartTurns
+}
 
 /** Residual of every row, mm. `offsets` are the clearance take-ups (same rows), or undefined for none. */
 export function closureGap(
-  mechanism: Mechanism,
+  { mechanism, partTurns }: ClosureRoom,
   posture: Float64Array,
   offsets: Float64Array | undefined,
   out: Float64Array,
 ): void {
   const { joints } = mechanism
+  readPartTurns(posture, partTurns)
   for (let index = 0; index < joints.length; index++) {
     const joint = joints[index]
-    const onA = placed(posture, joint.a, joint.atA)
-    const onB = placed(posture, joint.b, joint.atB)
-    const dx = onB.x_mm - onA.x_mm
-    const dy = onB.y_mm - onA.y_mm
+    const { a, b, atA, atB } = joint
+    const cos_a = partTurns[2 * a]
+    const sin_a = partTurns[2 * a + 1]
+    const cos_b = partTurns[2 * b]
+    const sin_b = partTurns[2 * b + 1]
+    const dx = posture[3 * b] + cos_b * atB.x_mm - sin_b * atB.y_mm - (posture[3 * a] + cos_a * atA.x_mm - sin_a * atA.y_mm)
+    const dy =
+      posture[3 * b + 1] + sin_b * atB.x_mm + cos_b * atB.y_mm - (posture[3 * a + 1] + sin_a * atA.x_mm + cos_a * atA.y_mm)
     if (joint.kind === 'pin') {
       out[joint.row] = dx
       out[joint.row + 1] = dy

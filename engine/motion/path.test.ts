@@ -4,7 +4,7 @@ import { laidOut } from '../sketches/laid-out.ts'
 import { blockCrank, fourBar } from '../sketches/linkages.ts'
 import { closureGap } from './closure.ts'
 import { makePathBench, type PathNode, tangentAt } from './path.ts'
-import { largestOf } from './settle.ts'
+import { largestOf, makeBench } from './settle.ts'
 import { type Trace, trace, type Watch } from './trace.ts'
 
 /** Start of the path of a design whose part 1 turns counter-clockwise (1) or clockwise (−1). */
@@ -31,7 +31,7 @@ function openness({ mechanism }: Put, { nodes }: Trace): number {
   const gap = new Float64Array(mechanism.columns_count)
   return Math.max(
     ...nodes.map(({ posture }) => {
-      closureGap(mechanism, posture, undefined, gap)
+      closureGap(makeBench(mechanism), posture, undefined, gap)
       return largestOf(gap)
     }),
   )

@@ -8,13 +8,12 @@
 import { type ArrayStock, arrayStock, copied } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
-import { closureDerivative, closureGap, type ForceRow } from './closure.ts'
+import { type ClosureRoom, closureDerivative, closureGap, type ForceRow } from './closure.ts'
 import type { Condition } from './condition.ts'
 import type { Mechanism } from './mechanism.ts'
 
 /** Room for the solutions of one mechanism; one a caller, never shared between two that run at once. */
-export interface Bench {
-  readonly mechanism: Mechanism
+export interface Bench extends ClosureRoom {
   readonly lu: Lu
   readonly gap: Float64Array
   /** Where the arrays of its answers come from. */
@@ -24,7 +23,8 @@ export interface Bench {
 /** Room for `settle`. */
 export function makeBench(mechanism: Mechanism): Bench {
   const stock = arrayStock()
-  return { mechanism, lu: makeLu(mechanism.columns_count), gap: stock(mechanism.columns_count), stock }
+  const { columns_count, parts_count } = mechanism
+  return { mechanism, partTurns: stock(2 * parts_count), lu: makeLu(columns_count), gap: stock(columns_count), stock }
 }
 
 export interface Settled {
@@ -66,7 +66,7 @@ export function settleWithin(
   let lastGap = Number.POSITIVE_INFINITY
   let rounds = 0
   for (let trial = 0; ; trial++) {
-    closureGap(mechanism, posture, offsets, gap)
+    closureGap(bench, posture, offsets, gap)
     gap[mechanism.rows_count] = condition.value(posture)
     const largest = largestOf(gap)
     if (!Number.isFinite(largest)) return undefined

@@ -2,7 +2,7 @@
 import type { Part } from '../design/design.ts'
 import type { Mechanism } from '../motion/mechanism.ts'
 import { closingsTogether } from './closings-together.ts'
-import { edgeTableAt, leastOfAll, leastReach } from './edge-table.ts'
+import { type EdgeTable, edgeTableAt, leastOfAll, leastReach } from './edge-table.ts'
 import { life } from './life.ts'
 import { lifeLimit, lifeSteps } from './life-limit.ts'
 import { feltNotch, pulledHole } from './notch.ts'
@@ -41,10 +41,14 @@ function ofHole(bench: StrengthBench, at: PinnedHole): Strength {
   const part = mechanism.design.parts[at.part]
   const borne = part.material && life(mechanism.design, part.material, { how: 'pulled', finish: 'machined' })
   if (!borne || 'missing' in borne) return { why: borne?.missing ?? '' }
-  const pulls = [...statesByCase(bench.states).values()].flatMap((ofCase) => worstPull(bench, at, ofCase) ?? [])
+  const hole = pulledHoleAt(mechanism, at)
+  const squares = squaresThrough(hole.joints, bench.states)
+  const pulls = [...statesByCase(bench.states).values()].flatMap(
+    (ofCase) => worstPull(hole, bench.states, { squares, ofCase }) ?? [],
+  )
   if (pulls.length === 0) return UNPRESSED
-  const under = pulls.flatMap(({ felt_MPa, ...pull }) =>
-    felt_MPa === undefined ? [] : { ...pull, loadCase: pull.state.loadCase, swing: { most_MPa: felt_MPa, least_MPa: 0 } },
+  const under = pulls.flatMap(({ felt_MPa, state, width_mm }) =>
+    felt_MPa === undefined ? [] : { state, width_mm, loadCase: state.loadCase, swing: { most_MPa: felt_MPa, least_MPa: 0 } },
   )
   if (under.length < pulls.length)
     return { why: `the hole takes more than three quarters of what is left of parts.${part.id} about it` }
@@ -66,48 +70,57 @@ interface Pull {
   readonly width_mm: number
 }
 
+/** States by their places in the list, with the squares of the force in each, N². */
+interface PulledStates {
+  readonly squares: Float64Array
+  readonly ofCase: Int32Array
+}
+
 /**
  * The worst state of one load case; undefined where it does not press. The most pressed is measured first; another only where its force could
  * be worse with the least material of all directions.
  */
-function worstPull({ mechanism, states }: StrengthBench, at: PinnedHole, ofCase: Int32Array): Pull | undefined {
-  const joints = jointsAt(mechanism, at)
-  const squares = squaresThrough(joints, states)
+function worstPull(hole: HoleInUse, states: readonly Pressed[], { squares, ofCase }: PulledStates): Pull | undefined {
   let most = ofCase[0]
   for (const index of ofCase) if (squares[index] > squares[most]) most = index
   if (!(squares[most] > 0)) return undefined
-  const { pullIn, mostPerNewton } = pullOn(mechanism, at, joints)
-  let worst = pullIn(states[most])
+  let worst = pullIn(hole, states[most])
   for (let place = ofCase.length - 1; place >= 0; place--) {
     if (worst.felt_MPa === undefined) return worst
     const index = ofCase[place]
-    if (squares[index] <= (worst.felt_MPa / mostPerNewton) ** 2 || squares[index] === 0) continue
-    const now = pullIn(states[index])
+    if (squares[index] <= (worst.felt_MPa / hole.mostPerNewton) ** 2 || squares[index] === 0) continue
+    const now = pullIn(hole, states[index])
     if (now.felt_MPa === undefined || now.felt_MPa > worst.felt_MPa) worst = now
   }
   return worst
 }
 
-/** How a hole is measured: in one state, and the most that any direction gives for one newton, MPa/N. */
-interface PullOn {
-  readonly pullIn: (state: Pressed) => Pull
+/** A hole with all that it is measured by in any state. */
+interface HoleInUse {
+  readonly at: PinnedHole
+  readonly part: Part
+  readonly joints: PinnedJoints
+  readonly table: EdgeTable
+  readonly clearance_mm: number
+  /** The most that any direction gives for one newton, MPa/N. */
   readonly mostPerNewton: number
 }
 
-function pullOn(mechanism: Mechanism, at: PinnedHole, joints: PinnedJoints): PullOn {
+function pulledHoleAt(mechanism: Mechanism, at: PinnedHole): HoleInUse {
   const part = mechanism.design.parts[at.part]
   const table = edgeTableAt(part, at.hole)
   const clearance_mm = Math.max(0, part.holes[at.hole].diameter_mm - mechanism.design.pins[at.pin].diameter_mm)
-  const perNewton = (width_mm: number) => feltPerNewton(part, { hole: at.hole, width_mm, clearance_mm })
-  const pullIn = (state: Pressed): Pull => {
-    const { x, y } = forceThrough(joints, state)
-    const angle = Math.atan2(y, x) - state.posture[3 * at.part + 2]
-    const beside = Math.min(leastReach(table, angle + Math.PI / 2), leastReach(table, angle - Math.PI / 2))
-    const width_mm = 2 * Math.min(leastReach(table, angle), beside)
-    const felt = perNewton(width_mm)
-    return { state, felt_MPa: felt === undefined ? undefined : felt * Math.hypot(x, y), width_mm }
-  }
-  return { pullIn, mostPerNewton: perNewton(2 * leastOfAll(table)) ?? Number.POSITIVE_INFINITY }
+  const most = feltPerNewton(part, { hole: at.hole, width_mm: 2 * leastOfAll(table), clearance_mm })
+  return { at, part, table, clearance_mm, joints: jointsAt(mechanism, at), mostPerNewton: most ?? Number.POSITIVE_INFINITY }
+}
+
+function pullIn({ at, part, joints, table, clearance_mm }: HoleInUse, state: Pressed): Pull {
+  const { x, y } = forceThrough(joints, state)
+  const angle = Math.atan2(y, x) - state.posture[3 * at.part + 2]
+  const beside = Math.min(leastReach(table, angle + Math.PI / 2), leastReach(table, angle - Math.PI / 2))
+  const width_mm = 2 * Math.min(leastReach(table, angle), beside)
+  const felt = feltPerNewton(part, { hole: at.hole, width_mm, clearance_mm })
+  return { state, felt_MPa: felt === undefined ? undefined : felt * Math.sqrt(x * x + y * y), width_mm }
 }
 
 interface HoleSide {

@@ -36,7 +36,7 @@ export interface PinSwing {
 }
 
 /**
- * Of each fibre its swings load case by load case, without those that do not touch it.
+ * Of each fibre its swings load case by load case, without those that do not touch it, and without fibres that the opposite one spares.
  *
  * @param bent the joints of the pin. Where there are several their stresses are added with whatever sign is worse, since they need not bend
  *             the pin at the same place: the safe side
@@ -44,9 +44,19 @@ export interface PinSwing {
 export function fibreSwings({ mechanism, states }: SwungPin, bent: readonly Bending[]): readonly (readonly PinSwing[])[] {
   const seen = { states, bent, turns: turnsOf(states, mechanism.joints[bent[0].joint].a) }
   const cases = [...statesByCase(states)].map(([loadCase, ofCase]) => ({ loadCase, reached: reachedIn(seen, ofCase) }))
-  return Array.from({ length: 2 * LINES }, (_, end) =>
+  return ENDS.filter((end) => !isSpared(cases, end)).map((end) =>
     cases.flatMap(({ loadCase, reached }) => swingOf(states, { loadCase, reached, end }) ?? []),
   )
+}
+
+/** The two ends of a line swing as far; one that is pulled less than the other in every load case has the lesser mean and is spared. */
+function isSpared(cases: readonly { readonly reached: Reached }[], end: number): boolean {
+  const other = oppositeOf(end)
+  return cases.every(({ reached: { most } }) => most[end] < most[other])
+}
+
+function oppositeOf(end: number): number {
+  return (end + LINES) % (2 * LINES)
 }
 
 /** Where a pin is swung. */
@@ -69,6 +79,8 @@ interface Reached {
 }
 
 const NOWHERE = -1
+
+const ENDS = Array.from({ length: 2 * LINES }, (_, end) => end)
 
 function reachedIn(seen: Seen, ofCase: Int32Array): Reached {
   const reached = { most: new Float64Array(2 * LINES), at: new Int32Array(2 * LINES).fill(NOWHERE) }
@@ -145,7 +157,7 @@ interface FibreUnder {
 /** Undefined where a load case neither pulls nor presses a fibre. */
 function swingOf(states: readonly Pressed[], { loadCase, reached, end }: FibreUnder): PinSwing | undefined {
   const { most, at } = reached
-  const other = (end + LINES) % (2 * LINES)
+  const other = oppositeOf(end)
   const index = at[end] === NOWHERE ? at[other] : at[end]
   if (index === NOWHERE) return undefined
   const swing = { most_MPa: BETWEEN_ratio * most[end], least_MPa: -BETWEEN_ratio * most[other] }
