@@ -33,7 +33,7 @@ export function progressTeller(terminal: Terminal): {
       if (now !== doing) begun = terminal.now().getTime()
       doing = now
       const spent_s = (terminal.now().getTime() - begun) / MS_PER_S
-      const left = done > 0 && spent_s > SOON_s ? `, about ${timeText((spent_s / done) * (of - done))} left` : ''
+      const left = done > 0 && spent_s > SOON_s ? `, ${leftText((spent_s / done) * (of - done))}` : ''
       tellProgress(`${DOING[now]}: ${done} of ${of}${left}; Ctrl-C ends it with what was reached`)
     },
     end: () => tellProgress(''),
@@ -45,6 +45,7 @@ const MS_PER_S = 1000
 const SOON_s = 1
 const S_PER_MIN = 60
 
-function timeText(seconds: number): string {
-  return seconds < S_PER_MIN ? `${Math.ceil(seconds)} s` : `${Math.ceil(seconds / S_PER_MIN)} min`
+/** `about 12 s left`, `about 3 min left`. */
+export function leftText(seconds: number): string {
+  return `about ${seconds < S_PER_MIN ? `${Math.ceil(seconds)} s` : `${Math.ceil(seconds / S_PER_MIN)} min`} left`
 }

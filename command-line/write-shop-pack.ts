@@ -5,6 +5,7 @@ import { type DrawingsAsked, packName } from '../report/index.ts'
 import { type PackStep, shopPack } from '../server/index.ts'
 import { typesetterAt } from '../typesetting/index.ts'
 import { asWrongUse } from './design-file.ts'
+import { leftText } from './spread-progress.ts'
 import type { Terminal } from './terminal.ts'
 
 interface Packed {
@@ -23,8 +24,10 @@ interface Packed {
  * @throws WrongUse when the folder cannot be written to
  */
 export async function writeShopPack({ folder, shop, home, drawings, tellProgress }: Packed): Promise<string> {
-  const onStep = ({ doing, done, of }: PackStep) =>
-    tellProgress?.(`${doing}: step ${done + 1} of ${of}; Ctrl-C ends it, and nothing is written`)
+  const onStep = ({ doing, done, remaining_s }: PackStep) => {
+    const left = remaining_s === undefined ? '' : `, ${leftText(remaining_s)}`
+    tellProgress?.(`${doing}: ${done} % of all is done${left}; Ctrl-C ends it, and nothing is written`)
+  }
   const { files, zip, left } = await shopPack(shop, { typeset: typesetterAt(home), drawings, onStep })
   tellProgress?.('')
   const packed = packName(shop.variation.design.name, drawings.revision)

@@ -12,7 +12,7 @@ import { readBody } from './request-body.ts'
 const jobAsked = z.strictObject({ template: z.enum(proofTemplates), data: z.record(z.string(), z.unknown()) })
 
 /**
- * `POST /api/documents` with `{ template, data }`, a document as the report makes it → the PDF, the same bytes as at the command line. Status 422 when the
+ * `POST /api/documents` with `{ template, data }`, a document as the report makes it → the PDF, the same bytes as at the command line; who leaves stops the work. Status 422 when the
  * template does not take the data, 404 at a server without typesetter, 503 where its typesetter does not answer.
  */
 export function addDocuments(app: Hono, typeset: Typesetter | undefined): void {
@@ -20,11 +20,13 @@ export function addDocuments(app: Hono, typeset: Typesetter | undefined): void {
     const body = await readBody(context, jobAsked)
     if (body.refusal !== undefined) return body.refusal
     if (typeset === undefined) return context.json({ error: 'no PDF can be made here: this server has no typesetter' }, 404)
+    const { signal } = context.req.raw
     try {
-      const [pdf] = await typeset([body.value as { readonly template: string; readonly data: JsonValue }])
+      const [pdf] = await typeset([body.value as { readonly template: string; readonly data: JsonValue }], { signal })
       return context.body(pdf, 200, { 'Content-Type': 'application/pdf' })
     } catch (error) {
-      return failed(error, context)
+      // Nobody reads the answer to who has left.
+      return signal.aborted ? context.body(null) : failed(error, context)
     }
   })
 }

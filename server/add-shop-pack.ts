@@ -21,7 +21,7 @@ const drawingsAsked = z.object({
 /**
  * `POST /api/shop-pack?name=…&paper=…&views=…&revision=…` with a design file as `application/json` → the pack as a zip; what is not in it stands in the header
  * `X-Left-Out`, a JSON list. With `Accept: application/x-ndjson` a line for each step
- * comes before, `{ doing, done, of }`, and the pack in the last one, `{ zip, left }`, in base64; who stops reading stops the work. Status 422 with `{ problems }` when the design is refused.
+ * comes before, `{ doing, done, of, remaining_s }`, and the pack in the last one, `{ zip, left }`, in base64; who stops reading stops the work. Status 422 with `{ problems }` when the design is refused.
  */
 export function addShopPack(app: Hono, typeset: Typesetter | undefined): void {
   app.post('/api/shop-pack', bodyAtMost(documentLimit_bytes), async (context) => {

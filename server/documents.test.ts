@@ -22,9 +22,10 @@ const typeset = typesetterAt(home)
 
 const { given, end } = await exampleServer(heron)
 await end()
-const ask = (body: object, more: Partial<Given> = { typeset }) =>
+const ask = (body: object, more: Partial<Given> = { typeset }, signal?: AbortSignal) =>
   createApp({ ...given, ...more }).request('http://127.0.0.1/api/documents', {
     method: 'POST',
+    ...(signal && { signal }),
     headers: { host: '127.0.0.1', 'content-type': 'application/json' },
     body: JSON.stringify(body),
   })
@@ -34,6 +35,19 @@ describe('a document that the page asks for', () => {
     const [response, [plain]] = await Promise.all([ask(job), typeset([job])])
     expect([response.status, response.headers.get('content-type')]).toEqual([200, 'application/pdf'])
     expect(Buffer.from(await response.arrayBuffer()).equals(plain)).toBe(true)
+  })
+
+  it('is given up when who asked has left', async () => {
+    let stopped: AbortSignal | undefined
+    const waits: NonNullable<Given['typeset']> = (_, { signal } = {}) => {
+      stopped = signal
+      return new Promise((_resolve, reject) => signal?.addEventListener('abort', () => reject(signal.reason)))
+    }
+    const leaving = new AbortController()
+    setTimeout(() => leaving.abort(), 20)
+    await ask(job, { typeset: waits }, leaving.signal)
+    // SOURCE property
+    expect(stopped?.aborted).toBe(true)
   })
 
   it('is refused where its data do not fit, or it is another template; a machine without typesetter says so', async () => {

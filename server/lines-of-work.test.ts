@@ -19,11 +19,13 @@ it('work that is answered in lines tells its steps, then what came of it', async
   const lines = (await (await ask({ Accept: 'application/x-ndjson' })).text()).trimEnd().split('\n')
   const told = lines.map((line) => JSON.parse(line))
   // SOURCE property: the pack of the last line is the one that comes without lines
-  expect(told.slice(0, -1).map(({ done, of }) => [done, of])).toEqual([
-    [0, 3],
-    [1, 3],
-    [2, 3],
-  ])
+  const steps = told.slice(0, -1)
+  const done = steps.map((step) => step.done)
+  expect(new Set(steps.map(({ of }) => of))).toEqual(new Set([100]))
+  expect(done).toEqual(done.toSorted((one, other) => one - other))
+  expect([steps[0].doing, done[0], steps.at(-1).doing]).toEqual(['drawings', 0, 'checksums and zip'])
+  // SOURCE hand: heron has six parts and seven pins, each a solid that is a step of its own
+  expect(steps.filter(({ doing }) => doing === 'solids')).toHaveLength(6 + 7)
   const whole = Buffer.from(await (await ask({})).arrayBuffer())
   expect(Buffer.from(told.at(-1).zip, 'base64').equals(whole)).toBe(true)
   expect(told.at(-1).left.join()).toContain('PDF')

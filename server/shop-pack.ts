@@ -33,23 +33,31 @@ export interface PackAsked {
   readonly signal?: AbortSignal | undefined
 }
 
-/** What is being made, and how many steps of how many are done. */
+/** What is being made, and how many hundredths of all are done. */
 export interface PackStep {
   readonly doing: string
   readonly done: number
-  readonly of: number
+  readonly of: typeof HUNDREDTHS
+  /** Whole seconds that it will still take, by what was done so far; absent before that says anything. */
+  readonly remaining_s?: number
 }
 
-const STEPS = ['drawings, solids and lists', 'the drawings as one PDF', 'checksums and zip'] as const
+const HUNDREDTHS = 100
+/** Which share of the time is spent before the PDF begins, and before the zip, by what the example took. */
+const PDF_from = 0.5
+const ZIP_from = 0.95
 
 /** @param shop as it goes to the shop */
 export async function shopPack(shop: ShopDesign, packed: PackAsked): Promise<ShopPack> {
   const { typeset, drawings: asked, signal } = packed
-  await begin(0, packed)
-  const { files: texts, drawings, left } = shopFiles(shop, asked)
-  await begin(1, packed)
+  const begin = stepTeller(packed)
+  const making = shopFiles(shop, asked)
+  let made = making.next()
+  for (; made.done !== true; made = making.next()) await begin(made.value.doing, PDF_from * made.value.share)
+  const { files: texts, drawings, left } = made.value
+  await begin('the drawings as one PDF', PDF_from)
   const pdf = await typesetDrawings(() => typeset?.([drawings], signal && { signal }))
-  await begin(2, packed)
+  await begin('checksums and zip', ZIP_from)
   const files: PackedFile[] = [
     ...texts.map(({ name, text }) => ({ name, bytes: Uint8Array.from(Buffer.from(text)) })),
     ...(pdf.bytes === undefined ? [] : [{ name: 'drawings.pdf', bytes: pdf.bytes }]),
@@ -60,11 +68,22 @@ export async function shopPack(shop: ShopDesign, packed: PackAsked): Promise<Sho
   return { files: all, zip: zipSync(entries, { mtime: NO_TIME }), left: [...left, ...(pdf.why === undefined ? [] : [pdf.why])] }
 }
 
-/** Lets others in before a step: a reader who has left is noticed only then. */
-async function begin(done: number, { onStep, signal }: PackAsked): Promise<void> {
-  onStep?.({ doing: STEPS[done], done, of: STEPS.length })
-  await nextTurn()
-  signal?.throwIfAborted()
+const MS_PER_S = 1000
+/** Before this share is done, and before this time is spent, what is left is a guess. */
+const TOLD_FROM_share = 0.1
+const TOLD_FROM_ms = 300
+
+/** Tells of each step, and lets others in before it: a reader who has left is noticed only then. */
+function stepTeller({ onStep, signal }: PackAsked): (doing: string, share: number) => Promise<void> {
+  const begun_ms = performance.now()
+  return async (doing, share) => {
+    const spent_ms = performance.now() - begun_ms
+    const isKnown = share >= TOLD_FROM_share && spent_ms >= TOLD_FROM_ms
+    const left = isKnown ? { remaining_s: Math.ceil(((spent_ms / share) * (1 - share)) / MS_PER_S) } : {}
+    onStep?.({ doing, done: Math.floor(share * HUNDREDTHS), of: HUNDREDTHS, ...left })
+    await nextTurn()
+    signal?.throwIfAborted()
+  }
 }
 
 /** @returns the bytes, or why there are none */

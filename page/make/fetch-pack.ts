@@ -1,11 +1,12 @@
 import type { DrawingsAsked } from '../../report/index.ts'
 import { reasonOf } from '../state/server-words.ts'
 
-/** What is being made, and how many steps of how many are done. */
+/** What is being made, how much of how much is done, and how long it will still take once that is known. */
 export interface PackStep {
   readonly doing: string
   readonly done: number
   readonly of: number
+  readonly remaining_s?: number
 }
 
 interface Wanted {

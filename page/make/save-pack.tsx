@@ -46,13 +46,18 @@ export function SavePack({ text, name, asked }: Packed) {
             Save all that goes to the shop
           </button>
         )}{' '}
-        {isGoing && step !== undefined ? <progress value={step.done} max={step.of} aria-label="Steps that are done" /> : null}
+        {isGoing && step !== undefined ? <progress value={step.done} max={step.of} aria-label="Share that is done" /> : null}
       </p>
-      <DeedLine {...deed} {...(isGoing && step !== undefined && { doing: `Being made: ${step.doing} …` })} />
+      <DeedLine {...deed} {...(isGoing && step !== undefined && { doing: stepWords(step) })} />
       <p className="aside">
         One zip: drawings and coating sheets as SVG and PDF, solids as STEP and STL, parts list, inspection plan and a note to the
         coater. The same design gives the same file.
       </p>
     </div>
   )
+}
+
+function stepWords({ doing, done, remaining_s }: PackStep): string {
+  const left = remaining_s === undefined ? '' : `, about ${remaining_s} s to go`
+  return `Being made: ${doing}, ${done} %${left}`
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { type KnownOf, type ProofDocument, proofDocuments } from '../../report/index.ts'
 import { RunLine } from '../parts/run-line.tsx'
 import { DeedLine } from '../revisions/deed-line.tsx'
@@ -24,13 +24,21 @@ export function Documents({ open, text, known }: DocumentsAsked) {
   const [date, setDate] = useState(today)
   const deed = useDeed()
   const run = wearRun.use()
+  const stop = useRef<AbortController>(undefined)
   const save = (name: string, document: ProofDocument) =>
     deed.run('The document is being set …', async () => {
+      const stopping = new AbortController()
+      stop.current = stopping
       const revision = await shownRevision(open, text)
       const job = document.job({ ...known, revision, engine: engineName, ...(date !== '' && { date }) })
       const file = `${open.name}-${name}.pdf`
-      saveFile(await fetchDocument(job), file)
-      return `Saved as ${file}.`
+      try {
+        saveFile(await fetchDocument(job, stopping.signal), file)
+        return `Saved as ${file}.`
+      } catch (reason) {
+        if (stopping.signal.aborted) return 'Stopped; nothing was saved.'
+        throw reason
+      }
     })
   return (
     <section aria-labelledby="documents" className="screen-only">
@@ -58,6 +66,11 @@ export function Documents({ open, text, known }: DocumentsAsked) {
           </li>
         ))}
       </ul>
+      {deed.doing === undefined ? null : (
+        <button type="button" className="plain" onClick={() => stop.current?.abort()}>
+          Stop
+        </button>
+      )}
       <DeedLine {...deed} />
     </section>
   )

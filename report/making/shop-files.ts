@@ -24,12 +24,31 @@ export interface ShopFiles {
   readonly left: readonly string[]
 }
 
-/** @param shop as it goes to the shop */
-export function shopFiles(shop: ShopDesign, asked: DrawingsAsked = usualDrawings): ShopFiles {
+/** What is made next, and how much of all files is made by then. */
+export interface ShopFilesStep {
+  readonly doing: string
+  readonly share: number
+}
+
+/** Of the time that the files take the drawings need so much, by what the example took; the solids need the rest, each the same. */
+const DRAWINGS_share = 0.4
+
+/**
+ * Makes the files piece by piece, so that whoever asks can tell how far it is and leave off.
+ *
+ * @param shop as it goes to the shop
+ */
+export function* shopFiles(shop: ShopDesign, asked: DrawingsAsked = usualDrawings): Generator<ShopFilesStep, ShopFiles> {
   const { variation } = shop
   const { design } = variation
+  yield { doing: 'drawings', share: 0 }
   const { sheets, left } = drawingSheets(shop, asked)
-  const solids = [...partSolids(design), ...pinSolids(design)]
+  const makers = [...partSolids(design), ...pinSolids(design)]
+  const solids: Solid[] = []
+  for (const [index, make] of makers.entries()) {
+    yield { doing: 'solids', share: DRAWINGS_share + ((1 - DRAWINGS_share) * index) / makers.length }
+    solids.push(make())
+  }
   return {
     files: [
       { name: 'parts-list.csv', text: partsFile(design) },
@@ -55,19 +74,19 @@ function solid(name: string, bodies: readonly FlatBody[]): Solid {
   return { files: [step], why: `${name} has no STL file: two of its holes run into each other, or its outline crosses itself` }
 }
 
-function partSolids({ parts }: Design): readonly Solid[] {
-  return parts.map((part) => {
+function partSolids({ parts }: Design): readonly (() => Solid)[] {
+  return parts.map((part) => () => {
     const bodies = partBodies(part)
     if (bodies.length > 0) return solid(`part-${part.id}`, bodies)
     return { why: `parts.${part.id} has no ${part.outline.length === 0 ? 'outline' : 'thickness'}, so that it has no solid` }
   })
 }
 
-function pinSolids(design: Design): readonly Solid[] {
+function pinSolids(design: Design): readonly (() => Solid)[] {
   const lengths = new Map(
     partsList(design).items.flatMap(({ kind, id, size }) => (kind === 'pin' ? [[id, size?.length_mm] as const] : [])),
   )
-  return design.pins.map((pin) => {
+  return design.pins.map((pin) => () => {
     const length_mm = lengths.get(pin.id)
     if (length_mm !== undefined) return solid(`pin-${pin.id}`, [pinBody(pin, length_mm)])
     return { why: `the length of pins.${pin.id} is not known: its parts do not say where they lie across the finger` }
