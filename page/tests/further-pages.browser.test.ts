@@ -1,11 +1,14 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
+import { typesetterAt } from '../../typesetting/index.ts'
 import { objections } from './objections.ts'
 import { type Bench, sentenceOf, startBench } from './opened-page.ts'
 
 let bench: Bench
 beforeAll(async () => {
-  bench = await startBench()
+  bench = await startBench({ typeset: typesetterAt(join(import.meta.dirname, '../..')) })
 })
 afterEach(() => bench.clear())
 afterAll(() => bench.end())
@@ -123,5 +126,17 @@ describe('Prove', () => {
     await isInOrder(page)
     await page.getByRole('button', { name: 'Undo' }).click()
     await page.waitForFunction((said) => document.querySelector('[data-testid=sentence]')?.textContent === said, before)
+    const names: string[] = []
+    for (const button of await page.getByRole('button', { name: /^Save as PDF/ }).all()) {
+      const saved = page.waitForEvent('download')
+      await button.click()
+      const file = await saved
+      names.push(file.suggestedFilename())
+      const bytes = readFileSync(await file.path())
+      // SOURCE standard: ISO 32000-1, 7.5.2 and 7.5.5 (the first line of a PDF and its last), from memory
+      expect([bytes.subarray(0, 5).toString(), bytes.toString('latin1').trimEnd().slice(-5)]).toEqual(['%PDF-', '%%EOF'])
+      await page.getByText(`Saved as ${file.suggestedFilename()}.`).waitFor()
+    }
+    expect(names).toEqual(['report', 'care', 'card', 'checked'].map((name) => `heron-${name}.pdf`))
   })
 })

@@ -29,7 +29,7 @@ export interface Bench {
 }
 
 /** Serves the built page and starts the browser. */
-export async function startBench(door: Pick<Given, 'names' | 'signIn'> = {}): Promise<Bench> {
+export async function startBench(door: Pick<Given, 'names' | 'signIn' | 'typeset'> = {}): Promise<Bench> {
   const given = { shelf: shelve([EXAMPLE]), page: loadPage(builtPage), ...door }
   const browser = await startBrowser()
   const complaints: string[] = []
