@@ -117,3 +117,72 @@ it('serial tells what the set will do as measured, and every reading with who an
   expect(output.replaceAll(/\s+/g, ' ')).toContain('Built of what was measured')
   expect(output).toMatch(/24,507 +● within +measured by K2; entered 2031-04-05 06:07 UTC by K1 from box\.csv/)
 })
+
+describe('what is entered at the bench beside readings', () => {
+  const K1 = ['--who', 'K1']
+  // A set of which one link is too long for its drawing.
+  beforeAll(async () => {
+    const path = table('long-link.csv', 'serial,characteristic,found', `B-001,${LINK},24.55`)
+    await bring(path)
+  })
+
+  it('a test that was measured is held against the prediction, and its correction stands in its place', async () => {
+    const about = ['--test', 'load to hold', '--outcome', 'measured', '--rig', 'rig 1', '--tested', '2031-04-04', ...K1]
+    const figure = ['--figure', 'loadCase.carry.sustainingLoad', '--uncertainty', '0.5 N']
+    const enter = (...more: readonly string[]) => run('enter-test', 'heron', 'B-001', ...about, ...figure, ...more)
+    expect((await enter('--value', '75 N')).output).toContain('load to hold of B-001 is kept')
+    expect(await enter('--value', '17.5', '--corrects', '1')).toMatchObject({
+      status: 3,
+      errors: expect.stringContaining('reason'),
+    })
+    expect(await enter('--value', '17.5', '--reason', 'x')).toMatchObject({ status: 64 })
+    expect((await enter('--value', '17.5', '--corrects', '1', '--reason', 'digits')).status).toBe(0)
+    const told = (await run('serial', 'heron', 'B-001')).output.replaceAll(/\s+/g, ' ')
+    expect(told).toContain('(test 1; K1, 2031-04-05 06:07 UTC; corrected by test 2)')
+    expect(told).toContain('(test 2; K1, 2031-04-05 06:07 UTC; corrects test 1: digits)')
+    const compared = JSON.parse((await run('bench', 'heron', '--json')).output).compared
+    expect(compared).toMatchObject([{ test: { serial: 'B-001', found: 17.5, uncertainty: 0.5 } }])
+    expect(await run('enter-test', 'heron', 'B-001', ...about, '--value', '1', '--figure', 'loadCase.x')).toMatchObject({
+      status: 3,
+    })
+  })
+
+  it('a decision goes with what was calculated, and only about what is not within its limits', async () => {
+    const looked = await run('decide', 'heron', 'B-001', '23', ...K1)
+    expect(looked.output).toMatch(/^use as is: .*\n.*rework: .*scrap: /s)
+    const decide = (...more: readonly string[]) => run('decide', 'heron', 'B-001', '23', '--why', 'it fits', ...K1, ...more)
+    expect((await decide('--decision', 'use as is')).output).toContain('Decided: use as is')
+    expect((await decide('--decision', 'scrap', '--corrects', '1', '--reason', 'bent as well')).status).toBe(0)
+    expect(await run('decide', 'heron', 'B-001', '1', '--decision', 'scrap', ...K1)).toMatchObject({ status: 3 })
+    expect((await run('sign-off', 'heron', 'B-001', '--statement', 'looked through', ...K1)).output).toContain('signed off')
+    const told = (await run('serial', 'heron', 'B-001')).output.replaceAll(/\s+/g, ' ')
+    expect(told).toContain('corrects decision 1: bent as well')
+    expect(told).toContain('Signed off. First article: looked through. As judged then: Set B-001')
+  })
+
+  it('a certificate and a calibration are corrected, and both stay in the book', async () => {
+    const certificate = ['enter-certificate', 'heron', 'L7', '--coating', 'film on the pins', '--issued', '2031-04-01', ...K1]
+    expect((await run(...certificate, '--coupons', '120 125')).output).toContain('judged with its coupons')
+    expect((await run(...certificate, '--coupons', '12 12.5', '--corrects', '1', '--reason', 'comma')).status).toBe(0)
+    const told = (await run('serial', 'heron', 'B-001')).output.replaceAll(/\s+/g, ' ')
+    expect(told).toMatch(/coupons of 120, 125 µm.*corrected by certificate 2.*coupons of 12, 12.5 µm/)
+    const gauge = ['enter-gauge', 'heron', 'caliper 1', '--resolution', '0.01', '--calibrated', '2031-01-02', ...K1]
+    expect((await run(...gauge, '--uncertainty', '0.03', '--corrects', '1', '--reason', 'misread')).status).toBe(0)
+    const gauges = (await run('gauges', 'heron')).output
+    expect(gauges).toMatch(/0\.02 .*corrected by calibration 2\n.*0\.03 .*corrects calibration 1: misread/)
+    // SOURCE hand: 24.5 ± 0.03 where it was ± 0.02
+    expect(await exported()).toContain('24.47,24.53')
+  })
+
+  it('a table under a wrong mapping is taken back, and comes in again under the right one', async () => {
+    const path = table('mapped.csv', 'serial,characteristic,drawn,found', `C-001,${LINK},24.5,24.51`)
+    await bring(path, '--column', 'found=drawn')
+    const [number] = /^ *(\d+) +L7 +mapped\.csv/m.exec((await run('lots', 'heron')).output)?.slice(1) ?? []
+    expect(await bring(path)).toMatchObject({ status: 3, errors: expect.stringContaining('take that import back first') })
+    expect((await run('withdraw-import', 'heron', number, '--reason', 'nominals', ...K1)).output).toContain('count no longer')
+    expect((await run('lots', 'heron')).output).toContain('taken back: nominals')
+    expect((await bring(path)).status).toBe(0)
+    const told = (await run('serial', 'heron', 'C-001')).output.replaceAll(/\s+/g, ' ')
+    expect(told).toMatch(/24\.5 withdrawn with its import: nominals .* 24\.51 ● within/)
+  })
+})

@@ -1,5 +1,7 @@
 import { type Command, Option } from 'commander'
-import { enterGauge, type GaugeAsked } from './bench-gauge.ts'
+import { type Begun, correctable, WHO } from './bench-command.ts'
+import { addBenchEntries } from './bench-entries.ts'
+import { enterGauge, type GaugeAsked, listGauges } from './bench-gauge.ts'
 import { importReadings, type ReadingsAsked } from './bench-import.ts'
 import { beginLot, exportReadings, listLots } from './bench-lots.ts'
 import { showSerial } from './bench-serial.ts'
@@ -7,13 +9,12 @@ import { STORE } from './option-words.ts'
 import type { Ends } from './store-commands.ts'
 
 const NAME = 'name of a design in the store'
-const WHO = 'who enters it: a name or a code'
 
 interface StoreOption {
   readonly store?: string
 }
 type Begin = StoreOption & { readonly revision: string; readonly who: string; readonly note?: string }
-type Gauged = StoreOption & Omit<GaugeAsked, 'name' | 'gauge' | 'store'>
+type Gauged = Omit<GaugeAsked, 'name' | 'gauge'>
 type Import = StoreOption & Omit<ReadingsAsked, 'name' | 'lot' | 'path'>
 
 const TABLE = `
@@ -30,14 +31,12 @@ export function addBenchBook(program: Command, ends: Ends): void {
     program.command(words).description(description).option('--store <FOLDER>', STORE).argument('<NAME>', NAME)
   addLots(command, ends)
   addReadings(command, ends)
+  addBenchEntries(command, ends)
 }
 
-/** Begins a command about a design of the store. */
-type Begun = (words: string, description: string) => Command
-
 function addLots(command: Begun, { terminal, end }: Ends): void {
-  command('lots', 'list the lots of a design: revision, sets, readings').action((name: string, { store }: StoreOption) =>
-    listLots(name, { store, terminal }),
+  command('lots', 'list the lots of a design: revision, sets, readings, tables that were brought in').action(
+    (name: string, { store }: StoreOption) => listLots(name, { store, terminal }),
   )
   command('begin-lot', 'begin a lot to a revision, whose inspection plan is frozen with it')
     .argument('<LOT>', 'name of the lot')
@@ -45,13 +44,16 @@ function addLots(command: Begun, { terminal, end }: Ends): void {
     .requiredOption('--who <WHO>', WHO)
     .option('--note <WORDS>', 'what else is to be known of it')
     .action(async (name: string, lot: string, options: Begin) => end(await beginLot({ name, lot, ...options }, terminal)))
-  command('enter-gauge', 'enter a gauge, or its next calibration; every design of the store has it then')
-    .argument('<GAUGE>', 'what it is called')
-    .requiredOption('--resolution <SIZE>', 'the least step that it shows, in mm where no unit stands')
-    .requiredOption('--uncertainty <SIZE>', 'what its certificate leaves open either way')
-    .requiredOption('--calibrated <DAY>', 'day of its calibration, such as 2031-04-05')
-    .requiredOption('--who <WHO>', WHO)
-    .action(async (name: string, gauge: string, options: Gauged) => end(await enterGauge({ name, gauge, ...options }, terminal)))
+  correctable(
+    command('enter-gauge', 'enter a gauge, or its next calibration; every design of the store has it then')
+      .argument('<GAUGE>', 'what it is called')
+      .requiredOption('--resolution <SIZE>', 'the least step that it shows, in mm where no unit stands')
+      .requiredOption('--uncertainty <SIZE>', 'what its certificate leaves open either way')
+      .requiredOption('--calibrated <DAY>', 'day of its calibration, such as 2031-04-05'),
+  ).action(async (name: string, gauge: string, options: Gauged) => end(await enterGauge({ name, gauge, ...options }, terminal)))
+  command('gauges', 'list every calibration of every gauge, those that were corrected too').action(
+    (name: string, { store }: StoreOption) => listGauges(name, { store, terminal }),
+  )
 }
 
 function addReadings(command: Begun, { terminal, end }: Ends): void {

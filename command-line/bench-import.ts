@@ -54,9 +54,10 @@ export async function importReadings(asked: ReadingsAsked, terminal: Terminal): 
     terminal.write(`${count} of ${path} can be kept; nothing was kept.\n`)
     return exitStatus.met
   }
-  if (far.length > 0) throw new WrongUse(`nothing was kept: were these read so? Give --as-read if they were`)
+  if (far.length > 0) throw new WrongUse('nothing was kept: were these read so? Give --as-read if they were')
   const file = path.replace(/^.*[\\/]/, '')
-  const answer = await saveInStore({ store, terminal }, (opened) => keepReadings(opened, { design: name, lot, who, table, file }))
+  const sent = { design: name, lot, who, table, file, asRead: true }
+  const answer = await saveInStore({ store, terminal }, (opened) => keepReadings(opened, sent))
   if (answer.problems !== undefined) return refused(path, answer.problems, terminal)
   terminal.write(`${count} of ${path} ${read.rows.length === 1 ? 'is' : 'are'} kept in lot ${lot}.\n`)
   return exitStatus.met

@@ -20,7 +20,30 @@ export async function listLots(name: string, asked: StoreAsked): Promise<void> {
   })
   const heading = [left('lot'), right('revision'), right('sets'), right('readings'), left('begun')]
   const none = `No lot of ${name} was begun yet: fingerwright begin-lot ${name} LOT --revision 1 --who WHO\n`
-  asked.terminal.write(lots.length === 0 ? none : `${aligned([heading, ...lots.map(lotRow)]).join('\n')}\n`)
+  asked.terminal.write(
+    lots.length === 0 ? none : `${[...aligned([heading, ...lots.map(lotRow)]), ...importLines(lots)].join('\n')}\n`,
+  )
+}
+
+/** Tables that were taken in, by the number under which each can be taken back. */
+function importLines(lots: readonly LotEntry[]): readonly string[] {
+  const rows = lots.flatMap(({ lot, imports }) =>
+    imports.map(({ id, file, readings, who, made, withdrawn }) => {
+      const taken =
+        withdrawn === undefined ? '' : `taken back: ${withdrawn.reason} (${withdrawn.who}, ${momentText(withdrawn.made)})`
+      return [
+        right(String(id)),
+        left(lot),
+        left(file),
+        right(String(readings)),
+        left(`${momentText(made)} by ${who}`),
+        left(taken),
+      ]
+    }),
+  )
+  if (rows.length === 0) return []
+  const heading = [right('import'), left('lot'), left('from'), right('readings'), left('brought in'), left('')]
+  return ['', ...aligned([heading, ...rows])]
 }
 
 function lotRow({ lot, revision, serials, made, who }: LotEntry): readonly Cell[] {

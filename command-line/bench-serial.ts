@@ -1,7 +1,7 @@
 import pc from 'picocolors'
-import { type Characteristic, sentence } from '../engine/index.ts'
-import type { KeptReading, SerialHistory } from '../records/index.ts'
-import { cameBackWords, caution, certificateWords, conformityText, planRows, serialSheet, testWords } from '../report/index.ts'
+import { sentence } from '../engine/index.ts'
+import type { SerialHistory } from '../records/index.ts'
+import { caution, historyLines, historyRows, serialSheet } from '../report/index.ts'
 import { type JudgedSerial, judgedSerial } from '../server/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
 import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
@@ -46,47 +46,17 @@ export async function showSerial(
 }
 
 function readingCells({ history, set }: JudgedSerial): readonly (readonly Cell[])[] {
-  const answers = new Map(set === undefined ? [] : serialSheet(set).rows.map((row) => [row.id, conformityText(row.conformity)]))
-  const rows = history.readings.map((reading) => {
-    const planned = history.plan.find(({ id }) => id === reading.characteristic)
-    const answer =
-      reading.correctedBy === undefined ? (answers.get(reading.characteristic) ?? '') : `corrected by ${reading.correctedBy}`
-    const words = planned === undefined ? reading.characteristic : wordsOf(planned)
-    return [
-      right(String(reading.id)),
-      right(String(planned?.number ?? '')),
-      ...[words, typedWords(reading), answer, saidWords(reading)].map(left),
-    ]
-  })
+  const sheet = set && serialSheet(set)
+  const rows = historyRows({ history, plan: history.plan, sheet, moment: momentText }).map(
+    ({ id, number, words, typed, answer, said }) => [
+      ...[String(id), String(number ?? '')].map(right),
+      ...[words, typed, answer, said].map(left),
+    ],
+  )
   return [[right('reading'), right('no.'), ...['characteristic', 'as typed', '', 'who and when'].map(left)], ...rows]
 }
 
-const wordsOf = (characteristic: Characteristic): string => planRows([characteristic])[0].words
-
-const typedWords = ({ found, x, y, visit }: KeptReading): string =>
-  `${found ?? (x === undefined ? 'taken back' : `x ${x}, y ${y}`)}${visit === 'finished' ? '' : `, ${visit}`}`
-
-function saidWords({ by, date, gauge, file, corrects, reason, who, made }: KeptReading): string {
-  const measured = `measured${by === undefined ? '' : ` by ${by}`}${date === undefined ? '' : ` on ${date}`}`
-  return [
-    ...(by === undefined && date === undefined ? [] : [measured]),
-    ...(gauge === undefined ? [] : [gauge]),
-    ...(reason === undefined ? [] : [`corrects ${corrects}: ${reason}`]),
-    `entered ${momentText(made)} by ${who}${file === undefined ? '' : ` from ${file}`}`,
-  ].join('; ')
-}
-
 /** Coating, tests, decisions, signatures and what came back, oldest first. */
-function otherLines({ certificates, tests, decisions, signOffs, field }: SerialHistory): readonly string[] {
-  const lines = [
-    ...certificates.map((one) => ({ ...one, words: certificateWords(one) })),
-    ...tests.map((one) => ({ ...one, words: testWords(one) })),
-    ...decisions.map((one) => ({
-      ...one,
-      words: `Decided: ${one.decision}, because ${one.why}. As calculated: ${one.consequence}`,
-    })),
-    ...signOffs.map((one) => ({ ...one, words: `Signed off. ${one.statement}` })),
-    ...field.map((one) => ({ ...one, words: cameBackWords(one) })),
-  ].toSorted((one, other) => one.made.localeCompare(other.made))
-  return lines.map(({ words, who, made }) => wrapped(`${words} (${who}, ${momentText(made)})`))
+function otherLines(history: SerialHistory): readonly string[] {
+  return historyLines(history, momentText).map(({ words, said }) => wrapped(`${words} (${said})`))
 }

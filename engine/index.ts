@@ -54,6 +54,7 @@ export { foundOf, limitsFor, type Reading, readingConformity } from './inspectio
 export { type MeasuredSpread, measuredSpread } from './inspection/measured-spread.ts'
 export { type MeasuredPiece, type PairedLot, pairingLot, pairLot } from './inspection/pair-lot.ts'
 export { type Piece, piecesOf } from './inspection/piece.ts'
+export { type GaugedValue, recalibrated } from './inspection/recalibrated.ts'
 export { piecesToPass, reliabilityShown } from './inspection/success-run.ts'
 export { type GaugeKind, type Suggested, suggestedGauge } from './inspection/suggested-gauge.ts'
 export { outlastShown, type WeibullFit, weibullFit } from './inspection/weibull.ts'

@@ -1,9 +1,12 @@
 import type { Database } from 'better-sqlite3'
 import type { BenchBook } from './bench/bench-book.ts'
 import { fieldLogOf } from './bench/field-log.ts'
+import { calibrationsOf, gaugesOf } from './bench/gauges-of.ts'
 import { keepEntries } from './bench/keep-entries.ts'
-import { gaugesOf, lotReadings, lotsOf, photoOf, planOf } from './bench/read-book.ts'
+import { lotsOf } from './bench/lots-of.ts'
+import { lotReadings, photoOf, planOf } from './bench/read-book.ts'
 import { serialHistory } from './bench/serial-history.ts'
+import { setsOf } from './bench/sets-of.ts'
 import { testsOf } from './bench/tests-of.ts'
 import { bringIn, historiesIn } from './bring-in.ts'
 import { copyDatabase } from './copy-database.ts'
@@ -80,6 +83,8 @@ interface Ways {
 function benchBookOn(database: Database, { read, write }: Ways): BenchBook {
   return {
     gauges: () => read(() => gaugesOf(database)),
+    calibrations: () => read(() => calibrationsOf(database)),
+    sets: (name, lot) => read(() => setsOf(database, { name, lot })),
     lots: (name) => read(() => lotsOf(database, name)),
     plan: (name, revision) => read(() => planOf(database, { name, revision })),
     readings: (name, lot) => read(() => lotReadings(database, { name, lot })),

@@ -1,6 +1,6 @@
 /** The tables of the newest schema as types. The migrations make them. */
 import type { Generated } from 'kysely'
-import type { BenchTables } from './bench/bench-tables.ts'
+import type { BenchTables, BenchViews } from './bench/bench-tables.ts'
 
 interface Designs {
   readonly id: Generated<number>
@@ -39,7 +39,7 @@ interface DraftSteps {
   readonly said: string
 }
 
-export interface Tables extends BenchTables {
+export interface Tables extends BenchTables, BenchViews {
   readonly designs: Designs
   readonly revisions: Revisions
   readonly drafts: Drafts

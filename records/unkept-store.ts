@@ -45,6 +45,8 @@ export function emptyStore(file: string, why: unknown): Store {
     bringIn: refuse,
     bench: {
       gauges: nothing,
+      calibrations: nothing,
+      sets: none,
       lots: nothing,
       plan: none,
       serial: none,

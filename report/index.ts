@@ -18,22 +18,42 @@ export { type OutcomeRow, outcomeRows } from './checking/consequence-rows.ts'
 export { balloonFile, drawBalloons } from './checking/draw-balloons.ts'
 export { drawRun, drawSteps } from './checking/draw-run.ts'
 export type { TypedFields } from './checking/entries/field-reader.ts'
-export { type DecisionAsked, readDecisionEntry, readSignOff } from './checking/entries/read-decision.ts'
+export { type Correcting, readCorrection } from './checking/entries/read-correction.ts'
+export { type DecisionAsked, type DecisionEntry, readDecisionEntry, readSignOff } from './checking/entries/read-decision.ts'
 export {
   type CertificateEntry,
+  type CertificateField,
+  type GaugeEntry,
+  type GaugeField,
   readCertificateEntry,
   readGaugeEntry,
+} from './checking/entries/read-entry.ts'
+export {
   readTestEntry,
+  type TestAsked,
   type TestEntry,
+  type TestField,
   type TestKind,
   type TestOutcome,
   testKinds,
   testOutcomes,
-} from './checking/entries/read-entry.ts'
+} from './checking/entries/read-test.ts'
+export { readWithdrawal, type WithdrawalEntry } from './checking/entries/read-withdrawal.ts'
+export { typedCertificate, typedGauge, typedTest } from './checking/entries/typed-entry.ts'
 export { farOutside, farOutsideRows } from './checking/far-outside.ts'
 export { type FirstArticle, type FirstArticleAsked, type FirstArticleRow, firstArticle } from './checking/first-article.ts'
 export { firstArticleFile } from './checking/first-article-file.ts'
-export { cameBackWords, certificateWords, type KeptPapers, paperLines, testWords } from './checking/kept-words.ts'
+export {
+  calibrationSaid,
+  type History,
+  type HistoryLine,
+  type HistoryReading,
+  type HistoryRow,
+  type HistorySort,
+  historyLines,
+  historyRows,
+} from './checking/history.ts'
+export { decisionWords, type KeptPapers, paperLines } from './checking/kept-words.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
 export { type MeasuredFigureRow, measuredFigureRows, measuredYieldSentence } from './checking/measured-yield.ts'
 export { measuredPieces, type PairRow, pairRows, pairSentence } from './checking/pair-rows.ts'
@@ -54,11 +74,19 @@ export { type ReadReadings, type ReadSet, readReadings } from './checking/read-r
 export { type NamedStudy, readStudy, readTolerance } from './checking/read-study.ts'
 export { readingsFile, type TypedFound } from './checking/readings-file.ts'
 export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'
-export { type KeptCoupons, type KeptFound, standingFound } from './checking/standing-found.ts'
+export { isStanding, type KeptCoupons, type KeptFound, standingFound } from './checking/standing-found.ts'
 export { type StudyRow, studyRows, studySentence } from './checking/study-rows.ts'
 export { fileRows, type TableRows, tableRows } from './checking/table-rows.ts'
 export { fittedLines, type TestedRow, testedRows } from './checking/tested-rows.ts'
-export { leastReached, measuredTests, riggedFigures, type SerialTest, testRuns } from './checking/testing/kept-tests.ts'
+export {
+  figuredTests,
+  leastReached,
+  measuredTests,
+  riggedFigures,
+  type SerialTest,
+  testRuns,
+  unnamedTests,
+} from './checking/testing/kept-tests.ts'
 export { lifeLines, shownSentence } from './checking/testing/life-lines.ts'
 export { readForce, readLifeAsked } from './checking/testing/read-asked.ts'
 export { isRunsTable, readRuns } from './checking/testing/read-runs.ts'

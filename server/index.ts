@@ -1,6 +1,7 @@
 /** The server's door: a design file's bytes to an answer, and the loopback server around it. */
 export { answerDesign, type DesignAnswer } from './answer.ts'
 export { createApp, type Given } from './app.ts'
+export { decidingOf, type ToDecide } from './deciding.ts'
 export { type DesignShelf, designFilesIn, designName, shelve } from './design-shelf.ts'
 export { documentLimit_bytes, documentText } from './document-text.ts'
 export { engineName, version } from './engine-name.ts'

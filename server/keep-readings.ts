@@ -1,6 +1,6 @@
 import type { Problem } from '../engine/index.ts'
 import type { EntryOf, NewEntries, Store } from '../records/index.ts'
-import { type BenchRow, type BenchTable, readBenchTable } from '../report/index.ts'
+import { type BenchRow, type BenchTable, farOutsideRows, readBenchTable } from '../report/index.ts'
 import { engineName } from './engine-name.ts'
 
 /** A table of readings of one lot, and who brings it. */
@@ -11,20 +11,28 @@ export interface ReadingsToKeep {
   readonly table: BenchTable
   /** Name of the file that the table comes from; the same rows are not taken twice for one lot. */
   readonly file?: string | undefined
+  /** Set once it was asked about readings far outside of their limits, and they were read so. */
+  readonly asRead?: boolean | undefined
 }
 
-/** Numbers of the readings, and headings that nothing was taken from; or every problem by row and column, and nothing was kept. */
+/**
+ * Numbers of the readings, and headings that nothing was taken from; or every problem by row and column; or what is asked first. Only of the first
+ * anything was kept.
+ */
 export type KeptReadings =
-  | { readonly kept: readonly number[]; readonly passedOver: readonly string[]; readonly problems?: never }
-  | { readonly kept?: never; readonly problems: readonly Problem[] }
+  | { readonly kept: readonly number[]; readonly passedOver: readonly string[]; readonly problems?: never; readonly asks?: never }
+  | { readonly problems: readonly Problem[]; readonly kept?: never; readonly asks?: never }
+  | { readonly asks: readonly string[]; readonly kept?: never; readonly problems?: never }
 
 /** Reads a table of readings against the frozen plan of its lot and keeps all of it, or nothing. Serial numbers that are new are entered. */
-export function keepReadings(store: Store, { design, lot, who, table, file }: ReadingsToKeep): KeptReadings {
+export function keepReadings(store: Store, { design, lot, who, table, file, asRead }: ReadingsToKeep): KeptReadings {
   const found = store.bench.lots(design).find((one) => one.lot === lot)
   const plan = found && store.bench.plan(design, found.revision)
   if (plan === undefined) return { problems: [{ ...noLot, found: `lot ${lot}, which is not there` }] }
   const read = readBenchTable(table, { plan, gauges: store.bench.gauges() })
   if (read.problems.length > 0) return { problems: read.problems }
+  const asks = asRead === true ? [] : farOutsideRows(read.rows)
+  if (asks.length > 0) return { asks }
   const serials = [...new Set(read.rows.map(({ serial }) => serial))]
   const articles = serials.map((serial) => ({ kind: 'article', lot, serial }) as const)
   const entries = [...articles, ...read.rows.map(readingEntry)]

@@ -14,6 +14,11 @@ export function refused(context: Context, problems: readonly Problem[]): Respons
   return context.json({ error: problems.map((problem) => sentence('', problem)).join('\n'), problems }, 422)
 }
 
+/** 409 for readings that were likely mistyped: nothing was kept, and they come again with `asRead` where they were read so. */
+export function askedFirst(context: Context, asks: readonly string[]): Response {
+  return context.json({ error: `nothing was kept: were these read so?\n${asks.join('\n')}`, asks }, 409)
+}
+
 /** 409 for a save that another one overtook: nothing was overwritten, and what is stored comes with the answer. */
 export function overtaken(context: Context, newer: { readonly version: number; readonly text: string }): Response {
   const error = 'this design was saved elsewhere meanwhile; nothing was overwritten and nothing of yours was saved'

@@ -49,11 +49,19 @@ describe('the bench', () => {
     )
   })
 
-  it('takes a correction, after which the new reading counts', async () => {
-    await read([
+  it('asks once about what lies far outside, in the same words as every door, and takes it where it was read so', async () => {
+    const rows = [
       ['serial', 'characteristic', 'found'],
       ['B', LINK, '42.507'],
-    ])
+    ]
+    const asked = await read(rows)
+    expect(asked).toMatchObject({ status: 409, json: { asks: [expect.stringMatching(/^row 2, B, no\. 23 .*far outside/)] } })
+    expect(asked.json.error).toContain('were these read so?')
+    expect(server.store.bench.serial('heron', 'B')).toBeUndefined()
+    expect((await read(rows, { asRead: true })).status).toBe(201)
+  })
+
+  it('takes a correction, after which the new reading counts', async () => {
     const [wrong] = server.store.bench.serial('heron', 'B')?.readings ?? []
     const heading = ['serial', 'characteristic', 'found', 'corrects', 'reason']
     expect((await read([heading, ['B', LINK, '24.507', String(wrong.id), 'digits turned round']])).status).toBe(201)
@@ -128,6 +136,7 @@ describe('the bench', () => {
     expect((await enter(entry)).status).toBe(422)
     expect((await read([['serial', 'characteristic', 'found']], { lot: 'L9' })).json.error).toContain('lot L9')
     expect((await enter({ kind: 'article', lot: 'L9', serial: 'A' })).status).toBe(422)
+    expect((await ask('GET', 'lots/L9/sets')).status).toBe(404)
     expect((await ask('GET', 'serials/none')).status).toBe(404)
     const file = [
       ['serial', 'characteristic', 'found'],
@@ -135,5 +144,14 @@ describe('the bench', () => {
     ]
     expect((await read(file, { file: 'box.csv' })).status).toBe(201)
     expect((await read(file, { file: 'box again.csv' })).json.error).toContain('box.csv')
+  })
+
+  it('takes an import back with a reason, and tells everything of a lot at once', async () => {
+    expect((await enter({ kind: 'withdrawal', import: 1, reason: 'the wrong column' })).status).toBe(201)
+    expect((await enter({ kind: 'withdrawal', import: 1, reason: 'again' })).json.error).toContain('took back')
+    const { json } = await ask('GET', 'lots/L7/sets')
+    const sets: readonly { readonly serial: string; readonly readings: readonly object[] }[] = json.sets
+    expect(sets.map(({ serial }) => serial)).toEqual(server.store.bench.lots('heron')[0]?.serials.map(({ serial }) => serial))
+    expect(sets.find(({ serial }) => serial === 'E')?.readings).toMatchObject([{ withdrawn: { reason: 'the wrong column' } }])
   })
 })

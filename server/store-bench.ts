@@ -10,7 +10,7 @@ import { keepReadings } from './keep-readings.ts'
 import { keptBook } from './kept-book.ts'
 import { lotFile } from './lot-file.ts'
 import { readBody } from './request-body.ts'
-import { refused } from './store-answers.ts'
+import { askedFirst, refused } from './store-answers.ts'
 
 const entries = z.strictObject({ who: entryWho, entries: z.array(typedEntry).min(1).max(storeLimits.couponsAtOnce) })
 const cell = z.string().max(limits.tableCell)
@@ -24,15 +24,19 @@ const readings = z.strictObject({
   named: z.partialRecord(z.enum(benchColumns), cell).optional(),
   decimal: z.enum(['point', 'comma']).optional(),
   file: z.string().max(storeLimits.givenNameLength).optional(),
+  asRead: z.boolean().optional(),
 })
+
+const path = '/api/designs/:name'
 
 /** The bench book of a design: lots and gauges, one serial number, entries and readings that come in. */
 export function addBenchRoutes(app: Hono, store: Store): void {
-  const path = '/api/designs/:name'
   app.get(`${path}/bench`, (context) => {
     const name = context.req.param('name')
     const { notKept } = store
-    return context.json({ lots: store.bench.lots(name), gauges: store.bench.gauges(), ...(notKept !== undefined && { notKept }) })
+    const { bench } = store
+    const book = { lots: bench.lots(name), gauges: bench.gauges(), calibrations: bench.calibrations() }
+    return context.json({ ...book, ...(notKept !== undefined && { notKept }) })
   })
   app.get(`${path}/plans/:number`, (context) => {
     const number = revisionNumber.safeParse(context.req.param('number'))
@@ -47,12 +51,6 @@ export function addBenchRoutes(app: Hono, store: Store): void {
     const { plan: _, ...rest } = history
     return context.json({ ...rest, problems, ...(set && { sheet: serialSheet(set) }) })
   })
-  app.get(`${path}/lots/:lot/readings`, (context) => {
-    const { name: design, lot } = context.req.param()
-    const text = lotFile(store, { design, lot })
-    if (text === undefined) return nothingHere(context, 'no such lot of this design')
-    return context.body(text, 200, { 'Content-Type': 'text/csv; charset=utf-8', ...attachment(`${design}, ${lot}.csv`) })
-  })
   app.get(`${path}/proving`, (context) => context.json(keptBook(store, context.req.param('name'))))
   app.get(`${path}/photos/:number`, (context) => {
     const id = revisionNumber.safeParse(context.req.param('number'))
@@ -60,8 +58,24 @@ export function addBenchRoutes(app: Hono, store: Store): void {
     if (photo === undefined) return nothingHere(context, 'no such photo of this design')
     return context.body(new Uint8Array(photo.bytes), 200, { 'Content-Type': photo.type, 'Content-Disposition': 'attachment' })
   })
+  addLotRoutes(app, store)
   app.post(`${path}/entries`, (context) => comeIn(context, store))
   app.post(`${path}/readings`, (context) => readIn(context, store))
+}
+
+/** A lot as a whole: what it is judged by, and its readings as a file. */
+function addLotRoutes(app: Hono, store: Store): void {
+  app.get(`${path}/lots/:lot/sets`, (context) => {
+    const { name: design, lot } = context.req.param()
+    const sets = store.bench.sets(design, lot)
+    return sets === undefined ? nothingHere(context, 'no such lot of this design') : context.json({ sets })
+  })
+  app.get(`${path}/lots/:lot/readings`, (context) => {
+    const { name: design, lot } = context.req.param()
+    const text = lotFile(store, { design, lot })
+    if (text === undefined) return nothingHere(context, 'no such lot of this design')
+    return context.body(text, 200, { 'Content-Type': 'text/csv; charset=utf-8', ...attachment(`${design}, ${lot}.csv`) })
+  })
 }
 
 function nothingHere(context: Context, error: string): Response {
@@ -78,8 +92,9 @@ async function comeIn(context: Context, store: Store): Promise<Response> {
 async function readIn(context: Context, store: Store): Promise<Response> {
   const body = await readBody(context, readings)
   if (body.refusal !== undefined) return body.refusal
-  const { who, lot, rows, named, decimal, file } = body.value
+  const { who, lot, rows, named, decimal, file, asRead } = body.value
   const table = { rows, ...(named && { named }), ...(decimal && { decimal }) }
-  const answer = keepReadings(store, { design: context.req.param('name') ?? '', lot, who, table, file })
+  const answer = keepReadings(store, { design: context.req.param('name') ?? '', lot, who, table, file, asRead })
+  if (answer.asks !== undefined) return askedFirst(context, answer.asks)
   return answer.problems === undefined ? context.json(answer, 201) : refused(context, answer.problems)
 }

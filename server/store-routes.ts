@@ -34,14 +34,16 @@ export const noStore = emptyStore(
  * - `GET /api/designs/:name/revisions` → `{ revisions: [{ number, saved, who, why, engine, findings: { met, short, undecided }, problems }] }`
  * - `POST /api/designs/:name/revisions` with `{ version, who, why }` → 201 `{ number }`; 409 as above; 422 when the design is refused
  * - `GET /api/designs/:name/revisions/:number` → the same with `text`, `figures`, `findings` and `problems` as in result documents
- * - `GET /api/designs/:name/bench` → `{ lots: [{ lot, revision, note?, who, made, serials: [{ serial, readings }] }], gauges, notKept? }`
+ * - `GET /api/designs/:name/bench` → `{ lots: [{ lot, revision, note?, who, made, serials: [{ serial, readings }], imports }], gauges, calibrations, notKept? }`
  * - `GET /api/designs/:name/plans/:number` → `{ plan }`: the frozen plan of a revision
  * - `GET /api/designs/:name/serials/:serial` → the history of a serial number with `sheet`, the set as it was measured, in words
  * - `GET /api/designs/:name/proving` → `{ sets, tests, field, revisions: [{ number, text }] }`: what its proof takes from the bench book
+ * - `GET /api/designs/:name/lots/:lot/sets` → `{ sets: [{ serial, readings, certificates, decisions, signOffs }] }`: all that a lot is judged by
  * - `GET /api/designs/:name/lots/:lot/readings` → every reading of a lot as comma-separated values
  * - `GET /api/designs/:name/photos/:number` → the photo of a bench test
  * - `POST /api/designs/:name/entries` with `{ who, entries }` → 201: all of them are kept, or none and 422 `{ error, problems }`
- * - `POST /api/designs/:name/readings` with `{ who, lot, rows, named?, decimal?, file? }` → 201 `{ kept, passedOver }`, or 422 as above
+ * - `POST /api/designs/:name/readings` with `{ who, lot, rows, named?, decimal?, file?, asRead? }` → 201 `{ kept, passedOver }`, 422 as above, or
+ *   409 `{ error, asks }` where readings lie far outside: they are kept with `asRead: true`
  * - `GET /api/store` → the whole store as one file
  * - `POST /api/store` with such a file → `{ designs: [{ name, came: 'new' | 'further' | 'there', as, revisions }] }`
  */

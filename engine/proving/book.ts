@@ -16,6 +16,9 @@ export interface TestInBook extends OfSet {
   readonly value: number
   /** Whether it did it, or what was measured. */
   readonly outcome: 'did' | 'did not' | 'measured'
+  /** Figure that was measured, and what the rig left open either way, N (k = 2). */
+  readonly figure?: string | undefined
+  readonly uncertainty?: number | undefined
   readonly tested: string
   readonly rig: string
   readonly correctedBy?: number

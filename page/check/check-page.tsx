@@ -46,7 +46,7 @@ export function CheckPage(about: { readonly store: DesignStore; readonly open: O
           before it went to the coater.
         </p>
       </section>
-      <BenchSection open={open} />
+      <BenchSection open={open} design={design} />
       <JudgedSets text={text} />
       <BenchTests {...{ store, open, design, text }} />
       <GaugeSection />

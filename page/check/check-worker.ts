@@ -10,6 +10,7 @@ import {
 } from '../../engine/index.ts'
 import {
   fileRows,
+  isStanding,
   type KeptCoupons,
   type KeptFound,
   type KeptPapers,
@@ -19,10 +20,12 @@ import {
   readReadings,
   standingFound,
 } from '../../report/index.ts'
+import type { KeptDecision } from './bench/bench.ts'
 import type { OpenedFrom, OpenedReadings, PageSet } from './readings.ts'
 
 /** One serial number as the bench book keeps it. */
 export interface KeptSet extends KeptPapers {
+  readonly decisions: readonly KeptDecision[]
   readonly serial: string
   readonly readings: readonly KeptFound[]
   readonly certificates: readonly KeptCoupons[]
@@ -71,9 +74,10 @@ function* judgedReadings({ opened: about, from }: CheckAsked): Generator<CheckTo
   }
 }
 
-function papersOf(from: CheckAsked['from'], serial: string): Pick<PageSet, 'papers'> {
+function papersOf(from: CheckAsked['from'], serial: string): Pick<PageSet, 'papers' | 'decided'> {
   const kept = 'kept' in from ? from.kept.find((one) => one.serial === serial) : undefined
-  return kept === undefined ? {} : { papers: paperLines(kept) }
+  if (kept === undefined) return {}
+  return { papers: paperLines(kept), decided: kept.decisions.filter(({ correctedBy }) => correctedBy === undefined) }
 }
 
 function readRows(bytes: Uint8Array, plan: readonly Characteristic[]): ReadReadings {
@@ -84,7 +88,7 @@ function readRows(bytes: Uint8Array, plan: readonly Characteristic[]): ReadReadi
 /** What stands of every serial number; one of which nothing was read has no set. */
 function keptSets(kept: readonly KeptSet[], plan: readonly Characteristic[]): ReadReadings {
   const sets = kept
-    .filter(({ readings }) => readings.some(({ correctedBy, value }) => correctedBy === undefined && value !== undefined))
+    .filter(({ readings }) => readings.some(isStanding))
     .map((one): ReadSet => ({ serial: one.serial, readings: standingFound(plan, one) }))
   if (sets.length > 0) return { sets, passedOver: [] }
   return { problems: [{ code: 'missing', place: '', found: 'no reading', needed: 'at least one' }] }

@@ -1,8 +1,12 @@
+import { useState } from 'react'
 import type { Consequence } from '../../engine/index.ts'
-import { foundText, outcomeRows, planRows, readDecisionEntry } from '../../report/index.ts'
+import { type DecisionEntry, decisionWords, foundText, outcomeRows, planRows, readDecisionEntry } from '../../report/index.ts'
 import { MarkWithWord } from '../parts/mark.tsx'
+import { momentWords } from '../revisions/moment-words.ts'
 import { useUnits } from '../state/units.ts'
-import { EntryForm, type FormField } from './bench/entry-form.tsx'
+import type { KeptDecision } from './bench/bench.ts'
+import { correcting } from './bench/correcting.ts'
+import { EntryForm, type Form } from './bench/entry-form.tsx'
 import { keepEntry } from './bench/who.ts'
 import type { FromBench } from './readings.ts'
 
@@ -11,18 +15,31 @@ interface Deciding {
   readonly serial: string
   /** Absent where nothing is kept. */
   readonly bench: FromBench | undefined
+  /** What was decided of it, and stands. */
+  readonly decided: KeptDecision | undefined
 }
 
 /** A reading that is out of its limits: what each decision comes to, and at the bench which one is taken and why. */
-export function Decision({ consequence, serial, bench }: Deciding) {
+export function Decision({ consequence, serial, bench, decided }: Deciding) {
   const units = useUnits()
+  const [said, setSaid] = useState('')
   const { characteristic } = consequence.reading
   const [{ words }] = planRows([characteristic])
   const outcomes = outcomeRows(consequence, units)
-  const fields: readonly FormField<'decision' | 'why'>[] = [
-    { key: 'decision', words: 'Decision', choices: ['', ...outcomes.map(({ disposition }) => disposition)] },
-    { key: 'why', words: 'Why', isLong: true },
-  ]
+  const form: Form<'decision' | 'why', DecisionEntry> = {
+    label: `Decision on ${words} of ${serial}`,
+    fields: [
+      { key: 'decision', words: 'Decision', choices: ['', ...outcomes.map(({ disposition }) => disposition)] },
+      { key: 'why', words: 'Why', isLong: true },
+    ],
+    does: 'Decide it so',
+    read: (typed) => readDecisionEntry(typed, { serial, characteristic: characteristic.id, outcomes }),
+    keep: async (entry) => {
+      if (bench !== undefined) await keepEntry(bench.design, entry)
+      setSaid(`Decided: ${entry.decision}. It stands with what was calculated on the page of ${serial}.`)
+      return ''
+    },
+  }
   return (
     <>
       <h3>
@@ -38,18 +55,13 @@ export function Decision({ consequence, serial, bench }: Deciding) {
           </div>
         ))}
       </dl>
-      {bench === undefined ? null : (
-        <EntryForm
-          label={`Decision on ${words} of ${serial}`}
-          fields={fields}
-          does="Decide it so"
-          read={(typed) => readDecisionEntry(typed, { serial, characteristic: characteristic.id, outcomes })}
-          keep={async (entry) => {
-            await keepEntry(bench.design, entry)
-            return `Decided: ${entry.decision}. It stands with what was calculated on the page of ${serial}.`
-          }}
-        />
+      {decided === undefined || said !== '' ? null : (
+        <p>
+          {decisionWords(decided)} ({decided.who}, {momentWords(decided.made)}). It is corrected by deciding anew.
+        </p>
       )}
+      <p role="status">{said}</p>
+      {bench === undefined || said !== '' ? null : <EntryForm {...correcting(form, decided?.id)} />}
     </>
   )
 }

@@ -1,5 +1,5 @@
 import { fetchRevision } from '../revisions/revision.ts'
-import { fetchSerial } from './bench/bench.ts'
+import { fetchSets } from './bench/bench.ts'
 import { judgeApart } from './judge-apart.ts'
 import type { FromBench } from './readings.ts'
 
@@ -7,7 +7,7 @@ import type { FromBench } from './readings.ts'
 export async function judgeKept(bench: FromBench, serials: readonly string[]): Promise<void> {
   const { design, lot, revision } = bench
   const { text } = await fetchRevision({ name: design, number: revision })
-  const kept = await Promise.all(serials.map((serial) => fetchSerial(design, serial)))
+  const kept = (await fetchSets(design, lot)).filter(({ serial }) => serials.includes(serial))
   const file = serials.length === 1 ? `serial ${serials[0]}` : `lot ${lot}`
   judgeApart({ opened: { file, text, bench }, from: { kept } })
 }

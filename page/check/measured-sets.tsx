@@ -41,7 +41,7 @@ function MeasuredSet(about: {
 }) {
   const { set, text, bench, isUnfolded } = about
   const units = useUnits()
-  const { serial, evaluation, spread, decisions } = set
+  const { serial, evaluation, spread, decisions, decided } = set
   return (
     <section aria-label={`Set ${serial}`}>
       <h2>
@@ -55,7 +55,11 @@ function MeasuredSet(about: {
       )}
       <SheetButton set={set} text={text} />
       {decisions.map((consequence) => (
-        <Decision key={consequence.reading.characteristic.id} {...{ consequence, serial, bench }} />
+        <Decision
+          key={consequence.reading.characteristic.id}
+          {...{ consequence, serial, bench }}
+          decided={decided?.findLast(({ characteristic }) => characteristic === consequence.reading.characteristic.id)}
+        />
       ))}
       <details open={isUnfolded}>
         <summary>Readings and figures</summary>

@@ -1,6 +1,7 @@
 import type { Consequence, MeasuredSpread, Problem } from '../../engine/index.ts'
 import type { CheckedSet } from '../../report/index.ts'
 import { sharedState, useShared } from '../state/shared-state.ts'
+import type { KeptDecision } from './bench/bench.ts'
 
 /** One set as it was judged; `spread` follows when its ways have been counted. */
 export interface PageSet extends CheckedSet {
@@ -8,6 +9,8 @@ export interface PageSet extends CheckedSet {
   readonly decisions: readonly Consequence[]
   /** What the bench book keeps as decided and signed off; absent for a set of a file. */
   readonly papers?: readonly string[]
+  /** Its decisions that stand. */
+  readonly decided?: readonly KeptDecision[]
 }
 
 /** Sets that are kept at the bench: of which design and lot, to which revision. */

@@ -6,6 +6,9 @@ import type { BenchTables } from './bench-tables.ts'
 import type { BenchEntry, EntryOf } from './entry-rules.ts'
 import { refuseUnknownRisks } from './field-log.ts'
 import { articleNamed, articleOf, gaugeNamed, lotNamed, Misfit, notThere, type Owner } from './look-up.ts'
+import { refuseCorrected } from './refuse-corrected.ts'
+import { refuseUnknownFigure } from './tested-figure.ts'
+import { openPlace, withdrawalRow } from './withdrawal.ts'
 
 /** Who makes an entry and when, by which engine a plan is frozen, and the import that readings belong to. */
 export interface Signature {
@@ -20,8 +23,8 @@ export function addEntry(owner: Owner, entry: BenchEntry, sign: Signature): numb
   const signed = { who: sign.who, made: sign.made }
   switch (entry.kind) {
     case 'gauge': {
-      const { kind: _, gauge, ...rest } = entry
-      return insert(owner, 'gauges', { name: gauge, ...rest, ...signed })
+      const { kind: _, gauge, corrects = null, reason = null, ...rest } = entry
+      return insert(owner, 'gauges', { name: gauge, ...rest, corrects, reason, ...signed })
     }
     case 'lot':
       return addLot(owner, entry, sign)
@@ -34,9 +37,12 @@ export function addEntry(owner: Owner, entry: BenchEntry, sign: Signature): numb
     case 'test':
       return insert(owner, 'bench_tests', { ...testRow(owner, entry), ...signed })
     case 'decision': {
-      const { kind: _, serial, characteristic = null, ...rest } = entry
-      return insert(owner, 'decisions', { article: articleOf(owner, serial), characteristic, ...rest, ...signed })
+      const { kind: _, serial, characteristic = null, corrects = null, reason = null, ...rest } = entry
+      const about = { article: articleOf(owner, serial), characteristic }
+      return insert(owner, 'decisions', { ...about, ...rest, corrects, reason, ...signed })
     }
+    case 'withdrawal':
+      return insert(owner, 'withdrawals', { ...withdrawalRow(owner, entry), ...signed })
     case 'field':
       return insert(owner, 'field_log', { ...fieldRow(owner, entry), ...signed })
     case 'sign-off': {
@@ -46,7 +52,9 @@ export function addEntry(owner: Owner, entry: BenchEntry, sign: Signature): numb
   }
 }
 
-function insert<Table extends keyof BenchTables>({ database }: Owner, table: Table, row: Insertable<BenchTables[Table]>): number {
+function insert<Table extends keyof BenchTables>(owner: Owner, table: Table, row: Insertable<BenchTables[Table]>): number {
+  const { database } = owner
+  if ('corrects' in row && typeof row.corrects === 'number') refuseCorrected(owner, { table, id: row.corrects })
   const { sql, parameters } = tables
     .insertInto(table as never)
     .values(row as never)
@@ -109,7 +117,7 @@ function readingRow(owner: Owner, entry: EntryOf<'reading'>) {
   return {
     ...{ article: articleOf(owner, serial), characteristic, visit, found, x, y, uncertainty, ...size },
     ...{ at_x_mm: at.x_mm, at_y_mm: at.y_mm, uncertainty_mm: at.uncertainty_mm },
-    ...{ gauge: gauge === undefined ? null : gaugeNamed(owner, gauge), corrects, reason },
+    ...{ gauge: gauge === undefined ? null : gaugeNamed(owner, gauge), corrects: corrects && openPlace(owner, corrects), reason },
     ...{ measured_by: by ?? null, measured_on: date ?? null },
   }
 }
@@ -122,9 +130,11 @@ function certificateRow(owner: Owner, entry: EntryOf<'certificate'>) {
 
 function testRow(owner: Owner, entry: EntryOf<'test'>) {
   const { test, value, outcome, tested, rig, note = null, photo = null, photoFile, corrects = null, reason = null } = entry
+  const { figure = null, uncertainty = null } = entry
+  if (figure !== null) refuseUnknownFigure(owner, { serial: entry.serial, figure })
   return {
     ...{ article: articleOf(owner, entry.serial), test, value, unit: test === 'cycles' ? ('cycles' as const) : ('N' as const) },
-    ...{ outcome, tested, rig, note, photo, photo_type: photoFile?.type ?? null },
+    ...{ figure, uncertainty, outcome, tested, rig, note, photo, photo_type: photoFile?.type ?? null },
     ...{ photo_bytes: photoFile === undefined ? null : Buffer.from(photoFile.base64, 'base64'), corrects, reason },
   }
 }

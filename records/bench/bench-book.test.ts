@@ -6,6 +6,7 @@ import { beforeEach, describe, expect, it } from 'vitest'
 import { inspectionPlan, readVariation } from '../../engine/index.ts'
 import type { BenchEntry, EntryOf, Store } from '../index.ts'
 import { benchEntry } from '../index.ts'
+import { migrations } from '../migrations.ts'
 import { keptStore } from '../test-support/kept-store.ts'
 import { moment, newStore, revisionOfText } from '../test-support/store-bench.ts'
 
@@ -38,7 +39,7 @@ describe('the bench book', () => {
     // SOURCE other-method (the plan that the engine makes of the same text)
     expect(store.bench.plan('heron', 1)).toEqual(JSON.parse(JSON.stringify(inspectionPlan(readVariation(heron).value!))))
     const serials = [{ serial: 'A-001', readings: 1 }]
-    expect(store.bench.lots('heron')).toEqual([{ lot: 'L7', revision: 1, who: 'K1', made: moment, serials }])
+    expect(store.bench.lots('heron')).toEqual([{ lot: 'L7', revision: 1, who: 'K1', made: moment, serials, imports: [] }])
     expect(store.bench.serial('heron', 'A-001')).toMatchObject({
       lot: 'L7',
       revision: 1,
@@ -66,7 +67,8 @@ describe('the bench book', () => {
   })
 
   it('takes certificates, tests with a photo, decisions and sign-offs, and shows them by serial number', () => {
-    const photoFile = { type: 'image/png' as const, base64: Buffer.from('a picture').toString('base64') }
+    const picture = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13])
+    const photoFile = { type: 'image/png' as const, base64: picture.toString('base64') }
     const loaded = {
       kind: 'test',
       serial: 'A-001',
@@ -98,7 +100,7 @@ describe('the bench book', () => {
       decisions: [{ decision: 'use as is', consequence: 'holds as measured' }],
       signOffs: [{ lot: 'L7', statement: 'the lot was looked through' }],
     })
-    expect(Buffer.from(store.bench.photo('heron', 1)?.bytes ?? []).toString()).toBe('a picture')
+    expect(Buffer.from(store.bench.photo('heron', 1)?.bytes ?? []).equals(picture)).toBe(true)
     expect(store.bench.photo('other', 1)).toBeUndefined()
   })
 
@@ -184,6 +186,7 @@ const TABLES = [
   'lots',
   'articles',
   'imports',
+  'withdrawals',
   'readings',
   'certificates',
   'bench_tests',
@@ -194,7 +197,7 @@ const TABLES = [
 
 describe('SQLite itself refuses, whatever program asks,', () => {
   it.each(TABLES)('to change, delete or replace an entry of %s', async (table) => {
-    const { file } = await newStore(keptStore(4))
+    const { file } = await newStore(keptStore(migrations.length))
     const other = new Database(file)
     const column = table === 'plans' ? 'engine' : 'who'
     expect(() => other.exec(`update ${table} set ${column} = 'other'`)).toThrow('never changes')

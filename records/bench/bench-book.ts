@@ -21,8 +21,27 @@ export interface NewEntries {
 /** Numbers of the readings that were kept, or every problem, by the place of its entry (`entry 3`); then nothing was kept. */
 export type KeptEntries = { readonly kept: readonly number[] } | { readonly refused: readonly Problem[] }
 
-/** A gauge as it stands since its last calibration. */
-export interface Gauge extends Signed, Omit<EntryOf<'gauge'>, 'kind'> {}
+/** A calibration of a gauge. */
+export interface Gauge extends Signed, Omit<EntryOf<'gauge'>, 'kind'> {
+  readonly id: number
+  /** Number of the entry that corrects it; then it does not stand. */
+  readonly correctedBy?: number
+}
+
+/** A table that was taken in as a whole. */
+export interface KeptImport extends Signed {
+  readonly id: number
+  readonly file: string
+  /** How many readings came with it. */
+  readonly readings: number
+  /** Absent while its readings count. */
+  readonly withdrawn?: Withdrawn
+}
+
+/** Why an import was taken back as a whole, by whom, and when. */
+export interface Withdrawn extends Signed {
+  readonly reason: string
+}
 
 /** A lot in a list. */
 export interface LotEntry extends Signed {
@@ -31,13 +50,17 @@ export interface LotEntry extends Signed {
   readonly note?: string
   /** Serial numbers in the order in which they came, each with how many readings of it stand. */
   readonly serials: readonly { readonly serial: string; readonly piece?: string; readonly readings: number }[]
+  /** Tables that were taken in, oldest first. */
+  readonly imports: readonly KeptImport[]
 }
 
-/** A reading that is kept. One that another corrects does not stand any more, nor does one without a value. */
+/** A reading that is kept. One that another corrects does not stand any more, nor does one that was withdrawn or has no value. */
 export interface KeptReading extends Signed, Omit<EntryOf<'reading'>, 'kind' | 'serial' | 'number'> {
   readonly id: number
-  /** Number of the reading that corrects it. */
+  /** Number of the reading that corrects it; of one that was withdrawn with its import the next that stands. */
   readonly correctedBy?: number
+  /** Set where its whole import was taken back. */
+  readonly withdrawn?: Withdrawn
   /** File from which it was imported. */
   readonly file?: string
 }
@@ -51,6 +74,8 @@ type Numbered<Kind extends BenchEntry['kind']> = Signed & Omit<EntryOf<Kind>, 'k
 
 /** A bench test that is kept; of a photo it says only that there is one. */
 export type KeptTest = Omit<Numbered<'test'>, 'photoFile'> & { readonly hasPhoto: boolean; readonly correctedBy?: number }
+/** A decision that is kept. */
+export type KeptDecision = Numbered<'decision'> & { readonly correctedBy?: number }
 /** A certificate that is kept. */
 export type KeptCertificate = Numbered<'certificate'> & { readonly correctedBy?: number }
 
@@ -81,12 +106,15 @@ export interface SerialHistory extends Signed {
   /** Of its lot. */
   readonly certificates: readonly KeptCertificate[]
   readonly tests: readonly KeptTest[]
-  readonly decisions: readonly Numbered<'decision'>[]
+  readonly decisions: readonly KeptDecision[]
   /** What came back of it. */
   readonly field: readonly KeptField[]
   /** Of its lot as a whole, and of itself. */
   readonly signOffs: readonly (Omit<Numbered<'sign-off'>, 'serial'> & { readonly serial?: string })[]
 }
+
+/** What is judged of one set of a lot: what was read of it, and what stands about it on paper. */
+export type SetOfLot = Pick<SerialHistory, 'serial' | 'readings' | 'certificates' | 'decisions' | 'signOffs'>
 
 /** A photo of a bench test. */
 export interface Photo {
@@ -98,6 +126,8 @@ export interface Photo {
 export interface BenchBook {
   /** Every gauge as it stands since its last calibration, by name. */
   readonly gauges: () => readonly Gauge[]
+  /** Every calibration, those that were corrected too, by the name of the gauge, oldest first. */
+  readonly calibrations: () => readonly Gauge[]
   /** Lots of a design, oldest first; empty for a design that is not in the store. */
   readonly lots: (design: string) => readonly LotEntry[]
   /** The frozen plan of a revision; undefined before the first lot of it. */
@@ -105,6 +135,8 @@ export interface BenchBook {
   readonly serial: (design: string, serial: string) => SerialHistory | undefined
   /** Every reading of a lot, oldest first, those that were corrected too; undefined for a lot that is not there. */
   readonly readings: (design: string, lot: string) => readonly LotReading[] | undefined
+  /** Every set of a lot, in the order in which they came; undefined for a lot that is not there. */
+  readonly sets: (design: string, lot: string) => readonly SetOfLot[] | undefined
   /** @param id of a bench test of this design */
   readonly photo: (design: string, id: number) => Photo | undefined
   /** Returns and complaints of a design, oldest first. */

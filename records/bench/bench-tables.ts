@@ -25,7 +25,8 @@ export interface BenchTables {
     readonly made: string
   }
   readonly gauges: Numbered &
-    Signed & {
+    Signed &
+    Corrects & {
       readonly name: string
       readonly resolution_mm: number
       readonly uncertainty_mm: number
@@ -36,6 +37,7 @@ export interface BenchTables {
   readonly articles: Numbered &
     Signed & { readonly design: number; readonly lot: number; readonly serial: string; readonly piece: string | null }
   readonly imports: Numbered & Signed & { readonly lot: number; readonly file: string; readonly digest: string }
+  readonly withdrawals: Numbered & Signed & { readonly import: number; readonly reason: string }
   readonly readings: Numbered & Signed & Corrects & ReadingColumns
   readonly certificates: Numbered &
     Signed &
@@ -51,7 +53,8 @@ export interface BenchTables {
     }
   readonly bench_tests: Numbered & Signed & Corrects & TestColumns
   readonly decisions: Numbered &
-    Signed & {
+    Signed &
+    Corrects & {
       readonly article: number
       readonly characteristic: string | null
       readonly decision: 'use as is' | 'rework' | 'scrap'
@@ -60,6 +63,14 @@ export interface BenchTables {
     }
   readonly field_log: Numbered & Signed & Corrects & FieldColumns
   readonly sign_offs: Numbered & Signed & { readonly lot: number; readonly article: number | null; readonly statement: string }
+}
+
+/** What stands after corrections, as the views say it. */
+export interface BenchViews {
+  /** Of a reading that was corrected the first correction that was not withdrawn. */
+  readonly reading_corrections: { readonly reading: number; readonly correction: number }
+  /** Of each entry of a gauge the calibration that it is of, by its first entry, and the entry that stands for it. */
+  readonly calibrations: { readonly id: number; readonly first: number; readonly stands: number }
 }
 
 interface ReadingColumns {
@@ -94,6 +105,8 @@ interface TestColumns {
   readonly photo: string | null
   readonly photo_type: string | null
   readonly photo_bytes: Buffer | null
+  readonly figure: string | null
+  readonly uncertainty: number | null
 }
 
 interface FieldColumns {

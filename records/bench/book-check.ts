@@ -39,10 +39,11 @@ const rules: Readonly<Record<BookRow['table'], z.ZodType>> = {
     ...{ revision: id, characteristics: listOf(characteristic, CHARACTERISTICS_most) },
     ...{ engine: z.string().min(1).max(storeLimits.givenNameLength), made: moment },
   }),
-  gauges: z.strictObject({ name, resolution_mm: size, uncertainty_mm: size, calibrated: day, ...signed }),
+  gauges: z.strictObject({ name, resolution_mm: size, uncertainty_mm: size, calibrated: day, ...signed, ...corrected }),
   lots: z.strictObject({ revision: id, name, note: text.nullable(), ...signed }),
   articles: z.strictObject({ lot: id, serial: name, piece: place.nullable(), ...signed }),
   imports: z.strictObject({ lot: id, file: z.string().max(storeLimits.givenNameLength), digest: z.hash('sha256'), ...signed }),
+  withdrawals: z.strictObject({ import: id, reason: text, ...signed }),
   readings: z.strictObject({
     ...{ article: id, characteristic: place, visit: z.string(), found: typed, x: typed, y: typed, uncertainty: typed },
     ...{ least: size.nullable(), most: size.nullable(), at_x_mm: size.nullable(), at_y_mm: size.nullable() },
@@ -56,10 +57,12 @@ const rules: Readonly<Record<BookRow['table'], z.ZodType>> = {
   bench_tests: z.strictObject({
     ...{ article: id, test: z.string(), value: size, unit: z.string(), outcome: z.string(), tested: day, rig: name },
     ...{ note: text.nullable(), photo: place.nullable(), photo_type: z.enum(['image/jpeg', 'image/png']).nullable() },
-    ...{ photo_bytes: z.instanceof(Buffer).nullable(), ...signed, ...corrected },
+    ...{ photo_bytes: z.instanceof(Buffer).nullable(), figure: place.nullable(), uncertainty: size.nullable() },
+    ...{ ...signed, ...corrected },
   }),
   decisions: z.strictObject({
-    ...{ article: id, characteristic: place.nullable(), decision: z.string(), why, consequence: text, ...signed },
+    ...{ article: id, characteristic: place.nullable(), decision: z.string(), why, consequence: text },
+    ...{ ...signed, ...corrected },
   }),
   sign_offs: z.strictObject({ lot: id, article: id.nullable(), statement: text, ...signed }),
   field_log: z.strictObject({

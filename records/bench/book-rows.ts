@@ -29,16 +29,18 @@ interface BookTable {
 
 const OF_DESIGN = 'design = ?'
 const OF_LOT = 'lot in (select id from lots where design = ?)'
+const OF_IMPORT = 'import in (select imports.id from imports join lots on lots.id = imports.lot where lots.design = ?)'
 const OF_ARTICLE = 'article in (select id from articles where design = ?)'
 
 /** Each table stands behind those that its rows name. */
 export const bookTables: readonly BookTable[] = [
   // A gauge belongs to the workshop and goes with every design.
-  { table: 'gauges', where: '? is not null', names: {} },
+  { table: 'gauges', where: '? is not null', names: { corrects: 'gauges' } },
   { table: 'plans', where: OF_DESIGN, names: {}, apart: ['engine', 'made'] },
   { table: 'lots', where: OF_DESIGN, names: {} },
   { table: 'articles', where: OF_DESIGN, names: { lot: 'lots' }, apart: ['who', 'made'] },
   { table: 'imports', where: OF_LOT, names: { lot: 'lots' }, apart: ['file', 'who', 'made'] },
+  { table: 'withdrawals', where: OF_IMPORT, names: { import: 'imports' } },
   {
     table: 'readings',
     where: OF_ARTICLE,
@@ -46,7 +48,7 @@ export const bookTables: readonly BookTable[] = [
   },
   { table: 'certificates', where: OF_LOT, names: { lot: 'lots', corrects: 'certificates' } },
   { table: 'bench_tests', where: OF_ARTICLE, names: { article: 'articles', corrects: 'bench_tests' } },
-  { table: 'decisions', where: OF_ARTICLE, names: { article: 'articles' } },
+  { table: 'decisions', where: OF_ARTICLE, names: { article: 'articles', corrects: 'decisions' } },
   { table: 'sign_offs', where: OF_LOT, names: { lot: 'lots', article: 'articles' } },
   { table: 'field_log', where: OF_ARTICLE, names: { article: 'articles', corrects: 'field_log' } },
 ]
@@ -84,7 +86,8 @@ const tableOf = ({ table }: BookRow): BookTable => bookTables.find((one) => one.
 const IMPORTED_APART: readonly string[] = ['who', 'made']
 
 function tellingColumns(row: BookRow): readonly string[] {
-  const apart = typeof row.values.import === 'number' ? IMPORTED_APART : (tableOf(row).apart ?? [])
+  const isImported = row.table === 'readings' && typeof row.values.import === 'number'
+  const apart = isImported ? IMPORTED_APART : (tableOf(row).apart ?? [])
   return Object.keys(row.values).filter((column) => !apart.includes(column))
 }
 

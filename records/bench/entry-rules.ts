@@ -2,6 +2,7 @@
 import * as z from 'zod'
 import { storeLimits } from '../limits.ts'
 import { who, why, words } from '../store-rules.ts'
+import { photo } from './photo-rule.ts'
 
 const name = words(storeLimits.nameLength)
 const text = words(storeLimits.whyLength)
@@ -20,6 +21,7 @@ const gauge = z.strictObject({
   resolution_mm: positive,
   uncertainty_mm: length_mm,
   calibrated: day,
+  ...corrected,
 })
 /** A lot of sets made to one revision; the plan of that revision is frozen with it. */
 const lot = z.strictObject({ kind: z.literal('lot'), lot: name, revision: z.int().min(1), note: text.optional() })
@@ -54,27 +56,30 @@ const certificate = z.strictObject({
   kind: z.literal('certificate'),
   lot: name,
   coating: place,
-  coupons_mm: z.array(positive).min(1).max(storeLimits.couponsAtOnce),
+  coupons_mm: z.array(positive).min(1).max(storeLimits.couponsAtOnce).readonly(),
   cure_degC: z.number().min(-storeLimits.largestNumber).max(storeLimits.largestNumber).optional(),
   cure_min: positive.optional(),
   issued: day,
   note: text.optional(),
   ...corrected,
 })
-/** A photo goes in as base64 of a JPEG or PNG; `photo` alone says where one is kept. */
+/**
+ * A photo goes in as base64 of a JPEG or PNG; `photo` alone says where one is kept. What was measured may say which figure of the design it is,
+ * and what the rig leaves open either way (k = 2).
+ */
 const test = z.strictObject({
   kind: z.literal('test'),
   serial: name,
   test: z.enum(['load to hold', 'return after load', 'cycles', 'pinch force']),
   value: positive,
   outcome: z.enum(['did', 'did not', 'measured']),
+  figure: place.optional(),
+  uncertainty: z.number().min(0).max(storeLimits.largestNumber).optional(),
   tested: day,
   rig: name,
   note: text.optional(),
   photo: place.optional(),
-  photoFile: z
-    .strictObject({ type: z.enum(['image/jpeg', 'image/png']), base64: z.base64().max(storeLimits.photoLetters) })
-    .optional(),
+  photoFile: photo.optional(),
   ...corrected,
 })
 /** What becomes of a set that is not as drawn. */
@@ -86,7 +91,10 @@ const decision = z.strictObject({
   why,
   /** What was calculated of the set when it was decided. */
   consequence: text,
+  ...corrected,
 })
+/** Takes back a whole import, such as one under a wrong mapping: its readings stay and count no longer, and the table may come in again. */
+const withdrawal = z.strictObject({ kind: z.literal('withdrawal'), import: entryId, reason: text })
 const signOff = z.strictObject({
   kind: z.literal('sign-off'),
   lot: name,
@@ -123,12 +131,23 @@ export const benchEntry = z.discriminatedUnion('kind', [
   certificate,
   test,
   decision,
+  withdrawal,
   signOff,
   field,
 ])
 
 /** Entries as they are typed at a door: readings come as rows of a table, because their values are read there. */
-export const typedEntry = z.discriminatedUnion('kind', [gauge, lot, article, certificate, test, decision, signOff, field])
+export const typedEntry = z.discriminatedUnion('kind', [
+  gauge,
+  lot,
+  article,
+  certificate,
+  test,
+  decision,
+  withdrawal,
+  signOff,
+  field,
+])
 
 export type BenchEntry = z.infer<typeof benchEntry>
 export type EntryOf<Kind extends BenchEntry['kind']> = Extract<BenchEntry, { readonly kind: Kind }>

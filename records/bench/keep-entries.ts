@@ -91,26 +91,39 @@ function ruleBroken(error: unknown): Omit<Problem, 'place'> {
   return { code: 'against a rule', found: error.message, needed: 'an entry that keeps the rules of the bench book' }
 }
 
-/** Notes the file that readings come from. @throws Misfit when its text was taken in before */
+/** Notes the file that readings come from. @throws Misfit when its text was taken in before, and counts */
 function imported(owner: Owner, { file, entries }: NewEntries, { who, made }: Signature): { readonly import?: number } {
   if (file === undefined) return {}
   const { database } = owner
   const lot = lotNamed(owner, file.lot).id
-  const known = digest(file.text)
-  const same = tables
-    .selectFrom('imports')
-    .select(['id', 'file', 'who', 'made'])
-    .where('lot', '=', lot)
-    .where('digest', '=', known)
-  const [before] = rowsOf(database, same)
-  if (before !== undefined)
-    throw new Misfit({
-      code: 'taken in before',
-      found: `the text of ${before.file}, taken in on ${before.made.slice(0, 'YYYY-MM-DD'.length)} by ${before.who}`,
-      needed: 'a file that was not taken in before',
-      wayOut: 'Nothing has to be done: its readings are there.',
-    })
+  const known = freeDigest(owner, { lot, known: digest(file.text) })
   refuseThereAlready(owner, { lot: file.lot, entries })
   change(database, tables.insertInto('imports').values({ lot, file: file.name, digest: known, who, made }))
-  return { import: rowsOf(database, same)[0].id }
+  return { import: rowsOf(database, importOf({ lot, known }))[0].id }
+}
+
+interface KnownText {
+  readonly lot: number
+  readonly known: string
+}
+
+const importOf = ({ lot, known }: KnownText) =>
+  tables
+    .selectFrom('imports')
+    .leftJoin('withdrawals', 'withdrawals.import', 'imports.id')
+    .select(['imports.id', 'imports.file', 'imports.who', 'imports.made', 'withdrawals.id as withdrawn'])
+    .where('lot', '=', lot)
+    .where('digest', '=', known)
+
+/** By what a text is known: one that comes in again after it was taken back by the digest of its digest. @throws Misfit when it counts */
+function freeDigest(owner: Owner, text: KnownText): string {
+  const [before] = rowsOf(owner.database, importOf(text))
+  if (before === undefined) return text.known
+  if (before.withdrawn !== null) return freeDigest(owner, { ...text, known: digest(text.known) })
+  throw new Misfit({
+    code: 'taken in before',
+    found: `the text of ${before.file}, taken in on ${before.made.slice(0, 'YYYY-MM-DD'.length)} by ${before.who}`,
+    needed: 'a file that was not taken in before',
+    wayOut: 'Nothing has to be done: its readings are there. If they came in wrongly, take that import back first.',
+  })
 }

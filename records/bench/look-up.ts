@@ -43,14 +43,16 @@ export function articleOf(owner: Owner, serial: string): number {
   return found.id
 }
 
-/** The gauge of a name since its last calibration. @throws Misfit when it is not there */
+/** The gauge of a name since its last calibration, as that stands. @throws Misfit when it is not there */
 export function gaugeNamed({ database }: Owner, name: string): number {
   const query = tables
     .selectFrom('gauges')
-    .select('id')
-    .where('name', '=', name)
-    .orderBy('made', 'desc')
-    .orderBy('id', 'desc')
+    .innerJoin('calibrations', 'calibrations.stands', 'gauges.id')
+    .innerJoin('gauges as first', 'first.id', 'calibrations.first')
+    .select('gauges.id')
+    .where('gauges.name', '=', name)
+    .orderBy('first.made', 'desc')
+    .orderBy('first.id', 'desc')
     .limit(1)
   const [found] = rowsOf(database, query)
   if (found === undefined) throw notThere(`gauge ${name}`, 'a gauge of the store', 'Enter the gauge first.')

@@ -36,14 +36,14 @@ const foundIn = (store: Store, design = 'heron') =>
 describe('a bench book', () => {
   it('is the same on another machine, and brings nothing new the second time', async () => {
     const [here, there] = [await benched(), await newStore()]
-    // Two readings, a certificate, a test, a decision, a signature, a complaint.
+    // Three readings, a withdrawal, a certificate, two tests, two decisions, a signature, a complaint.
     expect(heronOf(there.bringIn(packed(here)))).toEqual({
       name: 'heron',
       came: 'new',
       as: 'heron',
       revisions: 2,
       lots: 1,
-      entries: 7,
+      entries: 11,
     })
     const whole = (store: Store) => [
       store.bench.lots('heron'),
@@ -67,6 +67,7 @@ describe('a bench book', () => {
     const all = [
       ['A-001', '2.697', 'K1', true],
       ['A-001', '2.997', 'K2', true],
+      ['A-001', '29.97', 'K1', false],
       ['A-002', '2.991', 'K1', false],
       ['A-002', '2.992', 'K2', false],
       ['A-001', '2.993', 'K2', false],

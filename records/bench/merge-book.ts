@@ -7,7 +7,7 @@ export interface BookNews {
   /** Of all sorts but gauges, which are the workshop's. */
   readonly rows: number
   readonly lots: number
-  /** Readings, certificates, tests, decisions, signatures, and what came back. */
+  /** Readings, certificates, tests, decisions, signatures, withdrawals, and what came back. */
   readonly entries: number
 }
 
@@ -38,7 +38,15 @@ export function mergeBook(
   return news
 }
 
-const ENTRIES: ReadonlySet<string> = new Set(['readings', 'certificates', 'bench_tests', 'decisions', 'sign_offs', 'field_log'])
+const ENTRIES: ReadonlySet<string> = new Set([
+  'readings',
+  'withdrawals',
+  'certificates',
+  'bench_tests',
+  'decisions',
+  'sign_offs',
+  'field_log',
+])
 const OF_DESIGN: ReadonlySet<string> = new Set(['plans', 'lots', 'articles'])
 
 interface Added {

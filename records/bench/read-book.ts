@@ -1,44 +1,8 @@
 import type { Database } from 'better-sqlite3'
-import { sql } from 'kysely'
 import type { Characteristic } from '../../engine/index.ts'
-import { designId } from '../design-id.ts'
 import { rowsOf, tables } from '../query.ts'
-import type { Gauge, LotEntry, LotReading, Photo } from './bench-book.ts'
+import type { LotReading, Photo } from './bench-book.ts'
 import { readingsOf } from './readings-of.ts'
-import { withoutNulls } from './without-nulls.ts'
-
-/** Every gauge as it stands since its last calibration, by name. */
-export function gaugesOf(database: Database): readonly Gauge[] {
-  const query = tables
-    .selectFrom('gauges')
-    .select(['name as gauge', 'resolution_mm', 'uncertainty_mm', 'calibrated', 'who', 'made'])
-    .orderBy('name')
-    .orderBy('made')
-    .orderBy('id')
-  const all = rowsOf(database, query)
-  return all.filter(({ gauge }, index) => all[index + 1]?.gauge !== gauge)
-}
-
-/** The lots of a design with their serial numbers, oldest first. */
-export function lotsOf(database: Database, name: string): readonly LotEntry[] {
-  const design = designId(database, name)
-  if (design === undefined) return []
-  const lots = tables.selectFrom('lots').selectAll().where('design', '=', design).orderBy('id')
-  const serials = tables
-    .selectFrom('articles')
-    .select(['lot', 'serial', 'piece'])
-    .select(
-      sql<number>`(select count(*) from readings where article = articles.id and coalesce(least, at_x_mm) is not null
-        and not exists (select 1 from readings as later where later.corrects = readings.id))`.as('readings'),
-    )
-    .where('design', '=', design)
-    .orderBy('id')
-  const found = rowsOf(database, serials)
-  return rowsOf(database, lots).map(({ id, name: lot, revision, note, who, made }) => {
-    const own = found.flatMap(({ lot: of, ...rest }) => (of === id ? [withoutNulls(rest)] : []))
-    return { lot, revision, ...withoutNulls({ note }), who, made, serials: own }
-  })
-}
 
 /** The frozen plan of a revision. */
 export function planOf(

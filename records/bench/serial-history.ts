@@ -4,6 +4,7 @@ import { rowsOf, tables } from '../query.ts'
 import type { SerialHistory } from './bench-book.ts'
 import { fieldLogOf } from './field-log.ts'
 import { articleNamed, type Owner } from './look-up.ts'
+import { certificatesOf, decisionRows, signOffRows } from './papers-of.ts'
 import { planOf } from './read-book.ts'
 import { readingsOf } from './readings-of.ts'
 import { testOfRow, testRows } from './tests-of.ts'
@@ -40,37 +41,19 @@ export function serialHistory(
 
 /** Tests, decisions, and what came back of an article. */
 function deedsOf({ database }: Owner, article: number) {
-  const decisions = tables.selectFrom('decisions').selectAll().where('article', '=', article).orderBy('id')
   return {
     tests: rowsOf(database, testRows().where('bench_tests.article', '=', article)).map(testOfRow),
     field: fieldLogOf(database, { article }),
-    decisions: rowsOf(database, decisions).map(({ article: _, ...rest }) => withoutNulls(rest)),
+    decisions: rowsOf(database, decisionRows().where('decisions.article', '=', article)).map(({ article: _, ...rest }) =>
+      withoutNulls(rest),
+    ),
   }
 }
 
 /** Certificates of its lot; sign-offs of the lot as a whole, and of the article. */
 function papersOf({ database }: Owner, { article, lot }: { readonly article: number; readonly lot: number }) {
-  const certificates = tables
-    .selectFrom('certificates')
-    .innerJoin('lots', 'lots.id', 'certificates.lot')
-    .leftJoin('certificates as later', 'later.corrects', 'certificates.id')
-    .selectAll('certificates')
-    .select(['lots.name as lot', 'later.id as correctedBy'])
-    .where('certificates.lot', '=', lot)
-    .orderBy('certificates.id')
-  const signOffs = tables
-    .selectFrom('sign_offs')
-    .innerJoin('lots', 'lots.id', 'sign_offs.lot')
-    .leftJoin('articles', 'articles.id', 'sign_offs.article')
-    .select(['sign_offs.id', 'lots.name as lot', 'articles.serial', 'statement', 'sign_offs.who', 'sign_offs.made'])
+  const signOffs = signOffRows()
     .where('sign_offs.lot', '=', lot)
     .where((one) => one.or([one('sign_offs.article', 'is', null), one('sign_offs.article', '=', article)]))
-    .orderBy('sign_offs.id')
-  return {
-    certificates: rowsOf(database, certificates).map(({ coupons_mm, ...rest }) => ({
-      ...withoutNulls(rest),
-      coupons_mm: JSON.parse(coupons_mm),
-    })),
-    signOffs: rowsOf(database, signOffs).map(withoutNulls),
-  }
+  return { certificates: certificatesOf(database, lot), signOffs: rowsOf(database, signOffs).map(withoutNulls) }
 }

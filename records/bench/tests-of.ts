@@ -9,8 +9,15 @@ export const testRows = () =>
     .selectFrom('bench_tests')
     .leftJoin('bench_tests as later', 'later.corrects', 'bench_tests.id')
     .select(['bench_tests.id', 'bench_tests.test', 'bench_tests.value', 'bench_tests.outcome', 'bench_tests.tested'])
-    .select(['bench_tests.rig', 'bench_tests.note', 'bench_tests.photo', 'bench_tests.photo_type', 'bench_tests.who'])
-    .select(['bench_tests.made', 'bench_tests.corrects', 'bench_tests.reason', 'later.id as correctedBy'])
+    .select(['bench_tests.figure', 'bench_tests.uncertainty', 'bench_tests.rig', 'bench_tests.note', 'bench_tests.photo'])
+    .select([
+      'bench_tests.photo_type',
+      'bench_tests.who',
+      'bench_tests.made',
+      'bench_tests.corrects',
+      'bench_tests.reason',
+      'later.id as correctedBy',
+    ])
     .orderBy('bench_tests.id')
 
 /** A row as it is told: of a photo only that there is one. */

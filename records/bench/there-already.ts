@@ -6,14 +6,15 @@ import { readingsOf } from './readings-of.ts'
 /**
  * A file that was written of this very lot would give every reading twice.
  *
- * @throws Misfit when each reading of a file is in the lot already, in the same words
+ * @throws Misfit when each reading of a file is in the lot already, in the same words, and counts
  */
 export function refuseThereAlready(
   owner: Owner,
   { lot, entries }: { readonly lot: string; readonly entries: readonly BenchEntry[] },
 ): void {
   const readings = entries.flatMap((entry) => (entry.kind === 'reading' ? [entry] : []))
-  const known = new Set(readingsOf(owner.database, { lot: lotNamed(owner, lot).id }).map(saidWords))
+  const there = readingsOf(owner.database, { lot: lotNamed(owner, lot).id })
+  const known = new Set(there.filter(({ withdrawn }) => withdrawn === undefined).map(saidWords))
   if (readings.length === 0 || !readings.every((reading) => known.has(saidWords(reading)))) return
   throw new Misfit({
     code: 'taken in before',

@@ -31,10 +31,33 @@ const CORRECTS = ['corrects', 'reason'] as const
 const TOLD = ['plan number', 'value least', 'value most', 'value x', 'value y', 'value uncertainty', 'value unit'] as const
 const ENTERED = ['corrected by', 'entered by', 'entered', 'from file'] as const
 
-/** Every reading of a lot, those that were corrected too. @param plan the frozen plan of the lot */
+/**
+ * Every reading of a lot, those that were corrected too. What was taken back with its import is left out: where the file comes in, it would count.
+ *
+ * @param plan the frozen plan of the lot
+ */
 export function readingsFile(readings: readonly TypedFound[], plan: readonly Characteristic[]): string {
-  const rows = readings.map((reading) => [...typedCells(reading), ...toldCells(reading, plan), ...enteredCells(reading)])
+  const rows = withoutWithdrawn(readings).map((reading) => [
+    ...typedCells(reading),
+    ...toldCells(reading, plan),
+    ...enteredCells(reading),
+  ])
   return csvText([[...TYPED, ...CORRECTS, ...TOLD, ...ENTERED], ...rows])
+}
+
+/** A correction of what is left out corrects what that one corrected. */
+function withoutWithdrawn(readings: readonly TypedFound[]): readonly TypedFound[] {
+  const known = new Map(readings.map((reading) => [reading.id, reading]))
+  const placeOf = (id: number | undefined): number | undefined => {
+    const there = id === undefined ? undefined : known.get(id)
+    return there?.withdrawn === undefined ? id : placeOf(there.corrects)
+  }
+  return readings
+    .filter(({ withdrawn }) => withdrawn === undefined)
+    .map(({ corrects, reason, ...reading }) => {
+      const place = placeOf(corrects)
+      return place === undefined ? reading : { ...reading, corrects: place, reason }
+    })
 }
 
 function typedCells(reading: TypedFound): readonly string[] {

@@ -2,7 +2,7 @@
 import type { Answer } from '../tables/overall-verdict.ts'
 import { overallVerdict } from '../tables/overall-verdict.ts'
 import { type CheckedSet, checkSentence } from './check-sentence.ts'
-import { conformityAnswer, foundText, planRows } from './plan-rows.ts'
+import { conformityAnswer, foundText, readingRow } from './plan-rows.ts'
 
 /** A measured set in words: the sentence, its verdict, and each reading that counts against the drawing. */
 export interface SerialSheet {
@@ -12,6 +12,7 @@ export interface SerialSheet {
     readonly number: number
     readonly id: string
     readonly words: string
+    readonly visit: 'before coating' | 'finished'
     readonly found: string
     readonly allowed: string
     readonly conformity: 'within' | 'outside' | 'undecided'
@@ -23,9 +24,10 @@ export interface SerialSheet {
 export function serialSheet(set: CheckedSet): SerialSheet {
   const { readings, conformities, evaluation } = set
   const rows = readings.map((reading, index) => {
-    const [{ number, id, words, allowed }] = planRows([reading.characteristic])
+    const { number, id, words, allowed } = readingRow(reading)
     const conformity = conformities[index]
-    return { number, id, words, found: foundText(reading), allowed, conformity, answer: conformityAnswer[conformity] }
+    const visit = ('visit' in reading && reading.visit) || 'finished'
+    return { number, id, words, visit, found: foundText(reading), allowed, conformity, answer: conformityAnswer[conformity] }
   })
   const verdict = evaluation === undefined ? 'short' : overallVerdict(evaluation.findings)
   return { sentence: checkSentence(set), verdict, rows }

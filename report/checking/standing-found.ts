@@ -9,8 +9,14 @@ export interface KeptFound {
     | { readonly x_mm: number; readonly y_mm: number; readonly uncertainty_mm: number }
     | undefined
   /** Set where a later one corrects it. */
-  readonly correctedBy?: number
+  readonly correctedBy?: number | undefined
+  /** Set where the import that it came with was taken back. */
+  readonly withdrawn?: object | undefined
 }
+
+/** Whether a reading counts: nobody corrected it or took it back, and it has a value. */
+export const isStanding = ({ value, correctedBy, withdrawn }: KeptFound): boolean =>
+  value !== undefined && correctedBy === undefined && withdrawn === undefined
 
 /** A coater's certificate as a bench book keeps it. */
 export interface KeptCoupons {
@@ -20,7 +26,7 @@ export interface KeptCoupons {
 }
 
 /**
- * What was found of one set, in the order of the plan: of each characteristic and visit the newest reading that nobody corrected; of a coating
+ * What was found of one set, in the order of the plan: of each characteristic and visit the newest reading that counts; of a coating
  * the newest certificate of the lot, whose thinnest and thickest coupon take the place of its range.
  *
  * @param plan of the design as it is read today; readings of what is no longer in it are left out
@@ -29,7 +35,7 @@ export function standingFound(
   plan: readonly Characteristic[],
   kept: { readonly readings: readonly KeptFound[]; readonly certificates: readonly KeptCoupons[] },
 ): readonly Reading[] {
-  const standing = kept.readings.filter(({ value, correctedBy }) => value !== undefined && correctedBy === undefined)
+  const standing = kept.readings.filter(isStanding)
   return plan.flatMap((characteristic) => {
     const read = (['before coating', 'finished'] as const).flatMap((visit) => {
       const newest = standing.findLast((one) => one.characteristic === characteristic.id && one.visit === visit)

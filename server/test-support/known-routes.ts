@@ -99,6 +99,7 @@ function storeRoutes(design: string): readonly KnownRoute[] {
     send('POST', `${heron}/readings`, benchReadings),
     get(`${heron}/bench`),
     get(`${heron}/proving`),
+    get(`${heron}/lots/:lot/sets`),
     get(`${heron}/lots/:lot/readings`),
     get(`${heron}/plans/:number`),
     get(`${heron}/serials/:serial`),

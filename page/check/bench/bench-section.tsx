@@ -1,4 +1,6 @@
-import { useCallback, useEffect, useState } from 'react'
+import { useCallback, useEffect, useMemo, useState } from 'react'
+import { type Design, figureNames } from '../../../engine/index.ts'
+import { riggedFigures } from '../../../report/index.ts'
 import { isKeptHere, type OpenDesign } from '../../state/open-design.ts'
 import { useShared } from '../../state/shared-state.ts'
 import styles from './bench.module.css'
@@ -10,12 +12,12 @@ import { useFetched } from './use-fetched.ts'
 import { keptCount, useWho, whoNow } from './who.ts'
 
 /** The bench: a lot, a serial number, one reading after the other. Only where the server keeps what is entered. */
-export function BenchSection({ open }: { readonly open: OpenDesign }) {
+export function BenchSection({ open, design }: { readonly open: OpenDesign; readonly design: Design }) {
   return (
     <section aria-labelledby="bench">
       <h2 id="bench">At the bench</h2>
       {isKeptHere(open) ? (
-        <Bench name={open.name} />
+        <Bench name={open.name} design={design} />
       ) : (
         <p className="aside">
           Readings are kept with the revisions of a design. This one was opened from disk and is kept nowhere: bring it into the
@@ -26,7 +28,8 @@ export function BenchSection({ open }: { readonly open: OpenDesign }) {
   )
 }
 
-function Bench({ name }: { readonly name: string }) {
+function Bench({ name, design }: { readonly name: string; readonly design: Design }) {
+  const figures = useMemo(() => riggedFigures(figureNames(design)), [design])
   const ask = useCallback(() => fetchBench(name), [name])
   const { value: bench, fault, again } = useFetched(name, ask)
   const who = useWho()
@@ -65,9 +68,9 @@ function Bench({ name }: { readonly name: string }) {
           }}
         />
       ) : (
-        <ChosenLot key={chosen.lot} about={{ name, who, lot: chosen, gauges: bench.gauges, again }} />
+        <ChosenLot key={chosen.lot} figures={figures} about={{ name, who, lot: chosen, gauges: bench.gauges, again }} />
       )}
-      <Gauges name={name} gauges={bench.gauges} />
+      <Gauges name={name} gauges={bench.gauges} calibrations={bench.calibrations} />
     </div>
   )
 }

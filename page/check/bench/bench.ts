@@ -1,6 +1,6 @@
 /** The bench book of a design as the server keeps it. */
-import type { Characteristic, FieldEntry, Problem } from '../../../engine/index.ts'
-import type { CertificateEntry, KeptFound, NamedColumns, SerialSheet, TestEntry } from '../../../report/index.ts'
+import type { BookAsKept, Characteristic, FieldEntry, Problem } from '../../../engine/index.ts'
+import type { CertificateEntry, HistoryReading, NamedColumns, SerialSheet, TestEntry } from '../../../report/index.ts'
 import { reasonOf } from '../../state/server-words.ts'
 
 /** A lot with its serial numbers. */
@@ -8,10 +8,19 @@ export interface Lot {
   readonly lot: string
   readonly revision: number
   readonly serials: readonly { readonly serial: string; readonly readings: number }[]
+  readonly imports: readonly Import[]
 }
 
-/** A gauge since its last calibration. */
-export interface Gauge {
+/** A table that was taken in as a whole. */
+export interface Import extends Signed {
+  readonly file: string
+  readonly readings: number
+  /** Why and by whom it was taken back. */
+  readonly withdrawn?: { readonly who: string; readonly made: string; readonly reason: string }
+}
+
+/** A calibration of a gauge. */
+export interface Gauge extends Signed, Corrected {
   readonly gauge: string
   readonly resolution_mm: number
   readonly uncertainty_mm: number
@@ -21,7 +30,10 @@ export interface Gauge {
 /** What there is at the bench. */
 export interface Bench {
   readonly lots: readonly Lot[]
+  /** Each since its last calibration. */
   readonly gauges: readonly Gauge[]
+  /** Every calibration, those that were corrected too. */
+  readonly calibrations: readonly Gauge[]
   /** Why nothing can be kept. */
   readonly notKept?: string
 }
@@ -32,42 +44,48 @@ interface Signed {
   readonly made: string
 }
 
-/** A reading as it is kept. */
-export interface KeptReading extends Signed, KeptFound {
-  readonly found?: string
-  readonly x?: string
-  readonly y?: string
-  readonly gauge?: string
-  readonly file?: string
-  readonly by?: string
-  readonly date?: string
+/** What it corrects and why, and what corrects it. */
+interface Corrected {
   readonly corrects?: number
   readonly reason?: string
+  readonly correctedBy?: number
 }
+
+/** A reading as it is kept. */
+export type KeptReading = HistoryReading
 
 /** A coater's certificate as it is kept. */
-export interface KeptCertificate extends Signed, Omit<CertificateEntry, 'kind'> {
-  readonly correctedBy?: number
-}
+export interface KeptCertificate extends Signed, Corrected, Omit<CertificateEntry, 'kind'> {}
 
 /** A bench test as it is kept. */
-export interface KeptTest extends Signed, Omit<TestEntry, 'kind' | 'serial'> {
+export interface KeptTest extends Signed, Corrected, Omit<TestEntry, 'kind' | 'serial'> {
   readonly hasPhoto: boolean
-  readonly correctedBy?: number
+}
+
+/** A decision as it is kept. */
+export interface KeptDecision extends Signed, Corrected {
+  readonly characteristic?: string
+  readonly decision: string
+  readonly why: string
+  readonly consequence: string
+}
+
+/** All that one set of a lot is judged by. */
+export interface SetOfLot {
+  readonly serial: string
+  readonly readings: readonly KeptReading[]
+  readonly certificates: readonly KeptCertificate[]
+  readonly decisions: readonly KeptDecision[]
+  readonly signOffs: readonly (Signed & { readonly statement: string })[]
 }
 
 /** Everything about one serial number. */
-export interface Serial {
-  readonly serial: string
+export interface Serial extends SetOfLot {
   readonly lot: string
   readonly revision: number
   readonly who: string
   readonly made: string
-  readonly readings: readonly KeptReading[]
-  readonly certificates: readonly KeptCertificate[]
   readonly tests: readonly KeptTest[]
-  readonly decisions: readonly (Signed & { readonly decision: string; readonly why: string; readonly consequence: string })[]
-  readonly signOffs: readonly (Signed & { readonly statement: string })[]
   readonly field: readonly (Signed & FieldEntry)[]
   readonly sheet?: SerialSheet
   readonly problems: readonly Problem[]
@@ -82,6 +100,8 @@ export interface SentReadings {
   readonly named?: NamedColumns
   /** Where they come from; the same rows are not taken twice for one lot. */
   readonly file?: string
+  /** Set once it was asked about what lies far outside. */
+  readonly asRead?: boolean
 }
 
 /** Where a design's bench book is. */
@@ -99,19 +119,37 @@ export async function fetchPlan(design: string, revision: number): Promise<reado
 export const fetchSerial = (design: string, serial: string): Promise<Serial> =>
   got(`${benchOf(design)}/serials/${encodeURIComponent(serial)}`)
 
+/** Every set of a lot, in the order in which they came. @throws Error in words */
+export async function fetchSets(design: string, lot: string): Promise<readonly SetOfLot[]> {
+  return (await got<{ readonly sets: readonly SetOfLot[] }>(`${benchOf(design)}/lots/${encodeURIComponent(lot)}/sets`)).sets
+}
+
+/** What the proof of a design rests on, its bench tests among it. @throws Error in words */
+export const fetchBook = (design: string): Promise<BookAsKept> => got(`${benchOf(design)}/proving`)
+
 /** Keeps entries that are no readings. @throws Error in words; then none is kept */
 export async function sendEntries(
   design: string,
   sent: { readonly who: string; readonly entries: readonly object[] },
 ): Promise<void> {
-  await put(`${benchOf(design)}/entries`, sent)
+  const response = await post(`${benchOf(design)}/entries`, sent)
+  if (!response.ok) throw new Error(await reasonOf(response))
 }
 
-/** Keeps readings. @returns how many. @throws Error in words; then none is kept */
-export async function sendReadings(design: string, sent: SentReadings): Promise<number> {
-  const { kept } = await put<{ readonly kept: readonly number[] }>(`${benchOf(design)}/readings`, sent)
-  return kept.length
+/** How many readings were kept; or what is asked first, and nothing was kept. */
+export type KeptReadings = { readonly kept: number } | { readonly asks: readonly string[] }
+
+/** Keeps readings, or none. @throws Error in words; then none is kept */
+export async function sendReadings(design: string, sent: SentReadings): Promise<KeptReadings> {
+  const response = await post(`${benchOf(design)}/readings`, sent)
+  if (response.status === ASKED_FIRST) return (await response.json()) as { readonly asks: readonly string[] }
+  if (!response.ok) throw new Error(await reasonOf(response))
+  const { kept } = (await response.json()) as { readonly kept: readonly number[] }
+  return { kept: kept.length }
 }
+
+/** Something lies far outside and was likely mistyped. */
+const ASKED_FIRST = 409
 
 async function got<Answer>(address: string): Promise<Answer> {
   const response = await fetch(address)
@@ -119,9 +157,7 @@ async function got<Answer>(address: string): Promise<Answer> {
   return (await response.json()) as Answer
 }
 
-async function put<Answer>(address: string, sent: object): Promise<Answer> {
+function post(address: string, sent: object): Promise<Response> {
   const headers = { 'Content-Type': 'application/json' }
-  const response = await fetch(address, { method: 'POST', headers, body: JSON.stringify(sent) })
-  if (!response.ok) throw new Error(await reasonOf(response))
-  return (await response.json()) as Answer
+  return fetch(address, { method: 'POST', headers, body: JSON.stringify(sent) })
 }

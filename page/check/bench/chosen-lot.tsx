@@ -1,9 +1,11 @@
 import { type FormEvent, useCallback, useEffect, useState } from 'react'
+import type { FigureName } from '../../../engine/index.ts'
 import { useShared } from '../../state/shared-state.ts'
 import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
 import { fetchPlan, fetchSerial } from './bench.ts'
 import { CertificateForm } from './certificate-form.tsx'
+import { Imports } from './imports.tsx'
 import { JudgeButton } from './judge-button.tsx'
 import { PastedRows } from './pasted-rows.tsx'
 import { ReadingField } from './reading-field.tsx'
@@ -12,7 +14,7 @@ import { useFetched } from './use-fetched.ts'
 import { keptCount } from './who.ts'
 
 /** The lot that is measured: which serial number, its readings one after the other, and what it will do. */
-export function ChosenLot({ about }: { readonly about: AtBench }) {
+export function ChosenLot({ about, figures }: { readonly about: AtBench; readonly figures: readonly FigureName[] }) {
   const { name, lot } = about
   const bench = { design: name, lot: lot.lot, revision: lot.revision }
   const askPlan = useCallback(() => fetchPlan(name, lot.revision), [name, lot.revision])
@@ -66,8 +68,9 @@ export function ChosenLot({ about }: { readonly about: AtBench }) {
           kept={kept}
         />
       )}
-      {plan.value === undefined ? null : <CertificateForm about={about} plan={plan.value} />}
+      {plan.value === undefined ? null : <CertificateForm name={name} lot={lot.lot} plan={plan.value} />}
       <PastedRows about={about} plan={plan.value} kept={kept} />
+      <Imports name={name} lot={lot} />
       <JudgeButton
         words={`Judge all of lot ${lot.lot} as measured`}
         bench={bench}
@@ -75,7 +78,7 @@ export function ChosenLot({ about }: { readonly about: AtBench }) {
       />
       {found.fault === undefined ? null : <p role="alert">{found.fault}</p>}
       {found.value === undefined || plan.value === undefined ? null : (
-        <SerialPage about={about} serial={found.value} plan={plan.value} kept={kept} />
+        <SerialPage {...{ about, figures, kept }} serial={found.value} plan={plan.value} />
       )}
     </>
   )

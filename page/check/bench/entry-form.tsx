@@ -11,6 +11,8 @@ export interface FormField<Key extends string> {
   readonly words: string
   /** What can be chosen; without any it is typed. */
   readonly choices?: readonly string[]
+  /** The same where what is shown is another than what is meant. */
+  readonly options?: readonly { readonly value: string; readonly words: string }[]
   readonly isDay?: true
   /** For words that need more room than a number. */
   readonly isLong?: true
@@ -19,7 +21,8 @@ export interface FormField<Key extends string> {
   readonly hint?: string
 }
 
-interface Form<Key extends string, Entry> {
+/** A form: what is typed, how it is read, and what becomes of it. */
+export interface Form<Key extends string, Entry> {
   /** What the form is about, for those who cannot see it. */
   readonly label: string
   readonly fields: readonly FormField<Key>[]
@@ -81,6 +84,7 @@ function Field(props: {
 }) {
   const { field, value, problem, put } = props
   const id = useId()
+  const options = field.options ?? field.choices?.map((choice) => ({ value: choice, words: choice }))
   const said = {
     id,
     name: field.key,
@@ -92,10 +96,12 @@ function Field(props: {
   return (
     <p className={styles.field}>
       <label htmlFor={id}>{field.words}</label>
-      {field.choices !== undefined ? (
+      {options !== undefined ? (
         <select {...said}>
-          {field.choices.map((choice) => (
-            <option key={choice}>{choice}</option>
+          {options.map((one) => (
+            <option key={one.value} value={one.value}>
+              {one.words}
+            </option>
           ))}
         </select>
       ) : (

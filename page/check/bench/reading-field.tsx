@@ -1,6 +1,6 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react'
 import { type Characteristic, sentence } from '../../../engine/index.ts'
-import { farOutside, planRows, readBenchTable } from '../../../report/index.ts'
+import { farOutside, isStanding, planRows, readBenchTable } from '../../../report/index.ts'
 import { DeedLine } from '../../revisions/deed-line.tsx'
 import { useDeed } from '../../revisions/use-deed.ts'
 import { useUnits } from '../../state/units.ts'
@@ -29,7 +29,7 @@ export function ReadingField(props: {
   const deed = useDeed()
   // Films are measured on the coater's coupons, of the lot.
   const measured = plan.filter(({ kind }) => kind !== 'film')
-  const isRead = (id: string): boolean => readings.some((one) => one.characteristic === id && one.correctedBy === undefined)
+  const isRead = (id: string): boolean => readings.some((one) => one.characteristic === id && isStanding(one))
   const stand = useStand(measured.findIndex(({ id }) => !isRead(id)))
   const characteristic = measured[stand.place]
   if (characteristic === undefined) return <p role="status">Everything of the plan is measured of {serial}.</p>
@@ -185,6 +185,7 @@ async function keepRow({ about, plan, row, asked }: TypedRow): Promise<string | 
   if (problems.length > 0) throw new Error(problems.map((problem) => sentence('', { ...problem, place: '' })).join('\n'))
   const question = read[0].reading && farOutside(read[0].reading)
   if (question !== undefined && question !== asked) return question
-  await sendReadings(about.name, { who: about.who, lot: about.lot.lot, rows })
+  // What is far outside was asked about in this field.
+  await sendReadings(about.name, { who: about.who, lot: about.lot.lot, rows, asRead: true })
   return undefined
 }

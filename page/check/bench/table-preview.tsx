@@ -41,7 +41,10 @@ export function TablePreview(props: {
     }
     void deed.run('being kept …', async () => {
       if (about.who.trim() === '') throw new Error('Nothing was kept: say who measures.')
-      kept(await sendReadings(about.name, { who: about.who, lot: about.lot.lot, rows, named, decimal, file }))
+      const sent = { who: about.who, lot: about.lot.lot, rows, named, decimal, file, asRead: asked === far }
+      const answer = await sendReadings(about.name, sent)
+      if ('asks' in answer) throw new Error(`Nothing was kept: were these read so? ${answer.asks.join('; ')}`)
+      kept(answer.kept)
       return ''
     })
   }

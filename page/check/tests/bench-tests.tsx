@@ -23,11 +23,7 @@ interface About {
 export function BenchTests({ store, open, design, text }: About) {
   const opened = useTests()
   const deed = useDeed()
-  const take = (): void =>
-    void deed.run('being fetched …', async () => {
-      const count = await takeKeptTests(open.name)
-      return count === 0 ? 'No test is kept at the bench.' : `${count} tests are taken from the bench.`
-    })
+  const take = (): void => void deed.run('being fetched …', () => takeKeptTests(open.name, text))
   return (
     <section aria-labelledby="tests">
       <h2 id="tests">Bench tests</h2>

@@ -1,9 +1,17 @@
 import { useEffect, useMemo, useState } from 'react'
 import { type BenchTest, type Design, figureNames } from '../../../engine/index.ts'
-import { measuredTests, readForce, riggedFigures, type SerialTest, type TestKind, testKinds } from '../../../report/index.ts'
+import {
+  measuredTests,
+  readForce,
+  riggedFigures,
+  type SerialTest,
+  type TestKind,
+  testKinds,
+  unnamedTests,
+} from '../../../report/index.ts'
 import styles from '../bench/bench.module.css'
 
-/** What each kind of test that is kept as measured is held against: the rig knows, the program does not. */
+/** What is held against each kind of test that was kept as measured without its figure: the rig knows, the program does not. */
 export function KeptMeasured(about: {
   readonly kept: readonly SerialTest[]
   readonly design: Design
@@ -11,11 +19,7 @@ export function KeptMeasured(about: {
 }) {
   const { kept, design, put } = about
   const figures = useMemo(() => riggedFigures(figureNames(design)), [design])
-  const kinds = useMemo(
-    () =>
-      testKinds.filter((kind) => kind !== 'cycles' && kept.some(({ test, outcome }) => test === kind && outcome === 'measured')),
-    [kept],
-  )
+  const kinds = useMemo(() => testKinds.filter((kind) => kind !== 'cycles' && unnamedTests(kept, kind).length > 0), [kept])
   const [chosen, setChosen] = useState<Partial<Record<TestKind, string>>>({})
   const [typed, setTyped] = useState('')
   const uncertainty = readForce(typed)

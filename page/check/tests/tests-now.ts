@@ -1,7 +1,7 @@
-import type { BenchTest, Design, Problem, Run } from '../../../engine/index.ts'
-import { fileRows, isRunsTable, readBenchTests, readRuns, type SerialTest } from '../../../report/index.ts'
+import { type BenchTest, bookFor, type Design, type Problem, type Run } from '../../../engine/index.ts'
+import { figuredTests, fileRows, isRunsTable, readBenchTests, readRuns, type SerialTest } from '../../../report/index.ts'
 import { sharedState, useShared } from '../../state/shared-state.ts'
-import { fetchBench, fetchSerial } from '../bench/bench.ts'
+import { fetchBook } from '../bench/bench.ts'
 import { readTableFile } from '../read-table-file.ts'
 
 /** Tests that were opened: as the bench book keeps them, or from a file with what they are of. */
@@ -32,12 +32,19 @@ export async function openTests(file: File, design: Design): Promise<void> {
   testsNow.set({ ...NOTHING, from, ...runs })
 }
 
-/** Takes every test that the bench book keeps of a design. @returns how many. @throws Error in words */
-export async function takeKeptTests(design: string): Promise<number> {
-  const { lots } = await fetchBench(design)
-  const serials = lots.flatMap((lot) => lot.serials.map(({ serial }) => serial))
-  const found = await Promise.all(serials.map((serial) => fetchSerial(design, serial)))
-  const kept = found.flatMap(({ serial, tests }) => tests.map((test): SerialTest => ({ ...test, serial })))
-  testsNow.set({ ...NOTHING, from: 'the bench', kept })
-  return kept.length
+/**
+ * Takes the tests that the bench book keeps of sets that were made to this finger; others prove nothing of it.
+ *
+ * @returns what was taken, in words. @throws Error in words
+ */
+export async function takeKeptTests(design: string, text: string): Promise<string> {
+  const { tests } = bookFor(text, await fetchBook(design))
+  const kept = tests.filter(({ isOfThisFinger }) => isOfThisFinger)
+  testsNow.set({ ...NOTHING, from: 'the bench', kept, tests: figuredTests(kept) })
+  if (tests.length === 0) return 'No test is kept at the bench.'
+  const others = tests.length - kept.length
+  const taken = `${kept.length} ${kept.length === 1 ? 'test is' : 'tests are'} taken from the bench.`
+  return others === 0
+    ? taken
+    : `${taken} ${others} of sets that were made to another finger ${others === 1 ? 'is' : 'are'} left out.`
 }

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest'
+import { readCorrection } from './read-correction.ts'
 import { readDecisionEntry, readSignOff } from './read-decision.ts'
-import { readCertificateEntry, readGaugeEntry, readTestEntry } from './read-entry.ts'
+import { readCertificateEntry, readGaugeEntry } from './read-entry.ts'
+import { readTestEntry } from './read-test.ts'
 
 const places = ({ problems = [] }: { readonly problems?: readonly { readonly place: string }[] }) =>
   problems.map(({ place }) => place)
@@ -28,17 +30,34 @@ it('coupons are typed in µm and kept in mm; without one there is no certificate
     expect(places(readCertificateEntry({ ...typed, coupons }, 'L7'))).toEqual(['coupons'])
 })
 
+const loaded = { test: 'load to hold', value: '10 lbf', outcome: 'did', tested: '2031-04-04', rig: 'rig 1', note: 'by hand' }
+const asked = { serial: 'A-001', figures: [{ id: 'loadCase.carry.sustainingLoad', title: 'Load that is sustained' }] }
+
 it('a test is of a load, or of cycles that have no unit', () => {
-  const typed = { test: 'load to hold', value: '10 lbf', outcome: 'did', tested: '2031-04-04', rig: 'rig 1', note: 'by hand' }
+  const typed = { ...loaded, figure: '', uncertainty: '' }
   // SOURCE standard ISO 80000-4 (a pound-force is 4.4482216 N; from memory)
-  expect(readTestEntry(typed, 'A-001').value?.value).toBeCloseTo(44.482216, 5)
-  expect(readTestEntry({ ...typed, test: 'cycles', value: '20000' }, 'A-001').value?.value).toBe(20_000)
-  expect(places(readTestEntry({ ...typed, test: 'cycles', value: '60 N' }, 'A-001'))).toEqual(['value'])
-  expect(places(readTestEntry({ ...typed, test: 'drop', outcome: 'broke', rig: '' }, 'A-001'))).toEqual([
-    'test',
-    'outcome',
-    'rig',
-  ])
+  expect(readTestEntry(typed, asked).value?.value).toBeCloseTo(44.482216, 5)
+  expect(readTestEntry({ ...typed, test: 'cycles', value: '20000' }, asked).value?.value).toBe(20_000)
+  expect(places(readTestEntry({ ...typed, test: 'cycles', value: '60 N' }, asked))).toEqual(['value'])
+  expect(places(readTestEntry({ ...typed, test: 'drop', outcome: 'broke', rig: '' }, asked))).toEqual(['test', 'outcome', 'rig'])
+})
+
+it('what was measured may be a figure of the design, with what the rig leaves open', () => {
+  const measured = { ...loaded, outcome: 'measured', figure: 'Load that is sustained', uncertainty: '0.5' }
+  expect(readTestEntry(measured, asked).value).toMatchObject({ figure: 'loadCase.carry.sustainingLoad', uncertainty: 0.5 })
+  expect(readTestEntry({ ...measured, uncertainty: '' }, asked).value).not.toHaveProperty('uncertainty')
+  const wrong = readTestEntry({ ...measured, figure: 'loadCase.carry.sustainLoad' }, asked)
+  expect(wrong.problems).toMatchObject([{ place: 'figure', wayOut: 'Did you mean loadCase.carry.sustainingLoad?' }])
+  for (const one of [{ outcome: 'did' }, { test: 'cycles', value: '9' }, { figure: '' }])
+    expect(places(readTestEntry({ ...measured, ...one }, asked))).toEqual(['figure'])
+})
+
+it('a correction needs its reason, and tells every other problem too', () => {
+  const read = readTestEntry({ ...loaded, figure: '', uncertainty: '' }, asked)
+  expect(readCorrection(read, { corrects: 3, reason: ' misread ' }).value).toMatchObject({ corrects: 3, reason: 'misread' })
+  expect(places(readCorrection(read, { corrects: 3, reason: ' ' }))).toEqual(['reason'])
+  const wrong = readTestEntry({ ...loaded, rig: '', figure: '', uncertainty: '' }, asked)
+  expect(places(readCorrection(wrong, { corrects: 3, reason: '' }))).toEqual(['rig', 'reason'])
 })
 
 it('what was calculated goes with a decision and with a sign-off', () => {

@@ -12,8 +12,11 @@ export interface GaugeEntry {
   readonly calibrated: string
 }
 
+/** Fields of a gauge. */
+export type GaugeField = 'gauge' | 'resolution' | 'uncertainty' | 'calibrated'
+
 /** Reads a gauge. What is typed without a unit is in mm. */
-export function readGaugeEntry(typed: TypedFields<'gauge' | 'resolution' | 'uncertainty' | 'calibrated'>): Checked<GaugeEntry> {
+export function readGaugeEntry(typed: TypedFields<GaugeField>): Checked<GaugeEntry> {
   const { problems, words, quantity, day } = fieldReader(typed)
   const length = { kind: 'length', bare: 'mm' } as const
   const value: GaugeEntry = {
@@ -42,11 +45,11 @@ export interface CertificateEntry {
   readonly note?: string
 }
 
+/** Fields of a certificate. */
+export type CertificateField = 'coating' | 'coupons' | 'cureHeat' | 'cureTime' | 'issued' | 'note'
+
 /** Reads a coater's certificate. Coupons stand one after the other with blanks or semicolons between them, in µm where no unit stands. */
-export function readCertificateEntry(
-  typed: TypedFields<'coating' | 'coupons' | 'cureHeat' | 'cureTime' | 'issued' | 'note'>,
-  lot: string,
-): Checked<CertificateEntry> {
+export function readCertificateEntry(typed: TypedFields<CertificateField>, lot: string): Checked<CertificateEntry> {
   const reader = fieldReader(typed)
   const { problems, words, quantity, day } = reader
   const optional = (field: 'cureHeat' | 'cureTime', needed: string): number | undefined =>
@@ -80,55 +83,4 @@ const MICROMETRES = 1000
 function readCoupons(typed: string): readonly number[] {
   const words = typed.replaceAll(/\s*(µm|um)\b|\s*µm/g, ' ').split(/[\s;]+/)
   return words.filter((word) => word !== '').map((word) => Number(word) / MICROMETRES)
-}
-
-/** Kinds of bench tests, in the order in which they are mostly done. */
-export const testKinds = ['load to hold', 'return after load', 'pinch force', 'cycles'] as const
-/** A kind of bench test. */
-export type TestKind = (typeof testKinds)[number]
-
-/** What came of a test; `measured` where the value itself is what was found. */
-export const testOutcomes = ['did', 'did not', 'measured'] as const
-/** What came of a test. */
-export type TestOutcome = (typeof testOutcomes)[number]
-
-/** A bench test of one serial number. */
-export interface TestEntry {
-  readonly kind: 'test'
-  readonly serial: string
-  readonly test: TestKind
-  /** N, of cycles a count. */
-  readonly value: number
-  readonly outcome: TestOutcome
-  readonly tested: string
-  readonly rig: string
-  readonly note?: string
-}
-
-/** Reads a bench test. A force without a unit is in N; cycles are a count. */
-export function readTestEntry(
-  typed: TypedFields<'test' | 'value' | 'outcome' | 'tested' | 'rig' | 'note'>,
-  serial: string,
-): Checked<TestEntry> {
-  const { problems, words, quantity, day, refuse } = fieldReader(typed)
-  const test = testKinds.find((one) => one === typed.test)
-  const outcome = testOutcomes.find((one) => one === typed.outcome)
-  if (test === undefined) refuse('test', { code: 'missing', found: typed.test || 'nothing', needed: testKinds.join(', ') })
-  if (outcome === undefined)
-    refuse('outcome', { code: 'missing', found: typed.outcome || 'nothing', needed: testOutcomes.join(', ') })
-  const asked =
-    test === 'cycles'
-      ? ({ kind: 'number', bare: '', needed: 'how many cycles were run' } as const)
-      : ({ kind: 'force', bare: 'N', needed: 'the load or force' } as const)
-  const note = words('note')
-  const value = {
-    kind: 'test' as const,
-    serial,
-    value: quantity('value', asked),
-    tested: day('tested', 'the day of the test'),
-    rig: words('rig', 'on what it was tested'),
-    ...(note !== '' && { note }),
-  }
-  if (problems.length > 0 || test === undefined || outcome === undefined) return { problems }
-  return { value: { ...value, test, outcome } }
 }

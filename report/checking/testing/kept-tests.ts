@@ -1,23 +1,34 @@
 /** Bench tests as the bench book keeps them, turned into what is compared with the prediction and into runs. */
 import type { BenchTest, FigureName, Run } from '../../../engine/index.ts'
-import type { TestEntry, TestKind } from '../entries/read-entry.ts'
+import type { TestKind } from '../entries/read-test.ts'
+import type { ToldTest } from '../kept-words.ts'
 
 /** A test with the serial number that it was done on, as it is kept; one that another corrects does not stand. */
-export interface SerialTest extends Omit<TestEntry, 'kind'> {
+export interface SerialTest extends ToldTest {
+  readonly serial: string
   readonly correctedBy?: number
 }
 
 const standing = (tests: readonly SerialTest[], kind: TestKind): readonly SerialTest[] =>
   tests.filter(({ test, correctedBy }) => test === kind && correctedBy === undefined)
 
-/** What a rig measured of one kind, as tests of a figure. @param uncertainty expanded (k = 2), in the figure's unit */
+/** What a rig measured where it was said of which figure, as tests of that; without a word the rig counts as exact. */
+export function figuredTests(tests: readonly SerialTest[]): readonly BenchTest[] {
+  return tests.flatMap(({ serial, value, figure, uncertainty = 0, correctedBy }) =>
+    figure === undefined || correctedBy !== undefined ? [] : [{ serial, figure, found: value, uncertainty }],
+  )
+}
+
+/** What was measured of one kind without a word of which figure. */
+export const unnamedTests = (tests: readonly SerialTest[], kind: TestKind): readonly SerialTest[] =>
+  standing(tests, kind).filter(({ outcome, figure }) => outcome === 'measured' && figure === undefined)
+
+/** The same as tests of a figure that is chosen for them. @param uncertainty expanded (k = 2), in the figure's unit */
 export function measuredTests(
   tests: readonly SerialTest[],
   { kind, figure, uncertainty }: { readonly kind: TestKind; readonly figure: string; readonly uncertainty: number },
 ): readonly BenchTest[] {
-  return standing(tests, kind)
-    .filter(({ outcome }) => outcome === 'measured')
-    .map(({ serial, value }) => ({ serial, figure, found: value, uncertainty }))
+  return unnamedTests(tests, kind).map(({ serial, value }) => ({ serial, figure, found: value, uncertainty }))
 }
 
 /** What did and what did not, of one kind. */
