@@ -21,7 +21,7 @@ describe('make', () => {
     const folder = join(testFolder(), 'shop')
     const { output, errors } = await tryCommand(['make', examplePath, '--sets', '3', '--json', '--out', folder])
     const { partsList, costs } = JSON.parse(output)
-    const things = ['parts', 'pins', 'springs', 'bought'].flatMap((section) => Object.keys(example[section]))
+    const things = ['parts', 'pins', 'springs', 'screws', 'bought'].flatMap((section) => Object.keys(example[section]))
     expect(partsList.items.map(({ id }: { readonly id: string }) => id)).toEqual(things)
     const [{ sources, total }] = costs.batches
     expect(sources.reduce((sum: number, { amount }: { readonly amount: number }) => sum + amount, 0)).toBeCloseTo(total, 6)
@@ -56,9 +56,9 @@ describe('make', () => {
     const fewer = { ...example, bought: { ...example.bought, washer: { ...example.bought.washer, quantity: 4 } } }
     writeFileSync(other, JSON.stringify(fewer))
     const { output } = await tryCommand(['make', examplePath, '--against', other])
-    // SOURCE hand: six washers of the example instead of four
+    // SOURCE hand: 6 parts, 7 pins, a spring, 4 screws, 6 washers and a dab of grease; six washers of the example instead of four
     expect(output.replaceAll(/\s+/g, ' ')).toMatch(
-      /before\.json: A finger has 21 pieces, 19 before.*: Thrust washer 3 mm 6, 4 before\./,
+      /before\.json: A finger has 25 pieces, 23 before.*: Thrust washer 3 mm 6, 4 before\./,
     )
     const { status, errors } = await tryCommand(['make', '-', '--against', examplePath], { input: '{}' })
     expect([status, errors.includes('format')]).toEqual([3, true])

@@ -1,6 +1,6 @@
 import { type Command, Option } from 'commander'
 import pc from 'picocolors'
-import { batchCost, breakEven, canBeMade, partsList, readShopDesign, type ShopDesign } from '../engine/index.ts'
+import { batchCost, breakEven, canBeMade, partsList, readShopDesign, type ShopDesign, unpriced } from '../engine/index.ts'
 import {
   caution,
   costTable,
@@ -106,7 +106,7 @@ function makingDocument(shop: ShopDesign, batches: readonly number[]): object {
   const costs = making && { currency: making.currency, batches: batches.map((count) => batchCost(design, making, count)) }
   const pays = making && breakEven(design, making)
   const document = { design: design.name, engine: engineName, partsList: partsList(design), doubts: canBeMade(shop) }
-  return { ...document, ...(costs && { costs }), ...(pays && { pays }) }
+  return { ...document, ...(costs && { costs: { ...costs, unpriced: unpriced(design) } }), ...(pays && { pays }) }
 }
 
 interface Answered {
@@ -125,6 +125,7 @@ function answer({ shop, batches, compared }: Answered, { colour }: Terminal): st
     [paint.underline('Parts list'), ...aligned([ITEM_HEADING, ...itemRows(partsList(design)).map(itemCells)])].join('\n'),
     ...(compared === undefined ? [] : [wrapped(`Against ${compared.against}: ${countsSentence(compared.counts)}`)]),
     ...(costs === undefined ? [] : costBlocks(costs).map(([title, ...lines]) => [paint.underline(title), ...lines].join('\n'))),
+    ...(costs?.lacks === undefined ? [] : [wrapped(costs.lacks)]),
     [paint.underline('Can it be made?'), ...doubtLines(shop)].join('\n'),
     wrapped(caution),
   ]

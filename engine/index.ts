@@ -80,6 +80,7 @@ export {
   type ShopDesign,
 } from './making/drawn-sizes.ts'
 export { type Item, type PartsList, partsList } from './making/parts-list.ts'
+export { unpriced } from './making/unpriced.ts'
 export { limits } from './numbers/limits.ts'
 export { nearestName } from './numbers/nearest.ts'
 export type { QuantityKind } from './numbers/quantity.ts'

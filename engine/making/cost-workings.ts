@@ -16,10 +16,17 @@ export function costWorkings(design: Design, making: Making, batches: readonly n
   const pays = breakEven(design, making)
   return new Map([
     ...orderWorkings(bench),
+    ...(design.screws ?? []).map(({ id, screws_count, each = 0 }): WorkingEntry => {
+      const place = `screws.${id}`
+      const price = { price: each, place: `${place}.each` }
+      return [place, piecesWorking(bench, place, { pieces: screws_count, counted: `${place}.screws`, ...price })]
+    }),
     ...design.bought.map(
       ({ id, quantity, each }): WorkingEntry => [
         `bought.${id}`,
-        piecesWorking(bench, `bought.${id}`, { pieces: quantity, price: each }),
+        piecesWorking(bench, `bought.${id}`, {
+          ...{ pieces: quantity, counted: `bought.${id}.quantity`, price: each, place: `bought.${id}.each` },
+        }),
       ],
     ),
     ...(['assembly', 'fitting', 'inspection'] as const).map((work): WorkingEntry => [`making.${work}`, workWorking(bench, work)]),

@@ -5,6 +5,7 @@ import { readDesign } from '../design/read-design.ts'
 import { shelfFinger } from '../sketches/shelf-finger.ts'
 import { breakEven } from './break-even.ts'
 import { batchCost, learnedSum } from './cost.ts'
+import { unpriced } from './unpriced.ts'
 
 const milled: Order = { id: 'milled', process: 'milled', parts: [0, 1], pins: [], springs: [], setUp: 200, each: 30, blank: 5 }
 const washer = { id: 'washer', title: 'washer', quantity: 4, each: 0.5 }
@@ -57,6 +58,27 @@ describe('the cost of a batch', () => {
     const costs = [1, 3, 10, 50].map((sets) => batchCost(design, { ...making, learning_ratio: 0.9, good_ratio: 0.97 }, sets))
     for (const { sources, total } of costs) expect(sources.reduce((sum, { amount }) => sum + amount, 0)).toBeCloseTo(total, 9)
     for (const [index, { perSet }] of costs.entries()) if (index > 0) expect(perSet).toBeLessThan(costs[index - 1].perSet)
+  })
+})
+
+describe('screws', () => {
+  const read = readDesign(readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8'), 'heron').value
+  if (read?.making === undefined || read.screws === undefined) throw new Error('the example states prices and screws')
+  const [front, ...others] = read.screws
+  const { each: _, ...unstated } = front
+
+  it('are paid a piece', () => {
+    // SOURCE hand: 3 fingers a set of 2 screws at 0.2, ten sets
+    const { sources } = batchCost(read, { ...read.making, ...making, set_count: 3 }, 10)
+    expect(sources.find(({ id }) => id === 'screws.front')?.amount).toBeCloseTo(12, 9)
+  })
+
+  it('are named with what else has no price', () => {
+    // SOURCE hand: without the order of the pins, pins are ordered nowhere
+    expect(unpriced(read)).toEqual([])
+    const orders = read.orders.filter(({ id }) => id !== 'pins')
+    const found = unpriced({ ...read, orders, screws: [unstated, ...others] })
+    expect(found).toEqual([...read.pins.map(({ id }) => `pins.${id}`), 'screws.front'])
   })
 })
 

@@ -1,7 +1,7 @@
 /**
  * What a batch of sets costs.
  *
- *     cost(n) = Σ orders (set-up + pieces × (each + blank)) + Σ bought (pieces × each) + wage × hours(n)
+ *     cost(n) = Σ orders (set-up + pieces × (each + blank)) + Σ bought, screws (pieces × each) + wage × hours(n)
  *     hours of work by hand: the minutes of the k-th finger are t₁ kᵇ, b = log₂(share left at each doubling)
  *
  * SOURCE paper: Wright, Factors affecting the cost of airplanes, J. Aeronautical Sciences 3 (1936), from memory; here every finger is summed
@@ -51,10 +51,13 @@ const ROUNDING = 1e-9
 
 const sum = (sources: readonly CostSource[]): number => sources.reduce((total, { amount }) => total + amount, 0)
 
-function sourcesOf({ orders, bought, springs }: Design, making: Making, fingers: number): readonly CostSource[] {
+function sourcesOf({ orders, bought, springs, screws = [] }: Design, making: Making, fingers: number): readonly CostSource[] {
   const hours = hoursOfWork(making, fingers)
   return [
     ...orders.flatMap((order) => ofOrder(order, fingers * piecesOf(order, springs))),
+    ...screws.map(({ id, thread, screws_count, each = 0 }) => {
+      return { id: `screws.${id}`, words: `screws ${thread.name}, ${id}`, amount: fingers * screws_count * each }
+    }),
     ...bought.map(({ id, title, quantity, each }) => ({ id: `bought.${id}`, words: title, amount: fingers * quantity * each })),
     { id: 'making.assembly', words: 'assembly', amount: making.wage * hours.assembly },
     { id: 'making.fitting', words: 'fitting by hand', amount: making.wage * hours.fitting },

@@ -1,4 +1,5 @@
 import type { Design, Part, Pin, Spring } from '../design/design.ts'
+import type { Screw } from '../design/screws/screw.ts'
 import { partBody } from './part-body.ts'
 import { springMass_kg, springsSideBySide } from './spring-mass.ts'
 
@@ -6,7 +7,7 @@ import { springMass_kg, springsSideBySide } from './spring-mass.ts'
 export interface Item {
   /** From 1, in the order of the list; the balloon of the assembly sheet. */
   readonly number: number
-  readonly kind: 'part' | 'pin' | 'spring' | 'bought'
+  readonly kind: 'part' | 'pin' | 'spring' | 'screw' | 'bought'
   readonly id: string
   readonly title: string
   readonly perFinger_count: number
@@ -28,12 +29,13 @@ export interface PartsList {
   readonly unweighed: readonly string[]
 }
 
-/** Everything that one finger is put together from: parts, pins, springs, bought items. */
+/** Everything that one finger is put together from: parts, pins, springs, screws, bought items. */
 export function partsList(design: Design): PartsList {
   const all = [
     ...design.parts.map(partItem),
     ...design.pins.map((pin) => pinItem(pin, design.parts)),
     ...design.springs.map(springItem),
+    ...(design.screws ?? []).map(screwItem),
     ...design.bought.map(({ id, title, quantity, mass_kg }): Unnumbered => {
       const mass = mass_kg === undefined ? { why: `bought.${id}.mass is not stated` } : { mass_kg }
       return { kind: 'bought', id, title, perFinger_count: quantity, ...mass }
@@ -74,6 +76,12 @@ function springItem(spring: Spring): Unnumbered {
     ...(wire && { material: wire.material.name }),
     ...(mass_kg !== undefined ? { mass_kg } : { why: `springs.${id} states no wire` }),
   }
+}
+
+function screwItem({ id, thread, class: grade, screws_count, mass_kg }: Screw): Unnumbered {
+  const title = `screw ${thread.name} ${grade.name}, ${id}`
+  const mass = mass_kg === undefined ? { why: `screws.${id}.mass is not stated` } : { mass_kg }
+  return { kind: 'screw', id, title, perFinger_count: screws_count, ...mass }
 }
 
 /** As stated, else from its body and its material. */

@@ -18,8 +18,10 @@ export function orderWorkings(bench: Bench): readonly WorkingEntry[] {
     const place = `orders.${order.id}`
     return [
       [`${place}.setUp`, setUpWorking(bench, `${place}.setUp`, order.setUp)] as const,
-      [`${place}.each`, piecesWorking(bench, `${place}.each`, { pieces, price: order.each })] as const,
-      [`${place}.blank`, piecesWorking(bench, `${place}.blank`, { pieces, price: order.blank })] as const,
+      ...(['each', 'blank'] as const).map((key) => {
+        const id = `${place}.${key}`
+        return [id, piecesWorking(bench, id, { pieces, price: order[key], place: id })] as const
+      }),
     ]
   })
 }
@@ -35,10 +37,17 @@ function setUpWorking(bench: Bench, place: string, price: number): CostWorking {
   }
 }
 
-/** Pieces at a price. @param id of the source, which is a place of the document */
-export function piecesWorking(bench: Bench, id: string, { pieces, price }: { pieces: number; price: number }): CostWorking {
-  const place = id.startsWith('bought.') ? `${id}.each` : id
-  const perFinger = id.startsWith('bought.') ? { place: `${id}.quantity` } : {}
+/** Pieces of a finger with their price, and where in the document both stand; `counted` is absent where the list of an order is counted. */
+interface Priced {
+  readonly pieces: number
+  readonly counted?: string
+  readonly price: number
+  readonly place: string
+}
+
+/** Pieces at a price. @param id of the source */
+export function piecesWorking(bench: Bench, id: string, { pieces, counted, price, place }: Priced): CostWorking {
+  const perFinger = counted === undefined ? {} : { place: counted }
   return {
     method: 'Paid for every piece of every finger that is to be sold.',
     formula: String.raw`\frac{n\,p\,c}{m}`,

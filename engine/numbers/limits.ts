@@ -36,6 +36,8 @@ export const limits = {
   edgesOfPart: 200,
   padsOfPart: 100,
   outlinePoints: 2000,
+  /** Screws of one kind across the width of a finger, where two or three have room. */
+  screwsSideBySide: 20,
   /** Faces of a part that are masked; who masks more than these names all of a kind at once. */
   maskedOfPart: 100,
   /** Places where a rack touches a part: two hold it, three keep it from turning. */

@@ -67,6 +67,7 @@ export const CostTables = memo(function CostTables({ design }: { readonly design
               ))}
             </tbody>
           </table>
+          {table.lacks === undefined ? null : <p className="aside">{table.lacks}</p>}
         </>
       )}
     </section>

@@ -8,7 +8,7 @@
  *     │ words in columns   title block│
  *     └───────────────────────────────┘
  */
-import { type Evaluation, type Point, type Posture, partsList } from '../../engine/index.ts'
+import { type Design, type Evaluation, type Pin, type Point, type Posture, partsList } from '../../engine/index.ts'
 import { boxAround, inMount } from '../drawing/view.ts'
 import { assemblyWords, type WordsBlock } from './assembly-words.ts'
 import { wrappedWords } from './corner-marks.ts'
@@ -50,9 +50,9 @@ const LINE = 4.1
 const BALLOON = 3.6
 const ROW = 16
 
-/** Outlines as they lie with the finger open, and balloons in a row over it (parts) and one under it (pins). */
-function viewInk({ design }: Evaluation, posture: Posture, room: Box): readonly Ink[] {
-  const { parts, pins } = design
+/** Outlines as they lie with the finger open, and balloons in a row over it (parts) and one under it (pins, springs, screws). */
+function viewInk({ design }: Pick<Evaluation, 'design'>, posture: Posture, room: Box): readonly Ink[] {
+  const { parts } = design
   const moved = parts.map((part, index) => ({
     ...part,
     outline: part.outline.map((at) => inMount(posture, index, at)),
@@ -74,16 +74,35 @@ function viewInk({ design }: Evaluation, posture: Posture, room: Box): readonly 
   }
   const middles = moved.map(({ outline, holes }) => meanOf(outline.length > 0 ? outline : holes.map(({ at }) => at)))
   const partMarks = middles.map((at, index) => ({ at: onPaper(placing, at), number: index + 1 }))
-  const pinMarks = pins.map(({ joins: [{ part, hole }] }, index) => {
-    return { at: onPaper(placing, moved[part].holes[hole].at), number: parts.length + index + 1 }
-  })
+  const smallMarks = smallPlaces(design, posture).map((at, index) => ({
+    at: onPaper(placing, at),
+    number: parts.length + index + 1,
+  }))
   const middle = (room.top + room.bottom) / 2
   const half = (ratio * height) / 2 + ROW
   return [
     ...moved.flatMap((part) => faceView(part, placing)),
     ...balloons(partMarks, { ...room, bottom: middle - half + BALLOON }),
-    ...balloons(pinMarks, { ...room, bottom: middle + half + BALLOON }),
+    ...balloons(smallMarks, { ...room, bottom: middle + half + BALLOON }),
   ]
+}
+
+/** Where pins, springs and screws stand, in the order of the parts list; a screw that does not say where stands at the middle of its part. */
+function smallPlaces({ pins, springs, screws = [], parts }: Design, posture: Posture): readonly Point[] {
+  const pinAt = (index: number): Point => posture.pinsAt[index]
+  return [
+    ...pins.map((_, index) => pinAt(index)),
+    ...springs.map((spring) => {
+      if (spring.kind === 'torsion') return coilPlace(pinAt(spring.pin), pins[spring.pin])
+      return meanOf([spring.from, spring.to].map(({ part, at }) => inMount(posture, part, at)))
+    }),
+    ...screws.map(({ part, holdsMount }) => holdsMount?.at ?? inMount(posture, part, meanOf(parts[part].outline))),
+  ]
+}
+
+/** A coil lies about its pin: a diameter beside it its balloon points to the coil, and the pin's to the pin. */
+function coilPlace({ x_mm, y_mm }: Point, { diameter_mm }: Pin): Point {
+  return { x_mm: x_mm - diameter_mm, y_mm }
 }
 
 function meanOf(points: readonly Point[]): Point {

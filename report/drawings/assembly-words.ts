@@ -2,6 +2,8 @@
 import { type Design, type Evaluation, type PartsList, showFigure } from '../../engine/index.ts'
 import { greasedPlaces } from '../making/greased-places.ts'
 import { figureOf } from '../tables/figure-lookup.ts'
+import { lengthText } from './size-words.ts'
+import { placeText } from './surface-words.ts'
 
 /** A heading with its lines. */
 export interface WordsBlock {
@@ -14,7 +16,7 @@ export function assemblyWords(evaluation: Evaluation, list: PartsList): readonly
   const { design } = evaluation
   return [
     { heading: 'Order of assembly', lines: orderLines(design, numbersOf(list)) },
-    { heading: 'Screws', lines: screwLines(design) },
+    { heading: 'Screws', lines: screwLines(design, numbersOf(list)) },
     { heading: 'Where it turns', lines: turningLines(design) },
     { heading: 'Grease', lines: greaseLines(design) },
     { heading: 'Closes and lets go: try every finger before it leaves the bench', lines: checkLines(evaluation) },
@@ -43,11 +45,14 @@ function orderLines({ parts, pins, springs }: Design, number: Numbers): readonly
   return [...lines, ...springs.map(({ id, kind }) => `Put the ${kind} spring ${id} (${number('spring', id)}) in.`)]
 }
 
-function screwLines({ screws = [], parts }: Design): readonly string[] {
-  return screws.map(({ screws_count, thread, class: grade, id, part, torque_Nmm, engagement_mm }) => {
+function screwLines({ screws = [], parts }: Design, number: Numbers): readonly string[] {
+  return screws.map(({ screws_count, thread, class: grade, id, part, torque_Nmm, engagement_mm, holdsMount, across_mm }) => {
     const torque = showFigure(torque_Nmm, 'N·mm')
     const depth = showFigure(engagement_mm, 'mm')
-    return `${screws_count} × ${thread.name} ${grade.name} (${id}) in ${parts[part].name}: ${torque}, at least ${depth} of thread in grip.`
+    const at = holdsMount === undefined ? '' : `, at ${placeText(holdsMount.at)}`
+    const across = across_mm === undefined ? '' : `, across the width at ${across_mm.map(lengthText).join(' and ')}`
+    const what = `${screws_count} × ${thread.name} ${grade.name}, ${id} (${number('screw', id)})`
+    return `${what}, in ${parts[part].name}${at}${across}: ${torque}, at least ${depth} of thread in grip.`
   })
 }
 

@@ -11,11 +11,12 @@ import type { Coating, DrawnPart, Screw, ShopDesign } from '../../engine/index.t
 import { coatedColumns, coatedPinRows, coatedRows, coatingLines, partCoatingLines } from './coating-words.ts'
 import { freeMark, wrappedWords } from './corner-marks.ts'
 import { type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
-import { maskedLegend, maskedLines, namedPlaces, sideWords, type Threaded } from './masked-marks.ts'
+import { maskedLegend, maskedLines, namedPlaces, sideWords } from './masked-marks.ts'
 import { innerFrame, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
 import { faceView, onPaper, type Placing } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
 import { type LaidTable, laidTable } from './table-ink.ts'
+import { type Threaded, threadsOnFace } from './thread-views.ts'
 import { drawTitleBlock, type TitleBlock, titleSize } from './title-block.ts'
 
 type Block = Omit<TitleBlock, 'scale' | 'paper' | 'projection'>
@@ -124,6 +125,7 @@ function partInk(threaded: Threaded, room: Box, ratio: number): readonly Ink[] |
   const caption = { x: (room.left + room.right) / 2, y: room.top + lettering_mm.table }
   const ink = [
     ...faceView(part, placing),
+    ...threadsOnFace(threaded, placing),
     ...maskedLines(threaded, placing),
     ...dots,
     ...(sides === undefined ? [] : [say(sides, caption, { size: lettering_mm.table, side: 'middle' })]),

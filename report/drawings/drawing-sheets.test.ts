@@ -89,6 +89,20 @@ describe('the drawings of every example', () => {
     expect(words).toEqual(expect.arrayContaining(['Ø3.006 / 3.018', 'uncoated Ø3.02 / 3.027', '6.47', 'Ø0.02', 'A', 'B']))
   })
 
+  it('draw threads in both views, and give spring and screws a balloon', () => {
+    const { sheets } = usualSheets(0)
+    const inkOf = (name: string) => sheets.find((sheet) => sheet.name === name)?.ink ?? []
+    const words = inkOf('part-mount').flatMap((one) => (one.kind === 'words' ? [one.words] : []))
+    expect(words).toEqual(expect.arrayContaining(['thread front', 'thread rear']))
+    const hidden = inkOf('part-mount').filter((one) => one.kind === 'line' && one.type === 'hidden')
+    // SOURCE hand: three lines a thread: two on the face, and beside each other in two slices seen along x, once for each of the two screws; of
+    // the holes two lines each in two slices
+    expect(hidden).toHaveLength(3 * (2 + 4) + 2 * 2 * 2)
+    const balloons = inkOf('assembly').filter((one) => one.kind === 'circle' && one.radius === 3.6)
+    // SOURCE hand: 6 parts, 7 pins, a spring, 2 kinds of screws
+    expect(balloons).toHaveLength(6 + 7 + 1 + 2)
+  })
+
   it('tell pins and springs on one sheet, and the coater every bare place', () => {
     const { sheets } = usualSheets(0)
     const wordsOn = (name: string) =>

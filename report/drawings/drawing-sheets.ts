@@ -1,5 +1,13 @@
 /** All drawings of a design: parts, pins, what the coater is told, the finger put together; and what has no drawing and why. */
-import { type Design, type DrawnPart, type Evaluation, evaluate, partsList, type ShopDesign } from '../../engine/index.ts'
+import {
+  type Design,
+  type DrawnPart,
+  type Evaluation,
+  evaluate,
+  partsList,
+  type Screw,
+  type ShopDesign,
+} from '../../engine/index.ts'
 import { svgText } from '../drawing/svg.ts'
 import { massText } from '../making/item-rows.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
@@ -69,13 +77,18 @@ function partDrafts(shop: ShopDesign, { paper, projection }: DrawingsAsked): rea
     const { mass_kg } = items[index]
     const weighed = mass_kg === undefined ? undefined : massText(mass_kg)
     const notes = partNotes(drawn.part, design)
+    const screws = screwsOf(shop, index)
     return {
       title: drawn.part.name,
       ...(weighed && { mass: `one weighs ${weighed.number} ${weighed.unit}` }),
-      drawn: (block) => partSheet({ drawn, notes, block, paper, projection }),
+      drawn: (block) => partSheet({ drawn, screws, notes, block, paper, projection }),
       whyNone: whyNone(drawn),
     }
   })
+}
+
+function screwsOf({ variation }: ShopDesign, index: number): readonly Screw[] {
+  return (variation.design.screws ?? []).filter(({ part }) => part === index)
 }
 
 function pinDrafts(shop: ShopDesign, { paper }: DrawingsAsked): readonly Draft[] {
@@ -90,7 +103,7 @@ function coatingDrafts(shop: ShopDesign, { paper }: DrawingsAsked): readonly Dra
   const ofParts = shop.parts.flatMap((drawn, index): readonly Draft[] => {
     const { coating, name, id } = drawn.part
     if (coating === undefined) return []
-    const screws = (shop.variation.design.screws ?? []).filter(({ part }) => part === index)
+    const screws = screwsOf(shop, index)
     const whyNone = `parts.${id} has no coating sheet: it has no outline, or no place on a sheet; the note to the coater names it`
     return [{ title: `${name}: coating`, drawn: (block) => coatedPartSheet({ drawn, screws }, { paper, block }), whyNone }]
   })

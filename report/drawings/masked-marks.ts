@@ -1,19 +1,14 @@
 /** Faces that a coater keeps bare, as they are drawn: a wide line of long dashes and dots beside each, on the side of the air. */
-import { type FaceName, isMasked, type Part, type Point, type Screw } from '../../engine/index.ts'
+import { type FaceName, isMasked, type Point, type Screw } from '../../engine/index.ts'
 import { type At, type Ink, stroke } from './ink.ts'
 import { besideLine, edgeLines, middleOfEdge, onPaper, type Placing, rimLines } from './part-views.ts'
+import type { Threaded } from './thread-views.ts'
 
 /** Said on a sheet that shows such a line. */
 export const maskedLegend = 'A wide line of long dashes and dots stands beside what is masked.'
 
 /** From the face to its line on the paper. */
 const AWAY = 1.1
-
-/** A part with the screws that are turned into it. */
-export interface Threaded {
-  readonly part: Part
-  readonly screws: readonly Screw[]
-}
 
 /** The lines beside holes, stop edges, the outline and the mouths of threads that are masked. */
 export function maskedLines({ part, screws }: Threaded, placing: Placing): readonly Ink[] {

@@ -1,5 +1,5 @@
 /** What a drawing says in words about a part: material, coating, what the limits are of, what holds where nothing is said. */
-import type { Design, Part } from '../../engine/index.ts'
+import type { Design, Part, Screw } from '../../engine/index.ts'
 import { slicesOf } from './part-views.ts'
 import { lengthText } from './size-words.ts'
 import { edgesOfPartWords, maskedWords, placeText, roughnessWords, threadWords } from './surface-words.ts'
@@ -44,10 +44,20 @@ function threadNotes(part: Part, { screws = [], parts }: Design): readonly strin
     const ids = those.map(({ id }) => id).join(', ')
     const places = those.flatMap(({ holdsMount }) => (holdsMount === undefined ? [] : [placeText(holdsMount.at)]))
     const where = places.length < those.length ? 'where, is not in the design' : `at ${places.join(' and at ')}`
-    const isSeveral = those.some(({ screws_count }) => screws_count > 1)
-    const across = isSeveral ? '; how far apart across the width is not in the design' : ''
-    return `Thread ${ids}: ${words}, ${where}${across}.`
+    return `Thread ${ids}: ${words}, ${where}${acrossWords(those)}.`
   })
+}
+
+/** Threads that are made alike and lie elsewhere across the width are told one by one. */
+function acrossWords(screws: readonly Screw[]): string {
+  const said = screws.map(({ across_mm }) => across_mm?.map(lengthText).join(' and '))
+  if (said.every((words) => words === said[0] && words !== undefined)) return `; across the width at ${said[0]}`
+  return screws
+    .map(
+      ({ id }, index) =>
+        `; ${id} across the width ${said[index] === undefined ? 'where, is not in the design' : `at ${said[index]}`}`,
+    )
+    .join('')
 }
 
 const MICROMETRES = 1000

@@ -10,20 +10,31 @@
  *
  * The largest scale is taken at which everything has its place; where none does, the next larger paper.
  */
-import type { DrawnPart } from '../../engine/index.ts'
+import type { DrawnPart, Screw } from '../../engine/index.ts'
 import { calloutSize, calloutsOf, calloutsWidth, drawCallouts } from './callouts.ts'
-import { cornerColumns, cornerColumnWidth, cornerList, cornerListHeight, cornerMarks, wrappedWords } from './corner-marks.ts'
+import {
+  cornerColumns,
+  cornerColumnWidth,
+  cornerList,
+  cornerListHeight,
+  cornerMarks,
+  freeMark,
+  wrappedWords,
+} from './corner-marks.ts'
 import { type At, type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
 import { innerFrame, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
 import { faceDimensions, sideDimensions } from './part-dimensions.ts'
-import { faceView, type Placing, type Projection, sideView, slicesOf } from './part-views.ts'
+import { faceView, onPaper, type Placing, type Projection, sideView, slicesOf } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
 import { dimensionsBefore, dimensionsBelow, rowsRoom } from './stacked-dimensions.ts'
+import { threadsOnFace, threadsOnSide } from './thread-views.ts'
 import { drawTitleBlock, type TitleBlock, titleSize } from './title-block.ts'
 
 /** What a sheet is asked for. */
 export interface PartSheetAsked {
   readonly drawn: DrawnPart
+  /** Those that are turned into it. */
+  readonly screws: readonly Screw[]
   readonly notes: readonly string[]
   readonly block: Omit<TitleBlock, 'scale' | 'paper' | 'projection'>
   readonly paper: PaperName
@@ -63,10 +74,27 @@ function laidOut(asked: PartSheetAsked, { paper, ratio, words }: Tried): readonl
   const room = { left: sheet.left + INSET, top: sheet.top + INSET, right: sheet.right - INSET, bottom: foot.top - INSET }
   const views = viewsOf(asked, room, ratio)
   if (views === undefined) return undefined
-  const marks = cornerMarks(drawn.part.outline, views.placing, views.ink)
+  const corners = cornerMarks(drawn.part.outline, views.placing, views.ink)
+  const marks = corners && threadMarks(asked, views.placing, { ink: views.ink, corners })
   if (marks === undefined) return undefined
   const title = drawTitleBlock({ ...block, scale: words, paper: paper.name, projection }, { x: sheet.right, y: sheet.bottom })
   return [...frame(sheet, 'wide'), ...views.ink, ...marks, ...foot.ink, ...title]
+}
+
+/** Corners and the names of threads; undefined where one finds no place. */
+function threadMarks(
+  { screws }: PartSheetAsked,
+  placing: Placing,
+  { ink, corners }: { readonly ink: readonly Ink[]; readonly corners: readonly Ink[] },
+): readonly Ink[] | undefined {
+  const marks = [...corners]
+  for (const { id, holdsMount } of screws) {
+    if (holdsMount === undefined) continue
+    const mark = freeMark(`thread ${id}`, onPaper(placing, holdsMount.at), [...ink, ...marks])
+    if (mark === undefined) return undefined
+    marks.push(...mark)
+  }
+  return marks
 }
 
 interface Foot {
@@ -102,7 +130,7 @@ interface Views {
 }
 
 /** Both views with their sizes and blocks; undefined where the room is too small for them at this scale. */
-function viewsOf({ drawn, projection }: PartSheetAsked, room: Box, ratio: number): Views | undefined {
+function viewsOf({ drawn, screws, projection }: PartSheetAsked, room: Box, ratio: number): Views | undefined {
   const { part } = drawn
   const callouts = calloutsOf(drawn)
   const slices = slicesOf(part)
@@ -124,9 +152,11 @@ function viewsOf({ drawn, projection }: PartSheetAsked, room: Box, ratio: number
   const bottom = corner.y - LEADERS - BESIDE / 2
   const ink = [
     ...faceView(part, placing),
+    ...threadsOnFace({ part, screws }, placing),
     ...dimensionsBelow(sizes.placed(placing).x, edges.below),
     ...dimensionsBefore(sizes.placed(placing).y, edges.before),
     ...sideView(part, { placing, left, projection }),
+    ...threadsOnSide({ part, screws }, { placing, left }),
     ...dimensionsBelow(sideDimensions(slices, { ratio, left, foot: edges.below }), edges.below),
     ...drawCallouts(callouts, { left: room.left, right: room.right, bottom, placing }),
   ]

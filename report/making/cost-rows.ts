@@ -1,5 +1,5 @@
 /** What batches of several sizes cost, as rows: one a size, and one a source of cost with a column a size. */
-import { type BatchCost, type BreakEven, batchCost, breakEven, type Design } from '../../engine/index.ts'
+import { type BatchCost, type BreakEven, batchCost, breakEven, type Design, unpriced } from '../../engine/index.ts'
 import { moneyText } from './money-text.ts'
 
 /** Sets in a batch, unless somebody asks for others: a first one, a small batch, a year, a product. */
@@ -27,6 +27,8 @@ export interface CostTable {
   readonly pays?: string
   /** Dearest first, by the largest batch. */
   readonly sources: readonly SourceRow[]
+  /** What goes into a finger without a price, in words; absent where all is priced. */
+  readonly lacks?: string
 }
 
 /** Costs of batches of these numbers of sets; none where the document says nothing of making. */
@@ -36,7 +38,9 @@ export function costTable(design: Design, sets: readonly number[] = USUAL_BATCHE
   const costs = sets.map((count) => batchCost(design, making, count))
   const found = breakEven(design, making)
   const pays = found && { pays: paysWords(found) }
-  return { currency: making.currency, batches: costs.map(batchRow), ...pays, sources: sourceRows(costs) }
+  const places = unpriced(design)
+  const lacks = places.length > 0 && { lacks: `Not in it, for the design states no price: ${places.join(', ')}.` }
+  return { currency: making.currency, batches: costs.map(batchRow), ...pays, sources: sourceRows(costs), ...lacks }
 }
 
 function paysWords({ sets_count, tried_count, price }: BreakEven): string {

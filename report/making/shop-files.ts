@@ -74,11 +74,16 @@ function solid(name: string, bodies: readonly FlatBody[]): Solid {
   return { files: [step], why: `${name} has no STL file: two of its holes run into each other, or its outline crosses itself` }
 }
 
-function partSolids({ parts }: Design): readonly (() => Solid)[] {
-  return parts.map((part) => () => {
+function partSolids({ parts, screws = [] }: Design): readonly (() => Solid)[] {
+  return parts.map((part, index) => () => {
     const bodies = partBodies(part)
-    if (bodies.length > 0) return solid(`part-${part.id}`, bodies)
-    return { why: `parts.${part.id} has no ${part.outline.length === 0 ? 'outline' : 'thickness'}, so that it has no solid` }
+    if (bodies.length === 0) {
+      return { why: `parts.${part.id} has no ${part.outline.length === 0 ? 'outline' : 'thickness'}, so that it has no solid` }
+    }
+    const made = solid(`part-${part.id}`, bodies)
+    if (!screws.some((screw) => screw.part === index)) return made
+    const plain = `part-${part.id} is solid where its threads go: they stand on its drawing and are not in its STEP and STL files`
+    return { ...made, why: made.why === undefined ? plain : `${made.why}; ${plain}` }
   })
 }
 

@@ -38,6 +38,32 @@ it('reads the hole that is tapped for it, as far as it is stated', () => {
   expect(read({}).value?.screws?.[0].tapped).toEqual({})
 })
 
+it('reads where each of several stands across the finger, its mass and its price', () => {
+  const wide = {
+    'parts.mount.across': [
+      ['-5 mm', '-1 mm'],
+      ['1 mm', '5 mm'],
+    ],
+  }
+  const two = { screws: { front: { ...screw, screws: 2, across: ['-3 mm', '2.5 mm'], mass: '0.6 g', each: '0.2' } } }
+  // SOURCE hand (as typed; a thread of 3 mm reaches from 1 to 4 mm, which is just within a plate from 1 to 5 mm)
+  expect(readDesign(documentText({ ...wide, ...two } as Changes)).value?.screws).toMatchObject([
+    { screws_count: 2, across_mm: [-3, 2.5], mass_kg: 0.0006, each: 0.2 },
+  ])
+  const refused = (across: readonly string[], more: object = wide, count = 2) => {
+    const front = { ...screw, screws: count, across }
+    return (readDesign(documentText({ ...more, screws: { front } } as Changes)).problems ?? []).map(
+      ({ place, code }) => `${place}: ${code}`,
+    )
+  }
+  expect(refused(['-3 mm', '2.4 mm'])).toEqual(['screws.front.across.1: outside'])
+  expect(refused(['-3 mm', '0 mm'])).toEqual(['screws.front.across.1: outside'])
+  expect(refused(['-3 mm'])).toEqual(['screws.front.across: too few'])
+  expect(refused(['-3 mm', '3 mm'], wide, 1)).toEqual(['screws.front.across: too many'])
+  expect(refused(['-3 mm', '-3.4 mm'])).toEqual(['screws.front.across.1: too close'])
+  expect(refused(['-3 mm', '3 mm'], {})).toEqual(['parts.mount.across: missing'])
+})
+
 describe('a screw is refused', () => {
   it.each<readonly [string, object, readonly string[]]>([
     ['with a thread that is not in the table', { thread: 'M3.5' }, ['screws.front.thread: wrong value']],

@@ -1,6 +1,7 @@
 import type { Design } from '../design.ts'
 import type { Document } from '../document.ts'
 import type { Workbench } from '../read-joints.ts'
+import { readScrewPlaces } from './read-screw-places.ts'
 import { readTapped } from './read-tapped.ts'
 import type { Screw } from './screw.ts'
 import { type ScrewClass, screwClasses, type Thread, threads } from './thread-rows.ts'
@@ -19,22 +20,28 @@ export function readScrews(bench: Workbench): Design['screws'] {
   return screws
 }
 
-function readScrew(id: string, typed: TypedScrew, { reading, find }: Workbench): Screw {
+function readScrew(id: string, typed: TypedScrew, { reading, find, parts }: Workbench): Screw {
   const place = `screws.${id}`
   const { holdsMount } = typed
   const thread = rowNamed<Thread>(threads, typed.thread)
   const engagement_mm = reading.size(`${place}.engagement`, typed.engagement)
+  const part = find.part(`${place}.in`, typed.in)
+  const screws_count = typed.screws === undefined ? 1 : readCount(`${place}.screws`, typed.screws, reading)
+  const { diameter_mm } = thread
   return {
     id,
     thread,
     class: rowNamed<ScrewClass>(screwClasses, typed.class),
-    part: find.part(`${place}.in`, typed.in),
+    part,
     engagement_mm,
     tapped: readTapped(place, { typed, thread, engagement_mm, reading }),
     torque_Nmm: reading.above0(`${place}.torque`, typed.torque, 'couple'),
     turning: readTurning(place, typed, reading),
     scatter_ratio: typed.scatter === undefined ? SCATTER_ratio : reading.share(`${place}.scatter`, typed.scatter),
-    screws_count: typed.screws === undefined ? 1 : readCount(`${place}.screws`, typed.screws, reading),
+    screws_count,
+    ...readScrewPlaces(place, { typed, part: parts.at(part < 0 ? parts.length : part), diameter_mm, screws_count, reading }),
+    ...(typed.mass !== undefined && { mass_kg: reading.atLeast(`${place}.mass`, typed.mass, { kind: 'mass', least: 0 }) }),
+    ...(typed.each !== undefined && { each: reading.atLeast(`${place}.each`, typed.each, { kind: 'number', least: 0 }) }),
     ...(holdsMount && {
       holdsMount: {
         at: {

@@ -1,4 +1,6 @@
-import { angle, choice, couple, length, object, partId, plain } from '../schema-leaves.ts'
+import * as z from 'zod'
+import { limits } from '../../numbers/limits.ts'
+import { angle, choice, couple, length, object, partId, plain, quantity } from '../schema-leaves.ts'
 import { screwClasses, threads } from './thread-rows.ts'
 
 const names = (rows: readonly { readonly name: string }[]) => rows.map(({ name }) => name) as [string, ...string[]]
@@ -23,6 +25,13 @@ export const screw = object({
     .describe('Coefficients of friction in the thread and under the head.'),
   scatter: plain('25 %').optional().describe('Share by which the preload may be off either way. Default: 25 %.'),
   screws: plain('2').optional().describe('Screws of this kind side by side across the finger. Default: 1.'),
+  across: z
+    .array(length, { error: 'a list of lengths, such as ["-3.2 mm", "3.2 mm"]' })
+    .max(limits.screwsSideBySide, { error: `at most ${limits.screwsSideBySide} places` })
+    .optional()
+    .describe('Where the middle of each of them lies across the finger’s width, within the part. Left out: not stated.'),
+  mass: quantity('mass').optional().describe('Of one of them. Left out: not counted.'),
+  each: plain('0.2').optional().describe('What one of them costs. Left out: not counted, and said so.'),
   holdsMount: object({ x: length, y: length, pulls: angle.describe('The way in which the screw pulls the mount.') })
     .optional()
     .describe('Where in the mount’s frame it holds the mount down. Left out: it holds something else.'),

@@ -30,6 +30,12 @@ export interface Screw {
   readonly scatter_ratio: number
   /** Screws side by side across the finger. */
   readonly screws_count: number
+  /** Where the middle of each lies across the finger's width; absent when not stated. */
+  readonly across_mm?: readonly number[]
+  /** Of one of them; absent when not stated. */
+  readonly mass_kg?: number
+  /** What one of them costs, in the document's currency; absent when not stated. */
+  readonly each?: number
   /** Where in the mount's frame they hold the mount down, and which way they pull it; absent for screws that do not. */
   readonly holdsMount?: { readonly at: { readonly x_mm: number; readonly y_mm: number }; readonly pulls_rad: number }
 }
