@@ -246,10 +246,10 @@ export const limits = {
   /** Share of its range that a quantile is closed to. */
   quantileWidth: 1e-15,
   /** Rounds to the nearest failure: three or four are usual on a smooth margin, and a direction that is near is as good. */
-  failureRounds: 5,
+  failureRounds: 8,
   /** The search for it has settled when a round moves it by less than this many deviations: its direction is all that is used. */
   failureMoved: 0.05,
-  /** Halvings of one round's way where sets have no margin. */
+  /** Halvings of one round's way that is no better than where it began. */
   failureHalvings: 6,
   /** Halvings that close in the end of a range that a design survives: a thousandth of a step. */
   rangeHalvings: 10,

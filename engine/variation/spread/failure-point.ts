@@ -3,11 +3,17 @@
  * Its direction is the one in which sets fail most often, its distance β gives the rate for a straight boundary, Φ(−β).
  *
  * Steps of A. M. Hasofer and N. C. Lind 1974 with R. Rackwitz and B. Fiessler 1978 (from memory): the margin is taken as straight at the
- * present place, and the next is the foot of the middle on its zero,
+ * present place, and the next is towards the foot of the middle on its zero,
  *
  *     z ← ((∇g·z − g) / |∇g|²) ∇g
  *
- * halved towards the last place where a set has no margin.
+ * A margin that bends (friction comes to an end, another part begins to give first) sends that foot anywhere. So a step goes no farther than
+ * two deviations, and is halved until it lowers
+ *
+ *     ½ |z|² + c |g|        c = 2 |z| / |∇g|, of the place or of the foot, whichever lies farther
+ *
+ * (Y. Zhang and A. Der Kiureghian 1995, from memory), which has its least at the nearest failure. A place where a set has no margin lowers
+ * nothing.
  */
 import { limits } from '../../numbers/limits.ts'
 import { marginIn, type SpreadProblem, type WatchedRequirement } from './spread-problem.ts'
@@ -36,6 +42,9 @@ const governing_most = 3
 /** Share of the square of a slope that is not taken anew: it turns a direction by a tenth of a radian at most. */
 const idle_ratio = 0.01
 
+/** Deviations that a round goes at most. */
+const step_most = 2
+
 /** Step of the normal numbers by which slopes are taken. */
 const slope_step = 0.1
 
@@ -53,7 +62,7 @@ function straightDistance(requirement: WatchedRequirement, steps: Steps): number
   return marginIn(steps.middle, requirement) / lengthOf(slopeOfSteps(requirement, steps))
 }
 
-/** Looks for the nearest failure of one requirement; yields after each round. The first slope is that of the steps. */
+/** Looks for the nearest failure of one requirement; yields after each round. The first slope is that of the steps, the second is taken whole. */
 export function* failurePoint(
   problem: SpreadProblem,
   steps: Steps,
@@ -62,16 +71,16 @@ export function* failurePoint(
   const watched = problem.requirements[requirement]
   const marginAt = (normals: Float64Array): number => marginIn(problem.judge(problem.valuesAt(normals)), watched)
   const middle = marginIn(steps.middle, watched)
-  const first = slopeOfSteps(watched, steps)
+  let slope = slopeOfSteps(watched, steps)
   let place: Place = { normals: new Float64Array(problem.sources.length), margin: middle }
   for (let round = 0; round < limits.failureRounds; round++) {
-    const slope = round === 0 ? first : slopeAt(marginAt, place, first)
+    if (round > 0)
+      slope = slopeAt(marginAt, place, { before: slope, sources: round === 1 ? [...slope.keys()] : tellingOf(slope) })
     if (!(lengthOf(slope) > 0)) return { requirement, why: 'its margin does not change with any source' }
-    const foot = footOn(place, slope)
-    if (lengthOf(foot) > deviations_most) return { requirement, why: 'it does not fall short within six deviations' }
-    const reached = nearestWithMargin(marginAt, place.normals, foot)
-    if (!reached) return { requirement, why: 'no set on the way to its failure has a margin' }
-    const moved = lengthOf(reached.normals.map((value, index) => value - place.normals[index]))
+    const reached = lowered(marginAt, place, slope)
+    if (!reached) break
+    if (lengthOf(reached.normals) > deviations_most) return { requirement, why: 'it does not fall short within six deviations' }
+    const moved = distanceOf(reached.normals, place.normals)
     place = reached
     yield
     if (moved < limits.failureMoved) break
@@ -82,6 +91,25 @@ export function* failurePoint(
 interface Place {
   readonly normals: Float64Array
   readonly margin: number
+}
+
+/** The first place on a step, whole or halved, that is better than where it began; undefined where none is. */
+function lowered(marginAt: (normals: Float64Array) => number, from: Place, slope: Float64Array): Place | undefined {
+  const foot = footOn(from, slope)
+  const weight = (2 * Math.max(lengthOf(from.normals), lengthOf(foot))) / lengthOf(slope)
+  const merit = ({ normals, margin }: Place): number => lengthOf(normals) ** 2 / 2 + weight * Math.abs(margin)
+  const whole = Math.min(1, step_most / distanceOf(foot, from.normals))
+  for (let halving = 0; halving < limits.failureHalvings; halving++) {
+    const share = whole * 2 ** -halving
+    const normals = foot.map((value, source) => from.normals[source] + share * (value - from.normals[source]))
+    const place = { normals, margin: marginAt(normals) }
+    if (merit(place) < merit(from)) return place
+  }
+  return undefined
+}
+
+function distanceOf(one: Float64Array, other: Float64Array): number {
+  return lengthOf(one.map((value, source) => value - other[source]))
 }
 
 function slopeOfSteps({ margin }: WatchedRequirement, steps: Steps): Float64Array {
@@ -110,11 +138,21 @@ function checked(
     : { requirement, why: 'its margin does not only fall on the way to its failure' }
 }
 
-/** Slope at a place: of the sources that told most of the first slope anew, of the others as it was. */
-function slopeAt(marginAt: (normals: Float64Array) => number, { normals, margin }: Place, first: Float64Array): Float64Array {
-  const slope = first.slice()
+interface SlopeAsked {
+  readonly before: Float64Array
+  /** Those whose part is taken anew. */
+  readonly sources: readonly number[]
+}
+
+/** Slope at a place: of some sources anew, of the others as it was. */
+function slopeAt(
+  marginAt: (normals: Float64Array) => number,
+  { normals, margin }: Place,
+  { before, sources }: SlopeAsked,
+): Float64Array {
+  const slope = before.slice()
   const place = normals.slice()
-  for (const source of tellingOf(first)) {
+  for (const source of sources) {
     const value = normals[source]
     place[source] = value + slope_step
     const above = (marginAt(place) - margin) / slope_step
@@ -143,14 +181,4 @@ function footOn({ normals, margin }: Place, slope: Float64Array): Float64Array {
   const along = slope.reduce((sum, value, source) => sum + value * normals[source], 0)
   const share = (along - margin) / lengthOf(slope) ** 2
   return slope.map((value) => share * value)
-}
-
-function nearestWithMargin(marginAt: (normals: Float64Array) => number, from: Float64Array, to: Float64Array): Place | undefined {
-  for (let halving = 0; halving < limits.failureHalvings; halving++) {
-    const share = 2 ** -halving
-    const normals = to.map((value, source) => from[source] + share * (value - from[source]))
-    const margin = marginAt(normals)
-    if (!Number.isNaN(margin)) return { normals, margin }
-  }
-  return undefined
 }

@@ -121,6 +121,23 @@ describe('the nearest failure', () => {
     expect('distance' in point && point.distance).toBeCloseTo(3.5, 2)
   })
 
+  it('is found where the source that drives it comes to its end before anything fails', () => {
+    // As friction between likely and most: nothing below the middle, and at its end a sixth of the margin is left to the two others.
+    const problem = smallProblem({
+      sources: [sourceOf('friction', { kind: 'uniform', least: -1, most: 1 }), ...standardNormals(2)],
+      figure: ([friction, b, c]) => 0.155 - 0.13 * Math.max(0, friction) - 0.02 * b - 0.01 * c,
+      atLeast: 0,
+    })
+    const point = finished(failurePoint(problem, finished(stepsOf(problem)), 0))
+    // SOURCE other-method (friction step by step, what is left to the others straight)
+    const distances = Array.from({ length: 4000 }, (_, step) => {
+      const z = step / 1000
+      return Math.hypot(z, (0.155 - 0.13 * (2 * normalCdf(z) - 1)) / Math.hypot(0.02, 0.01))
+    })
+    // A search ends within a twentieth of a deviation.
+    expect('distance' in point && point.distance).toBeCloseTo(Math.min(...distances), 1)
+  })
+
   it('is not told where the margin is flat in the middle, and counting goes on unturned', () => {
     const { plan, yields } = run({ sources: standardNormals(2), figure: ([a]) => 4 - a * a, atLeast: 0 }, 4096)
     expect(plan.cloud.directions).toEqual([])
