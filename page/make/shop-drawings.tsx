@@ -1,7 +1,8 @@
 import { memo, useMemo, useState } from 'react'
-import type { Evaluation, ShopDesign } from '../../engine/index.ts'
+import { type Evaluation, readShopDesign, type ShopDesign } from '../../engine/index.ts'
 import { type DrawingsAsked, drawingSheets, type PaperName, paperNames, sheetShape } from '../../report/index.ts'
 import { Drawn } from '../parts/drawn.tsx'
+import { useProposal } from '../state/proposal.ts'
 import styles from './make.module.css'
 import { SavePack } from './save-pack.tsx'
 
@@ -19,9 +20,14 @@ export interface PackedDesign {
 export const ShopDrawings = memo(function ShopDrawings({ shop, evaluation, text, name, revision }: PackedDesign) {
   const [paper, setPaper] = useState<PaperName>('A4')
   const [projection, setProjection] = useState<DrawingsAsked['projection']>('third-angle')
+  const proposed = useProposal()?.text
+  const shown = useMemo(
+    () => (proposed === undefined ? undefined : readShopDesign(proposed, name).value) ?? shop,
+    [proposed, shop, name],
+  )
   const { sheets, left } = useMemo(
-    () => drawingSheets(shop, { paper, projection, evaluation, ...(revision !== undefined && { revision }) }),
-    [shop, evaluation, paper, projection, revision],
+    () => drawingSheets(shown, { paper, projection, evaluation, ...(revision !== undefined && { revision }) }),
+    [shown, evaluation, paper, projection, revision],
   )
   const [chosen, setChosen] = useState('')
   const sheet = sheets.find((one) => one.name === chosen) ?? sheets.at(0)
@@ -48,6 +54,7 @@ export const ShopDrawings = memo(function ShopDrawings({ shop, evaluation, text,
         </Choice>
       </div>
       <Drawn shape={shape} className={styles.sheet} />
+      {shown === shop ? null : <p className="aside">As it would be with what is being added further down.</p>}
       {left.map((why) => (
         <p key={why} className="aside">
           {why}

@@ -12,7 +12,7 @@ import {
   sentence,
 } from '../../engine/index.ts'
 import type { DesignStore } from '../state/design-store.ts'
-import { propose } from '../state/proposal.ts'
+import { type Proposal, propose } from '../state/proposal.ts'
 import styles from './design-tables.module.css'
 
 /** What can be added to a section; one form is open at a time. */
@@ -25,7 +25,7 @@ export function AdditionForms(about: {
 }) {
   const { store, text, kinds, part } = about
   const [kind, setKind] = useState<AdditionKind>()
-  const offered = useMemo(() => additions(text).filter((addition) => kinds.includes(addition.kind)), [text, kinds])
+  const offered = useMemo(() => additions(text, part).filter((addition) => kinds.includes(addition.kind)), [text, kinds, part])
   const opened = offered.find((addition) => addition.kind === kind)
   const close = (): void => setKind(undefined)
   if (offered.length === 0) return null
@@ -38,7 +38,7 @@ export function AdditionForms(about: {
           </button>
         ))
       ) : (
-        <AdditionForm key={opened.kind} {...{ store, text, close }} addition={opened} {...(part === undefined ? {} : { part })} />
+        <AdditionForm key={opened.kind} {...{ store, text, close }} addition={opened} />
       )}
     </div>
   )
@@ -48,21 +48,21 @@ interface AdditionFormProps {
   readonly store: DesignStore
   readonly text: string
   readonly addition: Addition
-  readonly part?: string
   readonly close: () => void
 }
 
 /** Asks for what has to be known, shows the result in the drawing, and adds it when told so. */
-function AdditionForm({ store, text, addition, part, close }: AdditionFormProps) {
-  const [inputs, setInputs] = useState<Inputs>(() => firstInputs(addition, part))
-  const { changes, design, problems } = useMemo(() => tried(text, addition, inputs), [text, addition, inputs])
+function AdditionForm({ store, text, addition, close }: AdditionFormProps) {
+  const [inputs, setInputs] = useState<Inputs>({})
+  const { changes, proposed, problems } = useMemo(() => tried(text, addition, inputs), [text, addition, inputs])
   useEffect(() => {
-    propose(design)
+    propose(proposed)
     return () => propose(undefined)
-  }, [design])
+  }, [proposed])
   const add = (): void => {
     if (changes === undefined) return
-    store.edit({ changes, said: `added ${small(addition.title)}: ${inputs.name ?? ''}` })
+    const name = inputs.name ?? addition.asks.find(({ id }) => id === 'name')?.typed
+    store.edit({ changes, said: `added ${small(addition.title)}${name === undefined ? '' : `: ${name}`}` })
     close()
   }
   return (
@@ -88,7 +88,7 @@ function AdditionForm({ store, text, addition, part, close }: AdditionFormProps)
           <li key={sentence('', problem)}>{sentence('', problem)}</li>
         ))}
       </ul>
-      {design === undefined ? null : <p className="aside">The drawing shows it dashed. It is not added yet.</p>}
+      {proposed === undefined ? null : <p className="aside">The drawing shows it. It is not added yet.</p>}
       <button type="submit" className="plain" disabled={changes === undefined}>
         Add it
       </button>{' '}
@@ -127,27 +127,20 @@ function AskField(about: { readonly ask: Ask; readonly typed: string; readonly t
   )
 }
 
-/** In the section of a part that part is meant. */
-function firstInputs({ asks }: Addition, part: string | undefined): Inputs {
-  const first = asks.map(({ id, typed, choices }) => [
-    id,
-    id === 'part' && part !== undefined && choices?.includes(part) ? part : typed,
-  ])
-  return Object.fromEntries(first)
-}
-
 interface Tried {
   /** Absent while it cannot be added. */
   readonly changes?: readonly Change[]
-  readonly design?: NonNullable<ReturnType<typeof readDesign>['value']>
+  readonly proposed?: Proposal
   readonly problems: readonly Problem[]
 }
 
 function tried(text: string, addition: Addition, inputs: Inputs): Tried {
   const { value: changes, problems } = addition.propose(inputs)
   if (changes === undefined) return { problems: problems ?? [] }
-  const read = readDesign(changeDocument(text, changes))
-  return read.value === undefined ? { problems: read.problems } : { changes, design: read.value, problems: [] }
+  const changed = changeDocument(text, changes)
+  const read = readDesign(changed)
+  if (read.value === undefined) return { problems: read.problems }
+  return { changes, proposed: { design: read.value, text: changed }, problems: [] }
 }
 
 function small(title: string): string {

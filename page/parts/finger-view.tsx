@@ -39,7 +39,7 @@ export function FingerView({ evaluation, text, sheetKey, picture, grasp }: Finge
     if (sheet === undefined || marked === undefined) return undefined
     return drawMarked({ design, posture, sheet, row: marked.split('.') })
   }, [design, posture, sheet, marked])
-  const proposed = useProposal()
+  const proposed = useProposal()?.design
   const more = useMemo(
     () => (sheet === undefined || proposed === undefined ? undefined : drawProposed({ design, posture, sheet, proposed })),
     [design, posture, sheet, proposed],

@@ -33,6 +33,21 @@ describe('what would be added', () => {
     },
   )
 
+  it.each([
+    ['rack point', 'mount', {}],
+    ['masked face', 'mount', { face: 'holes.mcp' }],
+    ['masked face', 'middle', { face: 'outline' }],
+    ['screw', undefined, { x: '1 mm', y: '-7 mm', pulls: '-90 deg' }],
+    ['grease point', undefined, {}],
+  ])('is drawn by a mark where it has no body: a %s of %s', (kind, about, inputs) => {
+    const changes =
+      additions(text, about)
+        .find((one) => one.kind === kind)
+        ?.propose(inputs).value ?? []
+    // SOURCE hand (one ring, one line or one outline each)
+    expect(shapes(drawn(read(changeDocument(text, changes))))).toBe(1)
+  })
+
   it('is nothing where the two designs are one', () => {
     expect(shapes(drawn(design))).toBe(0)
   })

@@ -1,6 +1,7 @@
 /** What a design has more than the one that is drawn, dashed over it: what an addition would look like before it is done. */
 import type { Design, Point, Posture } from '../../engine/index.ts'
 import { arrow } from './arrows.ts'
+import { proposedMarks } from './draw-proposed-marks.ts'
 import type { FingerSheet } from './layout-finger.ts'
 import { outlineOf } from './outline.ts'
 import { drawPads, drawPins, drawSprings, drawStops } from './pins.ts'
@@ -37,6 +38,7 @@ export function drawProposed(picture: ProposedPicture): Shape {
     drawPads({ ...scene, design: { ...proposed, parts: withNewPads(design, proposed) } }),
     newHoles(picture, posture),
     newLoads(picture, posture),
+    proposedMarks({ design, proposed, posture, view: sheet.view }),
   ]
   const attributes = {
     class: 'drawing proposed',

@@ -1,6 +1,11 @@
 /** Kinds of things that can be added to a design. */
 export type AdditionKind =
   | 'dimension'
+  | 'rack point'
+  | 'masked face'
+  | 'edge states'
+  | 'screw'
+  | 'grease point'
   | 'part'
   | 'link'
   | 'hole'
@@ -25,15 +30,15 @@ export interface SectionHead {
 export const sectionHeads: readonly SectionHead[] = [
   { id: 'design', title: 'The design', keys: ['title', 'note', 'tip', 'weight', 'generalTolerance'] },
   { id: 'dimensions', title: 'Dimensions', adds: ['dimension'] },
-  { id: 'parts', title: 'Parts', adds: ['hole', 'pad', 'part', 'link'] },
+  { id: 'parts', title: 'Parts', adds: ['hole', 'pad', 'rack point', 'masked face', 'edge states', 'part', 'link'] },
   { id: 'pins', title: 'Pins', adds: ['pin'] },
   { id: 'stops', title: 'Stops', adds: ['stop'] },
   { id: 'springs', title: 'Springs', adds: ['torsion spring', 'tension spring'] },
   { id: 'drive', title: 'Drive' },
   { id: 'release', title: 'Release' },
   { id: 'loadCases', title: 'Loads', adds: ['load case'] },
-  { id: 'screws', title: 'Screws' },
-  { id: 'grease', title: 'Grease' },
+  { id: 'screws', title: 'Screws', adds: ['screw'] },
+  { id: 'grease', title: 'Grease', adds: ['grease point'] },
   { id: 'use', title: 'Use', keys: ['use', 'givesWay', 'factors'] },
   { id: 'toggles', title: 'Toggles', adds: ['toggle'] },
   { id: 'requirements', title: 'Requirements', adds: ['requirement'] },

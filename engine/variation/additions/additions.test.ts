@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Design } from '../../design/design.ts'
 import { changeDocument } from '../../design/edit/change-document.ts'
 import { exampleText, exampleTexts } from '../../design/edit/test-support/example-texts.ts'
 import { readDesign } from '../../design/read-design.ts'
@@ -116,6 +117,41 @@ describe('what is added to heron', () => {
     const spring = readDesign(text).value!.springs.at(-1)!
     // SOURCE hand (38.670 − 6/3 = 36.670)
     expect(spring.kind === 'tension' && spring.freeLength_mm).toBeCloseTo(Math.hypot(45.13 - 6.47, 4.33 - 3.43) - 2, 3)
+  })
+
+  it.each([
+    // SOURCE hand (the longest side of the mount runs from 9, 7.5 to −14, 9)
+    ['rack point', 'mount', {}, ({ parts: [mount] }: Design) => mount.racks?.at(-1), { x_mm: -2.5, y_mm: 8.25 }],
+    ['masked face', 'mount', { face: 'holes.base' }, ({ parts: [mount] }: Design) => mount.masked, ['threads', 'holes.base']],
+    ['masked face', 'distal', {}, ({ parts }: Design) => parts[3].masked, ['holes']],
+    ['screw', undefined, { in: 'middle' }, ({ screws = [] }: Design) => screws.at(-1)?.thread.name, 'M2.5'],
+    [
+      'screw',
+      undefined,
+      { x: '1 mm', y: '9 mm', pulls: '-90 deg' },
+      ({ screws = [] }: Design) => screws.at(-1)?.holdsMount?.at.y_mm,
+      9,
+    ],
+    ['grease point', undefined, { on: 'stop shelf' }, ({ grease = [] }: Design) => grease.at(-1)?.stops, [0]],
+  ] as const)('a %s, where it is told to be: %s %j', (kind, about, inputs, found, expected) => {
+    const addition = additions(heron, about).find((one) => one.kind === kind)
+    const changes = addition?.propose(inputs).value ?? []
+    expect(found(readDesign(changeDocument(heron, changes)).value!)).toEqual(expected)
+  })
+
+  it('edge states go to a part that has none, and what is masked, racked or edged is asked of the part that is meant', () => {
+    expect(additions(heron).map(({ kind }) => kind)).not.toContain('edge states')
+    const { outsideEdges: _, outsideEdgesFrom: __, ...bare } = JSON.parse(heron).parts.topLink
+    const text = JSON.stringify({ ...JSON.parse(heron), parts: { ...JSON.parse(heron).parts, topLink: bare } })
+    const kinds = additions(text, 'topLink').map(({ kind }) => kind)
+    // SOURCE hand (the link is not coated)
+    expect(['edge states', 'rack point', 'masked face'].map((kind) => kinds.includes(kind as never))).toEqual([
+      true,
+      false,
+      false,
+    ])
+    const link = readDesign(added(text, 'edge states', { insideEdges: '' })).value!.parts[5]
+    expect([link.outsideEdges, link.insideEdges]).toEqual([{ from_mm: -0.1, to_mm: -0.3 }, undefined])
   })
 
   it('a requirement of a yes-or-no figure asks for yes or no', () => {

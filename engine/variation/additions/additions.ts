@@ -5,12 +5,16 @@ import type { Problem } from '../../design/problem.ts'
 import { quoted } from '../../numbers/quote.ts'
 import type { Addition } from './addition.ts'
 import { type Ground, groundOf } from './ground.ts'
+import { newEdgeStates } from './new-edge-states.ts'
+import { newGrease } from './new-grease.ts'
 import { newLink } from './new-link.ts'
 import { newLoadCase } from './new-load-case.ts'
+import { newMask, newRack } from './new-on-coating.ts'
 import { newDimension, newHole, newPad } from './new-on-part.ts'
 import { newPart } from './new-part.ts'
 import { newPin } from './new-pin.ts'
 import { newRequirement } from './new-requirement.ts'
+import { newScrew } from './new-screw.ts'
 import { newTensionSpring, newTorsionSpring } from './new-spring.ts'
 import { newStop } from './new-stop.ts'
 import { newToggle } from './new-toggle.ts'
@@ -28,15 +32,21 @@ const kinds = [
   newToggle,
   newRequirement,
   newDimension,
+  newRack,
+  newMask,
+  newEdgeStates,
+  newScrew,
+  newGrease,
 ] as const
 
 /**
  * What can be added to a document. Whether the finger still moves as one is said by its evaluation and is no reason to refuse.
  *
+ * @param about id of the part that is asked about, for what is added to a part; any will do where it is left out
  * @returns one of each kind for which the design has what it takes; none while the document has problems
  */
-export function additions(text: string): readonly Addition[] {
-  const ground = groundOf(text)
+export function additions(text: string, about?: string): readonly Addition[] {
+  const ground = groundOf(text, about)
   if (!ground) return []
   return kinds.flatMap((make) => {
     const addition = make(ground)

@@ -14,6 +14,8 @@ export interface Ground {
   readonly design: Design
   /** Three numbers a part; assembled where the finger can be, else as it stands in the document. */
   readonly posture: Float64Array
+  /** The part that is asked about; absent where any will do. */
+  readonly about?: string
 }
 
 /** A hole of the design by its name in the document, `part.hole`. */
@@ -27,13 +29,13 @@ export interface NamedHole {
   readonly pin?: number
 }
 
-/** Undefined while the document has problems: nothing can be placed on it. */
-export function groundOf(text: string): Ground | undefined {
+/** Undefined while the document has problems: nothing can be placed on it. @param about id of a part */
+export function groundOf(text: string, about?: string): Ground | undefined {
   const design = readDesign(text).value
   if (!design) return undefined
   const mechanism = mechanismOf(design)
   const assembled = mechanism.columns_count === mechanism.rows_count + 1 ? assemble(mechanism).posture : undefined
-  return { desk: deskOf(text), design, posture: assembled ?? drawnPosture(design) }
+  return { desk: deskOf(text), design, posture: assembled ?? drawnPosture(design), ...(about !== undefined && { about }) }
 }
 
 /** All holes, in the order of the parts. */

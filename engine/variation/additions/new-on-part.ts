@@ -25,7 +25,7 @@ const partIds = ({ design }: Ground): readonly string[] => design.parts.map(({ i
 /** A hole in a part. */
 export function newHole(ground: Ground): Addition {
   const asks = [
-    askChoice('part', partIds(ground)),
+    askChoice('part', partIds(ground), { typed: ground.about ?? partIds(ground)[0] }),
     askName(freeNameOnParts(ground, 'newHole')),
     askQuantity('x', 'length', { typed: '0 mm' }),
     askQuantity('y', 'length', { typed: '0 mm' }),
@@ -41,7 +41,7 @@ export function newHole(ground: Ground): Addition {
 /** A point of a part that touches the world. */
 export function newPad(ground: Ground): Addition {
   const asks = [
-    askChoice('part', partIds(ground), { typed: partIds(ground).at(-1) ?? '' }),
+    askChoice('part', partIds(ground), { typed: ground.about ?? partIds(ground).at(-1) ?? '' }),
     askName(freeNameOnParts(ground, 'newPad')),
     askQuantity('x', 'length', { typed: '10 mm' }),
     askQuantity('y', 'length', { typed: '-5 mm' }),
