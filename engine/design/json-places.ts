@@ -52,23 +52,23 @@ export function standAt(whole: Stand, place: Place): Stand | undefined {
   return place.reduce<Stand | undefined>((stand, step) => stand?.inner.get(step), whole)
 }
 
-/** Lines, from 1, of all places of a text that `readJson` could read, each by its steps with points between. */
+/** Lines, from 1, of all places of a text that `readJson` could read, each by its steps with points between; of a doubled key the first. */
 export function linesOf(text: string): ReadonlyMap<string, number> {
   const lines = new Map<string, number>()
-  let counted = { to: 0, line: 1 }
-  const lineOf = (at: number): number => {
-    let { to, line } = counted
-    for (; to < at; to++) if (text[to] === '\n') line++
-    counted = { to, line }
-    return line
-  }
-  const note = ({ inner }: Stand, place: string): void => {
-    for (const [step, stand] of inner) {
-      const here = place === '' ? String(step) : `${place}.${step}`
-      lines.set(here, lineOf(stand.keyAt))
-      note(stand, here)
-    }
-  }
-  note(standsIn(text), '')
+  const open: string[] = []
+  let line = 1
+  let countedTo = 0
+  watchJson(text, {
+    begins: ({ step, keyAt }) => {
+      const owner = open.at(-1)
+      const here = owner === undefined || owner === '' ? String(step ?? '') : `${owner}.${step}`
+      for (; countedTo < keyAt; countedTo++) if (text.charCodeAt(countedTo) === LINE_FEED) line++
+      if (step !== undefined && !lines.has(here)) lines.set(here, line)
+      open.push(here)
+    },
+    ends: () => open.pop(),
+  })
   return lines
 }
+
+const LINE_FEED = 10

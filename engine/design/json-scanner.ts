@@ -23,6 +23,15 @@ const escapes: ReadonlyMap<string, string> = new Map([
   ['t', '\t'],
 ])
 
+const [TAB, LINE_FEED, CARRIAGE_RETURN, SPACE, QUOTE, BACKSLASH] = Array.from('\t\n\r "\\', (character) =>
+  character.charCodeAt(0),
+)
+
+/** The blanks of JSON; no code, at the end of the text, is none. */
+function isBlank(code: number): boolean {
+  return code === SPACE || code === LINE_FEED || code === CARRIAGE_RETURN || code === TAB
+}
+
 /** A place in a JSON text, moved on over blanks, signs, texts and numbers. */
 export class Scanner {
   at = 0
@@ -57,7 +66,7 @@ export class Scanner {
   }
 
   skipBlanks(): void {
-    while (!this.isEnd() && ' \t\n\r'.includes(this.text[this.at])) this.at++
+    while (isBlank(this.text.charCodeAt(this.at))) this.at++
   }
 
   /** Whether the next character after blanks is this one; the scanner then stands before it. */
@@ -90,10 +99,10 @@ export class Scanner {
     this.at++
     let decoded = ''
     let from = this.at
-    while (this.text[this.at] !== '"') {
+    for (let code = this.text.charCodeAt(this.at); code !== QUOTE; code = this.text.charCodeAt(this.at)) {
       if (this.isEnd()) this.refuse('closing quotation marks')
-      if (this.text.charCodeAt(this.at) < 0x20) this.refuse('closing quotation marks before the end of the line')
-      if (this.text[this.at] === '\\') {
+      if (code < SPACE) this.refuse('closing quotation marks before the end of the line')
+      if (code === BACKSLASH) {
         decoded += this.text.slice(from, this.at) + this.escape()
         from = this.at
       } else this.at++

@@ -68,11 +68,11 @@ class Reader {
     return value
   }
 
-  /** @param keyed key of the value, or its place in a list, and where that stands */
-  private watched(keyed?: { readonly step: string | number; readonly keyAt: number }): Json {
+  /** @param step key of the value, or its place in a list, and where that stands; neither for the whole of the file */
+  private watched(step?: string | number, keyAt?: number): Json {
     this.scanner.skipBlanks()
     const { at } = this.scanner
-    this.watcher?.begins({ keyAt: at, ...keyed, at })
+    this.watcher?.begins({ ...(step !== undefined && { step }), keyAt: keyAt ?? at, at })
     const value = this.value()
     this.watcher?.ends(this.scanner.at)
     return value
@@ -80,24 +80,23 @@ class Reader {
 
   private value(): Json {
     if (++this.values > limits.values) this.scanner.refuse(`at most ${limits.values} values`)
-    if (this.scanner.isNext('{')) return this.nested(() => this.object())
-    if (this.scanner.isNext('[')) return this.nested(() => this.list())
     if (this.scanner.isNext('"')) return this.scanner.string()
+    if (this.scanner.isNext('{')) return this.nested('object')
+    if (this.scanner.isNext('[')) return this.nested('list')
     for (const [word, value] of words) if (this.scanner.takesWord(word)) return value
     return this.scanner.number()
   }
 
-  private nested<T>(read: () => T): T {
+  private nested(kind: 'object' | 'list'): Json {
     if (++this.depth > limits.nesting) this.scanner.refuse(`at most ${limits.nesting} objects and lists inside one another`)
     this.scanner.at++
-    const value = read()
+    const value = kind === 'object' ? this.object() : this.list()
     this.depth--
     return value
   }
 
   private object(): Json {
     const value: { [key: string]: Json } = {}
-    const keys = new Set<string>()
     if (this.scanner.isNext('}')) {
       this.scanner.at++
       return value
@@ -110,18 +109,18 @@ class Reader {
       const key = this.scanner.string()
       this.scanner.take(':', 'a colon after the key')
       this.place.push(key)
-      const isAllowed = this.isKeyAllowed(key, keys, keyAt)
-      const inner = this.watched({ step: key, keyAt })
+      const isAllowed = this.isKeyAllowed(key, value, keyAt)
+      const inner = this.watched(key, keyAt)
       if (isAllowed) value[key] = inner
       this.place.pop()
     } while (this.isMoreBefore('}'))
     return value
   }
 
-  private isKeyAllowed(key: string, keys: Set<string>, keyAt: number): boolean {
+  /** @param read what stands before the key in its object */
+  private isKeyAllowed(key: string, read: object, keyAt: number): boolean {
     const isForbidden = forbiddenKeys.has(key)
-    const isTwice = keys.has(key)
-    keys.add(key)
+    const isTwice = Object.hasOwn(read, key)
     if ((isForbidden || isTwice) && this.problems.length < limits.problems) {
       const place = this.place.join('.')
       const line = this.scanner.lineOf(keyAt)
@@ -151,7 +150,7 @@ class Reader {
     do {
       if (this.scanner.isNext(']')) this.scanner.refuse('a value', 'Delete the comma before it.')
       this.place.push(values.length)
-      values.push(this.watched({ step: values.length, keyAt: this.scanner.at }))
+      values.push(this.watched(values.length, this.scanner.at))
       this.place.pop()
     } while (this.isMoreBefore(']'))
     return values

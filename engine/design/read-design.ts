@@ -97,9 +97,10 @@ function refusedText(text: string): Problem | undefined {
   return undefined
 }
 
-/** Bytes of the text in UTF-8: 1 to 3 for a code unit, 4 for a surrogate pair. */
+/** Bytes of the text in UTF-8, 1 to 3 for a code unit and 4 for a surrogate pair; its code units where that says enough about the limit. */
 function utf8Bytes(text: string): number {
-  if (text.length > limits.fileBytes) return text.length
+  // No text of a third of them needs counting.
+  if (text.length > limits.fileBytes || 3 * text.length <= limits.fileBytes) return text.length
   let bytes = 0
   for (let index = 0; index < text.length; index++) {
     const code = text.charCodeAt(index)
