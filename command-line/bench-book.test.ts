@@ -158,6 +158,8 @@ describe('what is entered at the bench beside readings', () => {
     const told = (await run('serial', 'heron', 'B-001')).output.replaceAll(/\s+/g, ' ')
     expect(told).toContain('corrects decision 1: bent as well')
     expect(told).toContain('Signed off. First article: looked through. As judged then: Set B-001')
+    expect((await run('lot', 'heron', '--lot', 'L7')).output).toContain('topLinkLength')
+    expect((await run('lot', 'heron', '--lot', 'L9')).errors).toContain('no such lot')
   })
 
   it('a certificate and a calibration are corrected, and both stay in the book', async () => {

@@ -1,4 +1,4 @@
-import { type Command, Option } from 'commander'
+import type { Command } from 'commander'
 import { type Begun, correctable, WHO } from './bench-command.ts'
 import { addBenchEntries } from './bench-entries.ts'
 import { enterGauge, type GaugeAsked, listGauges } from './bench-gauge.ts'
@@ -7,6 +7,7 @@ import { beginLot, exportReadings, listLots } from './bench-lots.ts'
 import { showSerial } from './bench-serial.ts'
 import { STORE } from './option-words.ts'
 import type { Ends } from './store-commands.ts'
+import { COLUMNS, withColumns } from './table-columns.ts'
 
 const NAME = 'name of a design in the store'
 
@@ -18,8 +19,8 @@ type Gauged = Omit<GaugeAsked, 'name' | 'gauge'>
 type Import = StoreOption & Omit<ReadingsAsked, 'name' | 'lot' | 'path'>
 
 const TABLE = `
-The table is CSV with commas, semicolons or tabs; docs/readings-file.md tells its columns. Columns are guessed from their headings, and what was
-guessed is told; --column says otherwise. All readings are kept, or none.
+The table is CSV with commas, semicolons or tabs. All readings are kept, or none.
+${COLUMNS}
 
 Examples
   fingerwright import-readings heron L7 box.csv --who K1 --look
@@ -57,12 +58,12 @@ function addLots(command: Begun, { terminal, end }: Ends): void {
 }
 
 function addReadings(command: Begun, { terminal, end }: Ends): void {
-  command('import-readings', 'bring readings of a lot from a table into the bench book')
-    .argument('<LOT>', 'lot that was begun')
-    .argument('<FILE.csv>', 'table of readings')
-    .requiredOption('--who <WHO>', WHO)
-    .option('--column <WHAT=HEADING>', 'which column is what; give it again for another', gathered)
-    .addOption(new Option('--decimal <SIGN>', 'sign of the decimals').choices(['point', 'comma']))
+  withColumns(
+    command('import-readings', 'bring readings of a lot from a table into the bench book')
+      .argument('<LOT>', 'lot that was begun')
+      .argument('<FILE.csv>', 'table of readings')
+      .requiredOption('--who <WHO>', WHO),
+  )
     .option('--as-read', 'readings far outside of their limits were read so')
     .option('--look', 'say what would be kept, and keep nothing')
     .addHelpText('after', TABLE)
@@ -79,5 +80,3 @@ function addReadings(command: Begun, { terminal, end }: Ends): void {
       end(await showSerial({ name, serial }, { store, terminal })),
     )
 }
-
-const gathered = (typed: string, before: readonly string[] = []): readonly string[] => [...before, typed]

@@ -1,11 +1,11 @@
 import type { Command } from 'commander'
-import { gaugeStudy, inspectionPlan, readVariation } from '../engine/index.ts'
-import { type LotRow, lotRows, readReadings, readStudy, studiedLots, studyRows, studySentence } from '../report/index.ts'
-import { documentText } from '../server/index.ts'
+import { gaugeStudy } from '../engine/index.ts'
+import { type LotRow, lotRows, readStudy, studiedLots, studyRows, studySentence } from '../report/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
-import { type DesignNamed, findDesign } from './find-design.ts'
+import type { DesignNamed } from './find-design.ts'
+import { measuredSets, type SetsTyped, withSets } from './measured-sets.ts'
 import { readTable } from './read-table.ts'
 import { refusalText } from './refusal-text.ts'
 import type { Ends } from './store-commands.ts'
@@ -16,8 +16,8 @@ const right = (text: string): Cell => ({ text, side: 'right' })
 
 /** Adds what a lot says of its process, and what a gauge study says of the gauge. */
 export function addLotStudies(program: Command, { terminal, end }: Ends): void {
-  designCommand(program, { name: 'lot', asks: 'what do the readings of a lot say of the process that made it?' })
-    .requiredOption('--readings <FILE.csv>', 'readings as for check, sets in the order of their making')
+  const lots = designCommand(program, { name: 'lot', asks: 'what do the readings of a lot say of the process that made it?' })
+  withSets(lots, 'readings as for check, sets in the order of their making')
     .option('--json', 'print one JSON document instead of text')
     .action(async (path: string, options: LotOptions) => end(await lot({ path, ...options }, terminal)))
   program
@@ -29,22 +29,14 @@ export function addLotStudies(program: Command, { terminal, end }: Ends): void {
     .action(async (path: string, options: GaugeOptions) => end(await gauge(path, options, terminal)))
 }
 
-interface LotOptions extends Omit<DesignNamed, 'path'> {
-  readonly readings: string
+interface LotOptions extends Omit<DesignNamed, 'path'>, SetsTyped {
   readonly json?: boolean
 }
 
-async function lot({ readings, json, ...named }: LotOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
-  const file = await findDesign(named, terminal)
-  const text = documentText(file.bytes)
-  const read = text.problems === undefined ? readVariation(text.value, file.name) : text
-  const sets = read.value && readReadings(await readTable(readings), inspectionPlan(read.value))
-  if (read.problems !== undefined || sets?.sets === undefined) {
-    const problems = read.problems ?? (sets && 'problems' in sets ? sets.problems : [])
-    terminal.writeError(refusalText(read.problems ? file.shown : readings, problems))
-    return exitStatus.refused
-  }
-  const lots = studiedLots(sets.sets)
+async function lot({ json, ...named }: LotOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
+  const measured = await measuredSets(named, terminal)
+  if (measured === undefined) return exitStatus.refused
+  const lots = studiedLots(measured.sets)
   terminal.write(json === true ? `${JSON.stringify(lots, null, 2)}\n` : `${lotLines(lotRows(lots)).join('\n')}\n`)
   return exitStatus.met
 }

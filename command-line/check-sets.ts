@@ -64,12 +64,14 @@ interface Written {
   readonly variation: Variation
   readonly weighed: WeighedPlan
   readonly sets: readonly JudgedSet[]
+  /** What was decided and signed off, by serial number. */
+  readonly papers: ReadonlyMap<string, readonly string[]>
 }
 
 /** Writes numbered drawings and first-article sheets. @returns what was written. @throws WrongUse when it cannot be */
 export async function writeSheets(
   folder: string,
-  { variation: { design }, weighed: { plan, matters }, sets }: Written,
+  { variation: { design }, weighed: { plan, matters }, sets, papers }: Written,
 ): Promise<string> {
   const drawings = design.parts.flatMap((part) => {
     const text = balloonFile(part, plan)
@@ -77,7 +79,11 @@ export async function writeSheets(
   })
   const sheets = sets.map(({ set, spread, decisions }) => ({
     name: `first-article-${set.serial.replaceAll(/[^\p{L}\p{N}._-]/gu, '_')}.html`,
-    text: firstArticleFile({ design, plan, matters, set, ...(spread && { spread }), consequences: decisions }),
+    text: firstArticleFile({
+      ...{ design, plan, matters, set, consequences: decisions },
+      ...(spread && { spread }),
+      ...(papers.has(set.serial) && { papers: papers.get(set.serial) ?? [] }),
+    }),
   }))
   try {
     await mkdir(folder, { recursive: true })

@@ -49,6 +49,22 @@ describe('check', () => {
     await expect(tryCommand(['check', lightPath, '--readings', path, '--samples', 'x'])).resolves.toMatchObject({ status: 64 })
   })
 
+  it('judges a lot of the bench book, and its sheets carry what was decided', async () => {
+    const [out, store] = [join(folder, 'kept'), join(folder, 'store')]
+    const run = (...words: readonly string[]) => tryCommand([...words, '--store', store])
+    const K1 = ['--who', 'K1']
+    await run('keep', lightPath, '--why', 'as drawn', ...K1)
+    await run('begin-lot', 'toggle', 'L1', '--revision', '1', ...K1)
+    await run('import-readings', 'toggle', 'L1', readings(`Teil;Merkmal;Wert\nA-1;1;5,05\n`), '--column', 'serial=Teil', ...K1)
+    await run('decide', 'toggle', 'A-1', '1', '--decision', 'use as is', '--why', 'it fits', ...K1)
+    expect((await run('check', 'toggle', '--lot', 'L1', '--out', out)).output).toContain('Set A-1: 1 reading is outside')
+    expect(readFileSync(join(out, 'first-article-A-1.html'), 'utf8')).toContain('Decided: use as is, because it fits (K1,')
+    expect(await run('check', 'toggle', '--lot', 'L9')).toMatchObject({
+      status: 64,
+      errors: expect.stringContaining('no such lot'),
+    })
+  })
+
   it('judges each set as it was measured: one that is out of tolerance may do, one that is within may not', async () => {
     // The top link of A is 3 µm too long and does no harm; that of B is 0.1 mm too long, and the play may run it through dead centre.
     const path = readings(
@@ -58,7 +74,7 @@ describe('check', () => {
     const [a, b] = output.split(/^(?=Set )/m)
     expect(a.replaceAll('\n', ' ')).toMatch(/Set A: 1 reading is outside of them.*it lets go/)
     expect(b.replaceAll('\n', ' ')).toMatch(/Set B: .*do not settle under this load/)
-    expect(errors).toContain('note is passed over')
+    expect(errors).toContain('nothing is taken from the column note')
     expect(status).not.toBe(0)
   })
 

@@ -1,19 +1,16 @@
 import type { Command } from 'commander'
-import { type Characteristic, inspectionPlan, type Problem, readVariation, type Variation } from '../engine/index.ts'
-import { checkAsks, readReadings } from '../report/index.ts'
-import { documentText } from '../server/index.ts'
+import { checkAsks } from '../report/index.ts'
 import { countedWords, type JudgedSet, judgedSets, weighedPlan, writeSheets } from './check-sets.ts'
 import { planDocument, planText, setDocument, setText } from './check-text.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus, statusOf } from './exit-status.ts'
-import { type DesignNamed, findDesign } from './find-design.ts'
-import { readTable } from './read-table.ts'
-import { refusalText } from './refusal-text.ts'
+import type { DesignNamed } from './find-design.ts'
+import { measuredSets, type Planned, planned, type SetsTyped, withSets } from './measured-sets.ts'
 import type { Ends } from './store-commands.ts'
+import { COLUMNS } from './table-columns.ts'
 import type { Terminal } from './terminal.ts'
 
-interface CheckOptions extends Omit<DesignNamed, 'path'> {
-  readonly readings?: string
+interface CheckOptions extends Omit<DesignNamed, 'path'>, SetsTyped {
   readonly json?: boolean
   readonly samples?: string
   readonly out?: string
@@ -29,15 +26,16 @@ of comma-separated values, its first row the heading:
   A-001,3,,6.472,3.429,0.002         a position, measured in the frame of its part
   A-001,25,2.971,,,0.001,before coating
 
-A characteristic is named by its number in the plan or by its place in the design.
+A characteristic is named by its number in the plan or by its place in the design. ${COLUMNS}
 
-Example
-  fingerwright check designs/heron.json --readings lot-7.csv`
+Examples
+  fingerwright check designs/heron.json --readings lot-7.csv
+  fingerwright check heron --lot L7 --out sheets`
 
 /** Adds the question Check: the inspection plan, and what measured sets will do. */
 export function addCheck(program: Command, { terminal, end }: Ends): void {
-  designCommand(program, { name: 'check', asks: checkAsks.charAt(0).toLowerCase() + checkAsks.slice(1) })
-    .option('--readings <FILE.csv>', 'what was measured: every set is judged as it was measured')
+  const checks = designCommand(program, { name: 'check', asks: checkAsks.charAt(0).toLowerCase() + checkAsks.slice(1) })
+  withSets(checks, 'what was measured: every set is judged as it was measured')
     .option('--samples <N>', 'ways that are counted for the yield of each set; none when it is left out')
     .option('--out <FOLDER>', 'write drawings with the numbers of the plan, and a first-article sheet of every set that was read')
     .option('--json', 'print one JSON document instead of text')
@@ -51,23 +49,19 @@ export function addCheck(program: Command, { terminal, end }: Ends): void {
  * @returns the worst status of all sets; that of a plan is 0
  * @throws WrongUse when a file cannot be opened
  */
-async function check(
-  { readings, json, samples, out, ...named }: CheckOptions & DesignNamed,
-  terminal: Terminal,
-): Promise<ExitStatus> {
-  const file = await findDesign(named, terminal)
-  const text = documentText(file.bytes)
-  const read = text.problems === undefined ? readVariation(text.value, file.name) : text
-  if (read.problems !== undefined) return refused(file.shown, read.problems, terminal)
-  const variation = read.value
-  const plan = inspectionPlan(variation)
-  if (readings === undefined) return printPlan({ variation, plan, json, out }, terminal)
-  const sets = readReadings(await readTable(readings), plan)
-  if (sets.sets === undefined) return refused(readings, sets.problems, terminal)
-  for (const name of sets.passedOver) terminal.writeError(`${readings}: the column ${name} is passed over\n`)
-  const judged = judgedSets({ variation, plan, samples: countedWords(samples) }, sets.sets)
-  if (out !== undefined)
-    terminal.writeError(await writeSheets(out, { variation, weighed: weighedPlan(variation, plan), sets: judged }))
+async function check({ json, samples, out, ...named }: CheckOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
+  if (named.readings === undefined && named.lot === undefined) {
+    const about = await planned(named, terminal)
+    return about === undefined ? exitStatus.refused : printPlan({ ...about, json, out }, terminal)
+  }
+  const measured = await measuredSets(named, terminal)
+  if (measured === undefined) return exitStatus.refused
+  const { variation, plan, sets, papers } = measured
+  const judged = judgedSets({ variation, plan, samples: countedWords(samples) }, sets)
+  if (out !== undefined) {
+    const weighed = weighedPlan(variation, plan)
+    terminal.writeError(await writeSheets(out, { variation, weighed, sets: judged, papers }))
+  }
   terminal.write(
     json === true
       ? `${JSON.stringify(judged.map(setDocument), null, 2)}\n`
@@ -76,25 +70,18 @@ async function check(
   return worstOf(judged)
 }
 
-interface Planned {
-  readonly variation: Variation
-  readonly plan: readonly Characteristic[]
+interface PlanAsked extends Planned {
   readonly json: boolean | undefined
   readonly out: string | undefined
 }
 
-async function printPlan({ variation, plan, json, out }: Planned, terminal: Terminal): Promise<ExitStatus> {
+async function printPlan({ variation, plan, json, out }: PlanAsked, terminal: Terminal): Promise<ExitStatus> {
   const weighed = weighedPlan(variation, plan)
-  if (out !== undefined) terminal.writeError(await writeSheets(out, { variation, weighed, sets: [] }))
+  if (out !== undefined) terminal.writeError(await writeSheets(out, { variation, weighed, sets: [], papers: new Map() }))
   terminal.write(
     json === true ? `${JSON.stringify(planDocument(variation, weighed), null, 2)}\n` : planText(variation, weighed, terminal),
   )
   return exitStatus.met
-}
-
-function refused(shown: string, problems: readonly Problem[], terminal: Terminal): ExitStatus {
-  terminal.writeError(refusalText(shown, problems))
-  return exitStatus.refused
 }
 
 function worstOf(judged: readonly JudgedSet[]): ExitStatus {

@@ -71,6 +71,7 @@ export {
 } from './checking/plan-rows.ts'
 export { readBenchTests } from './checking/read-bench-tests.ts'
 export { type ReadReadings, type ReadSet, readReadings } from './checking/read-readings.ts'
+export { type ReadAs, readAs, readAsLines, readSets, type SaidOfTable } from './checking/read-sets.ts'
 export { type NamedStudy, readStudy, readTolerance } from './checking/read-study.ts'
 export { readingsFile, type TypedFound } from './checking/readings-file.ts'
 export { type SerialSheet, serialSheet } from './checking/serial-sheet.ts'

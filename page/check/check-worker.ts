@@ -15,9 +15,11 @@ import {
   type KeptFound,
   type KeptPapers,
   paperLines,
+  type ReadAs,
   type ReadReadings,
   type ReadSet,
-  readReadings,
+  readAsLines,
+  readSets,
   standingFound,
 } from '../../report/index.ts'
 import type { KeptDecision } from './bench/bench.ts'
@@ -57,15 +59,16 @@ function* judgedReadings({ opened: about, from }: CheckAsked): Generator<CheckTo
   const variation = readVariation(about.text)
   if (variation.value === undefined) return yield { opened: { ...about, problems: variation.problems }, isAll: true }
   const plan = inspectionPlan(variation.value)
-  const read = 'bytes' in from ? readRows(from.bytes, plan) : keptSets(from.kept, plan)
+  const read: ReadSome = 'bytes' in from ? readRows(from.bytes, plan) : keptSets(from.kept, plan)
   if (read.sets === undefined) return yield { opened: { ...about, problems: read.problems }, isAll: true }
+  const takenAs = read.as === undefined ? [] : readAsLines(read.as)
   const sets: PageSet[] = read.sets.map(({ serial, readings }) => ({
     serial,
     ...judgeMeasured(variation.value, plan, readings),
     decisions: consequences(variation.value, plan, readings),
     ...papersOf(from, serial),
   }))
-  const opened = (): OpenedReadings => ({ ...about, sets: [...sets], passedOver: read.passedOver })
+  const opened = (): OpenedReadings => ({ ...about, sets: [...sets], passedOver: read.passedOver, takenAs })
   yield { opened: opened(), isAll: false }
   for (const [index, set] of sets.entries()) {
     const spread = measuredSpread(variation.value, set.readings, { seed: SEED, samples: SAMPLES })
@@ -80,9 +83,12 @@ function papersOf(from: CheckAsked['from'], serial: string): Pick<PageSet, 'pape
   return { papers: paperLines(kept), decided: kept.decisions.filter(({ correctedBy }) => correctedBy === undefined) }
 }
 
-function readRows(bytes: Uint8Array, plan: readonly Characteristic[]): ReadReadings {
+/** What was read; of a table also how. */
+type ReadSome = ReadReadings & { readonly as?: ReadAs }
+
+function readRows(bytes: Uint8Array, plan: readonly Characteristic[]): ReadSome {
   const rows = fileRows(bytes)
-  return rows.problems === undefined ? readReadings(rows.value, plan) : { problems: rows.problems }
+  return rows.problems === undefined ? readSets({ rows: rows.value, plan }) : { problems: rows.problems }
 }
 
 /** What stands of every serial number; one of which nothing was read has no set. */

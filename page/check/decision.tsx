@@ -22,7 +22,9 @@ interface Deciding {
 /** A reading that is out of its limits: what each decision comes to, and at the bench which one is taken and why. */
 export function Decision({ consequence, serial, bench, decided }: Deciding) {
   const units = useUnits()
-  const [said, setSaid] = useState('')
+  // What was just decided is told until the set is judged anew: then it stands there.
+  const [just, setJust] = useState<{ readonly words: string; readonly after: number | undefined }>()
+  const said = just !== undefined && just.after === decided?.id ? just.words : ''
   const { characteristic } = consequence.reading
   const [{ words }] = planRows([characteristic])
   const outcomes = outcomeRows(consequence, units)
@@ -36,7 +38,10 @@ export function Decision({ consequence, serial, bench, decided }: Deciding) {
     read: (typed) => readDecisionEntry(typed, { serial, characteristic: characteristic.id, outcomes }),
     keep: async (entry) => {
       if (bench !== undefined) await keepEntry(bench.design, entry)
-      setSaid(`Decided: ${entry.decision}. It stands with what was calculated on the page of ${serial}.`)
+      setJust({
+        words: `Decided: ${entry.decision}. It stands with what was calculated on the page of ${serial}.`,
+        after: decided?.id,
+      })
       return ''
     },
   }

@@ -40,12 +40,13 @@ function Opened({ opened, text }: { readonly opened: OpenedReadings; readonly te
 
 /** What is to be known of what the sets were judged against. */
 function groundOf(opened: Extract<OpenedReadings, { readonly sets: object }>, text: string): readonly string[] {
-  const { bench, passedOver } = opened
+  const { bench, passedOver, takenAs } = opened
   return [
     ...(bench === undefined ? [] : [`Judged by revision ${bench.revision}, to which lot ${bench.lot} was made.`]),
     ...(bench === undefined && opened.text !== text
       ? ['The design has changed since these sets were judged: open the file again.']
       : []),
+    ...takenAs,
     ...(passedOver.length === 0 ? [] : [`Passed over: the columns ${passedOver.join(', ')}.`]),
   ]
 }

@@ -46,7 +46,7 @@ export const LotSection = memo(function LotSection({ sets }: { readonly sets: re
               <td className={styles.pair}>{`${row.mean}\n${row.deviation}`}</td>
               <td className={styles.pair}>{`${row.cp}\n${row.cpk}`}</td>
               <td className={styles.pair}>{`${row.pp}\n${row.ppk}`}</td>
-              <td>{row.interval}</td>
+              <td className={styles.pair}>{row.interval.replace(' to ', ' to\n')}</td>
             </tr>
           ))}
         </tbody>

@@ -32,7 +32,10 @@ export interface OpenedFrom {
 
 /** Readings that were opened: every set judged, or why nothing was. */
 export type OpenedReadings = OpenedFrom &
-  ({ readonly sets: readonly PageSet[]; readonly passedOver: readonly string[] } | { readonly problems: readonly Problem[] })
+  (
+    | { readonly sets: readonly PageSet[]; readonly passedOver: readonly string[]; readonly takenAs: readonly string[] }
+    | { readonly problems: readonly Problem[] }
+  )
 
 /** What the page last read; absent before the first. */
 export const readingsNow = sharedState<OpenedReadings | undefined>(undefined)

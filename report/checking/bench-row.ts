@@ -76,7 +76,8 @@ export function readBenchRow(typed: TypedRow, against: ReadAgainst): ReadRow {
   }
 }
 
-function twoUnits({ row, cells }: TypedRow): Problem {
+/** A unit in its own column that is not the one beside the number. */
+export function twoUnits({ row, cells }: Omit<TypedRow, 'decimal'>): Problem {
   const found = `${cells.unit}, beside ${[cells.found, cells.x, cells.y].filter((typed) => typed !== '').join(', ')}`
   return { code: 'wrong value', place: `row ${row}, unit`, found, needed: 'one unit, beside the number or in its own column' }
 }
@@ -116,7 +117,8 @@ function isDay(typed: string): boolean {
 const gaugesNeeded = (gauges: readonly GaugeUncertainty[]): string =>
   gauges.length === 0 ? 'nothing: no gauge is entered yet' : `one of ${gauges.map(({ gauge }) => gauge).join(', ')}`
 
-function withPoints(cells: BenchCells, decimal: TypedRow['decimal']): BenchCells {
+/** Decimals with points. */
+export function withPoints(cells: BenchCells, decimal: TypedRow['decimal']): BenchCells {
   if (decimal === 'point') return cells
   const pointed = (typed: string): string => typed.replaceAll(/(\d),(\d)/g, '$1.$2')
   return {

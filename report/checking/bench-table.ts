@@ -57,9 +57,11 @@ function atMost(problems: readonly Problem[]): readonly Problem[] {
   return [...problems.slice(0, limits.problems), told]
 }
 
-type Columns = ReadonlyMap<BenchColumn, number>
+/** Which column stands where. */
+export type Columns = ReadonlyMap<BenchColumn, number>
 
-function columnsOf({ rows, named = ownNames }: BenchTable) {
+/** Where each column is, every problem of the heading, and the headings that nothing is taken from. */
+export function columnsOf({ rows, named = ownNames }: BenchTable) {
   const heading = (rows[0] ?? []).map((cell) => cell.trim())
   const lower = heading.map((cell) => cell.toLowerCase())
   const columns = new Map<BenchColumn, number>()
@@ -104,7 +106,8 @@ function noHeading(heading: readonly string[]): Problem {
   }
 }
 
-function cellsOf(columns: Columns, cells: readonly string[]): BenchCells {
+/** A row by its columns. */
+export function cellsOf(columns: Columns, cells: readonly string[]): BenchCells {
   const cell = (column: BenchColumn): string => {
     const index = columns.get(column)
     return index === undefined ? '' : (cells[index] ?? '').trim()

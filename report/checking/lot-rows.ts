@@ -38,11 +38,14 @@ export interface LotRow {
   readonly told: string
 }
 
-/** Studies every characteristic that was read on two sets or more, in the order of the plan; sets stand in the order of their making. */
+/**
+ * Studies every characteristic that was read on two sets or more, in the order of the plan; sets stand in the order of their making. A film is
+ * measured on the coupons of the lot, not on its pieces, and left out.
+ */
 export function studiedLots(sets: readonly ReadSet[]): readonly StudiedLot[] {
   const byKey = new Map<string, { readonly serial: string; readonly reading: ReadSet['readings'][number] }[]>()
   for (const { serial, readings } of sets)
-    for (const reading of readings) {
+    for (const reading of readings.filter(({ characteristic }) => characteristic.kind !== 'film')) {
       const { number, words } = readingRow(reading)
       const key = `${number} ${words}`
       byKey.set(key, [...(byKey.get(key) ?? []), { serial, reading }])

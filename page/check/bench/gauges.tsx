@@ -80,9 +80,9 @@ function Rows({ gauges, correct }: { readonly gauges: readonly Gauge[]; readonly
         {gauges.map((one) => (
           <tr key={one.id}>
             <th scope="row">{one.correctedBy === undefined ? one.gauge : <del>{one.gauge}</del>}</th>
-            <td>{size(one.resolution_mm)}</td>
-            <td>{size(one.uncertainty_mm)}</td>
-            <td>{one.calibrated}</td>
+            <td className={styles.whole}>{size(one.resolution_mm)}</td>
+            <td className={styles.whole}>{size(one.uncertainty_mm)}</td>
+            <td className={styles.whole}>{one.calibrated}</td>
             <td>
               {calibrationSaid(one, momentWords)}{' '}
               {correct === undefined ? null : (

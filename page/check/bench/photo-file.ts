@@ -10,17 +10,20 @@ const PHOTO_most_bytes = 2_000_000
 const SIDE_most_px = 1600
 const QUALITY = 0.85
 
-/** A photo for the bench book; one that is too large or of another kind is drawn smaller. @throws Error in words when it cannot be read */
+/** A photo for the bench book; one that is too large or of another kind is drawn smaller. @throws Error in words when it is no picture */
 export async function photoFile(file: File): Promise<PhotoFile> {
   const { type } = file
-  const isTaken = (type === 'image/jpeg' || type === 'image/png') && file.size <= PHOTO_most_bytes
-  return isTaken ? { type, base64: await inLetters(file) } : { type: 'image/jpeg', base64: await inLetters(await smaller(file)) }
-}
-
-async function smaller(file: File): Promise<Blob> {
+  // What a file is called says nothing of what is in it.
   const picture = await createImageBitmap(file).catch(() => {
     throw new Error(`Not kept: ${file.name} is no picture that this browser can read.`)
   })
+  const isTaken = (type === 'image/jpeg' || type === 'image/png') && file.size <= PHOTO_most_bytes
+  return isTaken
+    ? { type, base64: await inLetters(file) }
+    : { type: 'image/jpeg', base64: await inLetters(await smaller(picture)) }
+}
+
+function smaller(picture: ImageBitmap): Promise<Blob> {
   const scale = Math.min(1, SIDE_most_px / Math.max(picture.width, picture.height))
   const canvas = new OffscreenCanvas(Math.round(picture.width * scale), Math.round(picture.height * scale))
   canvas.getContext('2d')?.drawImage(picture, 0, 0, canvas.width, canvas.height)
