@@ -37,6 +37,8 @@ export type Meaning =
   | { readonly is: 'partThing'; readonly of: PartSection }
   /** A face of the part in which it stands, such as `holes.mcp` or `threads.rear`. */
   | { readonly is: 'face' }
+  /** A size that has a tolerance, by its place or the name of a dimension: `topLinkLength`, `pins.mcp.diameter`. */
+  | { readonly is: 'toleranced' }
   /** The id of a thing of the part that is named beside it. */
   | { readonly is: 'thingOfPart'; readonly of: PartSection }
 

@@ -57,7 +57,7 @@ export const tolerance = z
 const law = (of: string) => choice(['uniform', 'normal'], `How ${of} are spread within their range. Default: uniform.`).optional()
 
 const toleranceWithPrices = object({
-  size: name('the size').describe(
+  size: meant(name('the size'), { is: 'toleranced' }).describe(
     'A size with a tolerance, such as topLinkLength, pins.mcp.diameter or parts.middle.holes.dip.position.',
   ),
   drawn: plain('11').describe('What a set costs more or less by this size with the tolerance that is drawn.'),

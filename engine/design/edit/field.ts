@@ -97,6 +97,7 @@ function neededAt({ meaning }: Leaf, { kind, choices }: { kind: Field['kind']; c
   if (meaning?.is === 'figure') return 'a figure of this design'
   if (meaning?.is === 'name') return things[meaning.of]
   if (meaning?.is === 'face') return 'a face of that part'
+  if (meaning?.is === 'toleranced') return 'a size of this design that has a tolerance'
   if (meaning?.is === 'partThing') return `${things[meaning.of]} of this design: part and ${meaning.of.slice(0, -1)}`
   if (meaning?.is === 'thingOfPart') return `${things[meaning.of]} of that part`
   if (kind === 'choice') return `one of ${choices?.join(', ')}`

@@ -42,6 +42,10 @@ export function thingsNamed(document: JsonValue, { meaning, value, place }: Leaf
       if (id === undefined || kind === 'faces') return []
       return [kind === 'threads' ? ['screws', id] : [...place.slice(0, 2), kind, id]]
     }
+    case 'toleranced': {
+      const steps = value.split('.')
+      return [steps.length === 1 ? ['dimensions', value] : steps]
+    }
     case 'figure': {
       const thing = thingOfFigure(value)
       return thing ? [[sectionOfFigure[thing.kind], thing.id]] : []

@@ -38,6 +38,20 @@ it('of a screw and of a hole goes into what is masked', () => {
   expect(masked(['parts', 'mount', 'holes', 'mcp'])).toMatchObject({ value: 'holes.other' })
 })
 
+it('of a size goes into what its tolerances cost', () => {
+  const prices = ['topLinkLength', 'parts.middle.holes.dip.position'].map((size) => ({
+    ...{ size, drawn: 11, source: 'Invented for this test.' },
+    offers: [{ tolerance: '0.03 mm', price: 8 }],
+  }))
+  const text = heron.replace('"variation": {', `"variation": {"prices": ${JSON.stringify(prices)},`)
+  const priced = (place: readonly string[]) => renamed(text, place, 'other').value?.find(({ place: [, key] }) => key === 'prices')
+  // SOURCE hand (read off the text)
+  const sizeAt = (index: number) => ['variation', 'prices', index, 'size']
+  expect(priced(['dimensions', 'topLinkLength'])).toMatchObject({ place: sizeAt(0), value: 'other' })
+  expect(priced(['parts', 'middle'])).toMatchObject({ place: sizeAt(1), value: 'parts.other.holes.dip.position' })
+  expect(priced(['parts', 'middle', 'holes', 'dip'])).toMatchObject({ value: 'parts.middle.holes.other.position' })
+})
+
 describe('in an expression', () => {
   // SOURCE hand (the name written anew wherever it stands as a whole word that is no unit)
   it.each([

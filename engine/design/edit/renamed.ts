@@ -72,6 +72,10 @@ function leafRenamed({ meaning, value }: Leaf, { place, from, to }: Renaming): J
     }
     case 'face':
       return `${typed.split('.')[0]}.${to}`
+    case 'toleranced': {
+      const steps = typed.split('.')
+      return steps.with(steps.length === 1 ? 0 : place.length - 1, to).join('.')
+    }
     case 'figure': {
       const at = thingOfFigure(typed)?.at ?? 0
       return typed.slice(0, at) + to + typed.slice(at + from.length)
