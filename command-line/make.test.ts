@@ -60,6 +60,10 @@ describe('make', () => {
     expect(output.replaceAll(/\s+/g, ' ')).toMatch(
       /before\.json: A finger has 25 pieces, 23 before.*: Thrust washer 3 mm 6, 4 before\./,
     )
+    // SOURCE hand: two washers of 0.15 more on each of 3 fingers are 0.90 a set, and on each of the 2 fingers of 32 that cannot be sold 0.06
+    expect(output.replaceAll(/\s+/g, ' ')).toMatch(
+      /Of one set in a batch of 10: Thrust washer 3 mm, 0\.90 more; fingers that cannot be sold, 0\.06 more\./,
+    )
     const { status, errors } = await tryCommand(['make', '-', '--against', examplePath], { input: '{}' })
     expect([status, errors.includes('format')]).toEqual([3, true])
   })

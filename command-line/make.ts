@@ -3,6 +3,7 @@ import pc from 'picocolors'
 import { batchCost, breakEven, canBeMade, partsList, readShopDesign, type ShopDesign, unpriced } from '../engine/index.ts'
 import {
   caution,
+  costMovedSentence,
   costTable,
   countsSentence,
   type DrawingsAsked,
@@ -43,7 +44,7 @@ export function addMake(program: Command, { terminal, end }: Ends): void {
     .option('--sets <LIST>', `numbers of sets in a batch, such as 1,10,50; ${USUAL_BATCHES.join(',')} when it is left out`)
     .option(
       '--against <N>',
-      'say how many pieces more or fewer it has than that revision of it in the store, or than another design file',
+      'say how many pieces and what cost it has more or less than that revision of it in the store, or than another design file',
     )
     .option('--json', 'print one JSON document instead of text')
     .option(
@@ -81,7 +82,7 @@ async function make(
       await writeShopPack({ folder: out, shop: read.value, home: terminal.home, drawings, tellProgress: terminal.tellProgress }),
     )
   }
-  const compared = against === undefined ? undefined : await comparedWith(against, { named, shop: read.value }, terminal)
+  const compared = against === undefined ? undefined : await comparedWith(against, { named, shop: read.value, batches }, terminal)
   if (against !== undefined && compared === undefined) return exitStatus.refused
   terminal.write(
     json === true
@@ -123,7 +124,9 @@ function answer({ shop, batches, compared }: Answered, { colour }: Terminal): st
     paint.dim(design.title),
     paint.bold(wrapped(makeSentence(design))),
     [paint.underline('Parts list'), ...aligned([ITEM_HEADING, ...itemRows(partsList(design)).map(itemCells)])].join('\n'),
-    ...(compared === undefined ? [] : [wrapped(`Against ${compared.against}: ${countsSentence(compared.counts)}`)]),
+    ...(compared === undefined
+      ? []
+      : [wrapped(`Against ${compared.against}: ${countsSentence(compared.counts)} ${costMovedSentence(compared.costsMoved)}`)]),
     ...(costs === undefined ? [] : costBlocks(costs).map(([title, ...lines]) => [paint.underline(title), ...lines].join('\n'))),
     ...(costs?.lacks === undefined ? [] : [wrapped(costs.lacks)]),
     [paint.underline('Can it be made?'), ...doubtLines(shop)].join('\n'),

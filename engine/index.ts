@@ -66,6 +66,7 @@ export { guardWorking, yieldWorking } from './inspection/workings/set-working.ts
 export { type BreakEven, breakEven } from './making/break-even.ts'
 export { canBeMade } from './making/can-be-made.ts'
 export { type BatchCost, batchCost, type CostSource } from './making/cost.ts'
+export { type BatchMove, type CostMoved, costMoved, type SourceMove } from './making/cost-moved.ts'
 export type { CostInput, CostSort, CostStep, CostWorking } from './making/cost-working.ts'
 export { costWorkings } from './making/cost-workings.ts'
 export { type CountMove, type CountsMoved, countsMoved } from './making/counts-moved.ts'

@@ -1,11 +1,11 @@
 import { useId, useMemo, useState } from 'react'
-import { countsMoved, type Design, readDesign } from '../../engine/index.ts'
-import { countsSentence } from '../../report/index.ts'
+import { costMoved, countsMoved, type Design, readDesign } from '../../engine/index.ts'
+import { costMovedSentence, countsSentence, USUAL_BATCHES } from '../../report/index.ts'
 import { useRevisionBook } from '../revisions/revision-book.ts'
 import { useRevision } from '../revisions/use-revision.ts'
 import { isKeptHere, type OpenDesign } from '../state/open-design.ts'
 
-/** How many pieces a finger has more or fewer than in a revision that was kept. */
+/** How many pieces a finger has more or fewer than in a revision that was kept, and what a set costs more or less. */
 export function AgainstRevision({ open, design }: { readonly open: OpenDesign; readonly design: Design }) {
   const { revisions = [] } = useRevisionBook(isKeptHere(open) ? open.name : undefined)
   const [chosen, setChosen] = useState<number | undefined>()
@@ -37,6 +37,8 @@ export function AgainstRevision({ open, design }: { readonly open: OpenDesign; r
 
 function sayMoved(text: string, design: Design): string {
   const { value, problems = [] } = readDesign(text, design.name)
-  if (value !== undefined) return countsSentence(countsMoved(value, design))
+  if (value !== undefined) {
+    return `${countsSentence(countsMoved(value, design))} ${costMovedSentence(costMoved(value, design, USUAL_BATCHES))}`
+  }
   return `The revision is refused by the engine of today (${problems.length === 1 ? 'one problem' : `${problems.length} problems`}).`
 }
