@@ -13,6 +13,7 @@ const said = {
   design: 'Heron',
   foot: 'e 1',
   caution: 'Load it first.',
+  ground: 'By calculation.',
   released: [],
   held: ['Bag'],
   never: ['Hang'],

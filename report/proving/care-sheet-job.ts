@@ -7,10 +7,11 @@ import { closingsWords } from '../wear/wear-rows.ts'
 import { headOf, type KnownOf } from './known-of.ts'
 
 const FITTING: readonly string[] = [
+  'Fitting is the work of a licensed prosthetist. What the prosthetist finds goes before this sheet; its times and counts are the workshop’s own.',
   'Look at the skin before and after two hours of wear: no mark may stay longer than 20 minutes.',
   'Measure what the wearer gives at the drive without tiring, and compare it with the effort below.',
   'Close and open the finger 20 times with the hand up, down and sideways: it opens by itself each time.',
-  'Let the wearer hold each load of the limits card over a soft floor, and let it go again.',
+  'Let the wearer hold each load that the limits card names as made for, over a soft floor, and let it go again.',
   'Have the wearer show how to open the finger with the other hand.',
   'Hand over the limits card and read it together.',
 ]

@@ -1,6 +1,7 @@
 /** The card of limits for the wearer: what the finger carries, in plain words from the figures, and what it is never for. */
 import { type Design, showFigure } from '../../engine/index.ts'
 import { caution } from '../sentences/caution.ts'
+import { yieldRows } from '../tables/spread-rows.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
 import { headOf, isReleased, type KnownOf } from './known-of.ts'
 
@@ -10,7 +11,7 @@ const WEIGHT_N_kg = 9.80665
 const NEVER: readonly string[] = [
   'Never hang by it, climb with it or trust your body’s weight to it.',
   'Never tie the hand to anything that moves, and never work at an open machine with it.',
-  'Never lift anything hot, sharp or dear to you above people.',
+  'Never carry anything hot with it, and nothing sharp or heavy above people.',
   'Never use it with a part that is bent, cracked, loose or missing, or when it does not open by itself.',
   'Never drive with it unless your prosthetist and the law where you live agree.',
 ]
@@ -24,11 +25,22 @@ export function limitsCardJob(known: KnownOf): TypesetJob {
     data: {
       ...headOf('Limits card', known),
       caution,
+      ground: groundWords(known),
       released: loads.filter(({ isReleased }) => isReleased).map(({ words, carries }) => ({ words, carries })),
       held: loads.filter(({ isReleased }) => !isReleased).map(({ words }) => words),
       never: NEVER,
     },
   }
+}
+
+/** What the loads rest on: the finger as drawn, and how many sets are like it. */
+function groundWords({ spread }: KnownOf): string {
+  const [all] = spread === undefined ? [] : yieldRows(spread)
+  const sets =
+    all === undefined
+      ? 'how other sets behave is not counted'
+      : `of the sets that were counted ${all.met} meet all that is asked (${all.interval})`
+  return `By calculation, for a finger as drawn; ${sets}. Your prosthetist says which of these you may use, and from when.`
 }
 
 /** Words of the figure, for a reader who has never seen it. */

@@ -12,4 +12,4 @@ export const modelLimits: readonly string[] = [
 
 /** What decides beside the facts of the orientation. */
 export const localRules =
-  'These are facts for orientation, not advice. The law where the wearer lives and the practice of licensed prosthetists decide.'
+  'These are facts for orientation, not advice, and some are recalled and not read. The law and the codes where the wearer lives and the practice of licensed prosthetists decide.'

@@ -21,9 +21,15 @@ export const orientation: readonly OrientationFact[] = [
     known: 'read',
   },
   {
-    fact: 'United States: part 820 takes ISO 13485:2016 in by reference. Records are in 820.35 now and complaints in 8.2.2 of the standard; 820.180 and 820.198 are gone. Look up what 890.3420 names instead of them before you rely on it.',
-    date: 'in force since 2 February 2026',
-    source: 'articles on the Quality Management System Regulation',
+    fact: 'United States: part 820 takes ISO 13485:2016 in by reference. Records, with those of complaints, are in 820.35 now, beside 4.2.5 and 8.2.2 of the standard; 820.180 and 820.198 are gone. Look up what 890.3420 names instead of them before you rely on it.',
+    date: 'final rule of 2 February 2024 (89 FR 7496), in force since 2 February 2026',
+    source: 'text of 820.35 in a copy; the day of coming into force as others quote it',
+    known: 'read as quoted elsewhere',
+  },
+  {
+    fact: 'United States: what the law calls a custom device (section 520(b) of the Federal Food, Drug, and Cosmetic Act) is made to the order of a physician or dentist for one person, is not generally available, and is limited to five units a year of a type: a kit made in series is none.',
+    date: 'guidance of September 2014',
+    source: 'the agency’s page on its guidance, and summaries of it',
     known: 'read as quoted elsewhere',
   },
   {
@@ -43,6 +49,12 @@ export const orientation: readonly OrientationFact[] = [
     date: '2017',
     source: 'the European Commission’s page on custom-made devices',
     known: 'read',
+  },
+  {
+    fact: 'European Union: for a class I device that is not custom-made the manufacturer keeps technical documentation (Annexes II and III), declares conformity (Article 19), registers, and watches it in use; no notified body looks at it unless it measures, is sterile or is reused in surgery.',
+    date: '2017',
+    source: 'Regulation (EU) 2017/745',
+    known: 'from memory',
   },
   {
     fact: 'ISO 22523 has requirements and test methods for external limb prostheses: strength, materials, restrictions on use, risk, information. A new edition is being drafted.',
@@ -69,9 +81,9 @@ export const orientation: readonly OrientationFact[] = [
     known: 'read as quoted elsewhere',
   },
   {
-    fact: 'ISO 14971 gives the order of risk management that the risk table follows: analysis, evaluation, control, its check, what is left.',
+    fact: 'ISO 14971 gives the order of risk management that the risk table follows: analysis, evaluation, control, its check, what is left. What is left of all risks together, the review before release, and what production and use teach are the maker’s work beside the table; the field log collects for the last.',
     date: 'ISO 14971:2019',
-    source: 'clauses 5 to 7',
+    source: 'clauses 5 to 7, and 8 to 10',
     known: 'from memory',
   },
 ]
