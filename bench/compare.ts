@@ -17,15 +17,15 @@ export interface Rate {
   readonly time_ms: number
 }
 
-/** Each way is run for this long before anything is timed: a designer who drags a pin has a warm program too. */
+/** Each way is run for this long before anything is timed, where nothing else is asked for: a designer who drags a pin has a warm program too. */
 const WARM_ms = 1000
 const ROUNDS = 151
 /** Runs of one round take at least this long: a thousand times the clock's grain, and one run of anything that one waits for. */
 const ROUND_ms = 4
 
-/** Times several ways against each other. */
-export function compare(ways: readonly Way[]): readonly Rate[] {
-  const runs = ways.map(runsOfARound)
+/** Times several ways against each other. @param warm_ms for how long each is run before */
+export function compare(ways: readonly Way[], warm_ms = WARM_ms): readonly Rate[] {
+  const runs = ways.map((way) => runsOfARound(way, warm_ms))
   const times = ways.map((): number[] => [])
   for (let round = 0; round < ROUNDS; round++) {
     for (const [index, way] of ways.entries()) times[index].push(timed(way, runs[index]) / runs[index])
@@ -50,8 +50,8 @@ export function machineLine(): string {
 }
 
 /** Enough runs to fill a round, found by doubling once the way is warm. */
-function runsOfARound(way: Way): number {
-  for (const begun_ms = performance.now(); performance.now() - begun_ms < WARM_ms; ) timed(way, 1)
+function runsOfARound(way: Way, warm_ms: number): number {
+  for (const begun_ms = performance.now(); performance.now() - begun_ms < warm_ms; ) timed(way, 1)
   let runs = 1
   while (timed(way, runs) < ROUND_ms) runs *= 2
   return runs
