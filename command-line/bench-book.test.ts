@@ -147,6 +147,15 @@ describe('what is entered at the bench beside readings', () => {
     })
   })
 
+  it('runs that were kept show what they show', async () => {
+    const about = ['--test', 'cycles', '--rig', 'rig 1', '--tested', '2031-04-04', '--value', '20000', ...K1]
+    await run('enter-test', 'heron', 'B-001', ...about, '--outcome', 'did')
+    const shown = (await run('runs', 'heron', '--life', '20000')).output.replaceAll(/\s+/g, ' ')
+    // SOURCE hand: one passed piece shows 1 − 0.95 = 5 %
+    expect(shown).toContain('1 of 1 pieces passed 20000: at least 5 % of such pieces do so, 95 % sure')
+    expect((await run('runs', 'heron', '--test', 'pinch force', '--life', '9')).errors).toContain('no pinch force is kept')
+  })
+
   it('a decision goes with what was calculated, and only about what is not within its limits', async () => {
     const looked = await run('decide', 'heron', 'B-001', '23', ...K1)
     expect(looked.output).toMatch(/^use as is: .*\n.*rework: .*scrap: /s)

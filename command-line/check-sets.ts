@@ -14,6 +14,7 @@ import {
 } from '../engine/index.ts'
 import { balloonFile, type CheckedSet, firstArticleFile, type ReadSet } from '../report/index.ts'
 import { asWrongUse } from './design-file.ts'
+import type { SetPapers } from './measured-sets.ts'
 import { WrongUse } from './terminal.ts'
 
 /** The plan with what each characteristic matters to. */
@@ -64,8 +65,8 @@ interface Written {
   readonly variation: Variation
   readonly weighed: WeighedPlan
   readonly sets: readonly JudgedSet[]
-  /** What was decided and signed off, by serial number. */
-  readonly papers: ReadonlyMap<string, readonly string[]>
+  /** What goes on the sheet beside, by serial number. */
+  readonly papers: ReadonlyMap<string, SetPapers>
 }
 
 /** Writes numbered drawings and first-article sheets. @returns what was written. @throws WrongUse when it cannot be */
@@ -82,7 +83,7 @@ export async function writeSheets(
     text: firstArticleFile({
       ...{ design, plan, matters, set, consequences: decisions },
       ...(spread && { spread }),
-      ...(papers.has(set.serial) && { papers: papers.get(set.serial) ?? [] }),
+      ...papers.get(set.serial),
     }),
   }))
   try {

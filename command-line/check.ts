@@ -23,7 +23,8 @@ of comma-separated values, its first row the heading:
   serial,characteristic,found,x,y,uncertainty,visit
   A-001,24,2.997,,,0.001             a size, with the uncertainty of the gauge
   A-001,1,3.010 to 3.012             a pin gauge that goes and one that does not
-  A-001,3,,6.472,3.429,0.002         a position, measured in the frame of its part
+  A-001,23,27.507 over 3 and 3       a distance, taken over two pins
+  A-001,3,,6.472,3.429,0.002         a position, from the datum hole of its part
   A-001,25,2.971,,,0.001,before coating
 
 A characteristic is named by its number in the plan or by its place in the design. ${COLUMNS}

@@ -1,6 +1,7 @@
 import type { Command } from 'commander'
 import { type Characteristic, inspectionPlan, type Problem, readVariation, type Variation } from '../engine/index.ts'
-import { paperLines, type ReadSet, readSets, standingFound } from '../report/index.ts'
+import type { SetOfLot } from '../records/index.ts'
+import { type MeasuredWith, measuredWith, paperLines, type ReadSet, readSets, standingFound } from '../report/index.ts'
 import { documentText } from '../server/index.ts'
 import { type DesignNamed, findDesign, findStored, refuseUnknown } from './find-design.ts'
 import { readTable } from './read-table.ts'
@@ -21,11 +22,17 @@ export interface Planned {
   readonly plan: readonly Characteristic[]
 }
 
+/** What was decided and signed off of a set, and with what it was measured. */
+export interface SetPapers {
+  readonly papers: readonly string[]
+  readonly measuredWith: MeasuredWith
+}
+
 /** Measured sets with the design that they are judged by. */
 export interface MeasuredSets extends Planned {
   readonly sets: readonly ReadSet[]
-  /** What was decided and signed off, by serial number; of sets that are kept. */
-  readonly papers: ReadonlyMap<string, readonly string[]>
+  /** What goes on the first-article sheet beside, by serial number; of sets that are kept. */
+  readonly papers: ReadonlyMap<string, SetPapers>
 }
 
 /** Adds the options that name measured sets: a table, or a lot of the store. */
@@ -90,5 +97,7 @@ async function ofLot({ lot, ...named }: OfLot, terminal: Terminal): Promise<Meas
   const all = found.kept.map((one) => ({ serial: one.serial, readings: standingFound(about.plan, one) }))
   const sets = all.filter(({ readings }) => readings.some(({ characteristic: { kind } }) => kind !== 'film'))
   if (sets.length === 0) throw new WrongUse(`${lot}: nothing was measured of it yet`)
-  return { ...about, sets, papers: new Map(found.kept.map((one) => [one.serial, paperLines(one)])) }
+  return { ...about, sets, papers: new Map(found.kept.map((one) => [one.serial, papersOf(one)])) }
 }
+
+const papersOf = (kept: SetOfLot): SetPapers => ({ papers: paperLines(kept), measuredWith: measuredWith(kept.readings) })

@@ -26,8 +26,14 @@ export interface Characteristic {
   readonly most: number
   /** Of a coated diameter: what the shop works to, before the coating. */
   readonly before?: { readonly least: number; readonly most: number }
-  /** Of a position: where the true place lies in the part's frame, and the diameter of the zone. */
-  readonly place?: { readonly x_mm: number; readonly y_mm: number; readonly zone_mm: number }
+  /** Of a position: where the true place lies from the datum hole, along the axes of the part, and the diameter of the zone. */
+  readonly place?: {
+    readonly x_mm: number
+    readonly y_mm: number
+    readonly zone_mm: number
+    /** Id of the datum hole; absent where the part has none, and the place lies from the part's origin. */
+    readonly datum?: string
+  }
   /** Of a diameter: the place of its pin or hole, whose measured size stands for itself. */
   readonly diameter?: string
   /** Places of its sources in the variation: two of a position, x first, else one, or none. A diameter may share its own with others. */
@@ -86,8 +92,11 @@ function sizeOf(source: Source, index: number, variation: Variation): Unnumbered
 
 function positionOf({ id, words }: Source, index: number, { design }: Variation): readonly Unnumbered[] {
   const [, partId, , holeId] = id.split('.')
-  const hole = design.parts.find((part) => part.id === partId)?.holes.find((one) => one.id === holeId)
+  const holes = design.parts.find((part) => part.id === partId)?.holes ?? []
+  const hole = holes.find((one) => one.id === holeId)
   if (hole?.positionZone_mm === undefined) return []
+  const datum = holes.find(({ isDatum }) => isDatum)
+  const from = datum?.at ?? { x_mm: 0, y_mm: 0 }
   const zone_mm = hole.positionZone_mm
   return [
     {
@@ -99,7 +108,10 @@ function positionOf({ id, words }: Source, index: number, { design }: Variation)
       nominal: 0,
       least: 0,
       most: zone_mm / 2,
-      place: { ...hole.at, zone_mm },
+      place: {
+        ...{ x_mm: hole.at.x_mm - from.x_mm, y_mm: hole.at.y_mm - from.y_mm, zone_mm },
+        ...(datum && { datum: datum.id }),
+      },
       sources: [index, index + 1],
     },
   ]

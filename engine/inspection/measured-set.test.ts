@@ -33,6 +33,19 @@ describe('the inspection plan', () => {
   })
 })
 
+it('a place is told from its datum hole, wherever that stands on the part, along the axes of the part', () => {
+  const document = JSON.parse(text)
+  const { holes } = document.parts.middle
+  // SOURCE hand: the datum pip is drawn at 0, 0 and dip at 26, 0; with dip as the datum, pip lies at −26, 0
+  expect(named('parts.middle.holes.dip.position').place).toMatchObject({ x_mm: 26, y_mm: 0, datum: 'pip' })
+  const { datum: _, ...pip } = holes.pip
+  const { position, ...dip } = holes.dip
+  Object.assign(holes, { pip: { ...pip, position }, dip: { ...dip, datum: true } })
+  const other = inspectionPlan(readVariation(JSON.stringify(document), 'heron').value!)
+  const place = other.find(({ id }) => id === 'parts.middle.holes.pip.position')?.place
+  expect(place).toMatchObject({ x_mm: -26, y_mm: 0, datum: 'dip' })
+})
+
 describe('a set as it was measured', () => {
   it('is the design as typed where nothing was measured, friction with its whole range', () => {
     const design = measuredDesign(variation, measuredSet(variation, [])).value!

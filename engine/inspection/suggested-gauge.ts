@@ -43,14 +43,18 @@ export function suggestedGauge(characteristic: Characteristic, matter?: Matter):
   return { gauge, toTellApart, onEvery: (matter?.share ?? 0) >= SHARE_THAT_MATTERS ? 'piece' : 'sample' }
 }
 
-function gaugeFor({ kind, unit, diameter, piece, id }: Characteristic, isWide: boolean): GaugeKind {
+/** Whether it is a distance, which is taken over pins: no diameter, place, film or angle. */
+export function isTakenOverPins({ kind, unit, diameter, id }: Characteristic): boolean {
+  return kind === 'size' && unit === 'mm' && diameter === undefined && !id.endsWith('.diameter')
+}
+
+function gaugeFor(characteristic: Characteristic, isWide: boolean): GaugeKind {
+  const { kind, unit, piece } = characteristic
   if (kind === 'film') return 'coupon of the coater'
   if (kind === 'position') return 'coordinates from the datum hole'
   if (kind === 'profile') return 'height gauge on a plate'
   if (unit !== 'mm') return 'by agreement'
-  if (diameter !== undefined || id.endsWith('.diameter')) {
-    if (piece.kind === 'pin') return isWide ? 'caliper' : 'micrometer'
-    return isWide ? 'caliper' : 'pin gauges'
-  }
-  return isWide ? 'caliper over pins' : 'micrometer over pins'
+  if (isTakenOverPins(characteristic)) return isWide ? 'caliper over pins' : 'micrometer over pins'
+  if (piece.kind === 'pin') return isWide ? 'caliper' : 'micrometer'
+  return isWide ? 'caliper' : 'pin gauges'
 }

@@ -10,10 +10,11 @@ import {
 } from '../../engine/index.ts'
 import {
   fileRows,
+  type HistoryReading,
   isStanding,
   type KeptCoupons,
-  type KeptFound,
   type KeptPapers,
+  measuredWith,
   paperLines,
   type ReadAs,
   type ReadReadings,
@@ -29,7 +30,7 @@ import type { OpenedFrom, OpenedReadings, PageSet } from './readings.ts'
 export interface KeptSet extends KeptPapers {
   readonly decisions: readonly KeptDecision[]
   readonly serial: string
-  readonly readings: readonly KeptFound[]
+  readonly readings: readonly HistoryReading[]
   readonly certificates: readonly KeptCoupons[]
 }
 
@@ -77,10 +78,11 @@ function* judgedReadings({ opened: about, from }: CheckAsked): Generator<CheckTo
   }
 }
 
-function papersOf(from: CheckAsked['from'], serial: string): Pick<PageSet, 'papers' | 'decided'> {
+function papersOf(from: CheckAsked['from'], serial: string): Pick<PageSet, 'papers' | 'decided' | 'measuredWith'> {
   const kept = 'kept' in from ? from.kept.find((one) => one.serial === serial) : undefined
   if (kept === undefined) return {}
-  return { papers: paperLines(kept), decided: kept.decisions.filter(({ correctedBy }) => correctedBy === undefined) }
+  const decided = kept.decisions.filter(({ correctedBy }) => correctedBy === undefined)
+  return { papers: paperLines(kept), decided, measuredWith: measuredWith(kept.readings) }
 }
 
 /** What was read; of a table also how. */

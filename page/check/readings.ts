@@ -1,5 +1,5 @@
 import type { Consequence, MeasuredSpread, Problem } from '../../engine/index.ts'
-import type { CheckedSet } from '../../report/index.ts'
+import type { CheckedSet, MeasuredWith } from '../../report/index.ts'
 import { sharedState, useShared } from '../state/shared-state.ts'
 import type { KeptDecision } from './bench/bench.ts'
 
@@ -9,6 +9,8 @@ export interface PageSet extends CheckedSet {
   readonly decisions: readonly Consequence[]
   /** What the bench book keeps as decided and signed off; absent for a set of a file. */
   readonly papers?: readonly string[]
+  /** With what each of its readings was taken. */
+  readonly measuredWith?: MeasuredWith
   /** Its decisions that stand. */
   readonly decided?: readonly KeptDecision[]
 }

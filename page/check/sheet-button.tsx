@@ -32,8 +32,13 @@ interface Sheet {
 function save({ set, text, matters }: Sheet): void {
   const { value } = readVariation(text)
   if (value === undefined) return
-  const { spread, decisions, papers } = set
-  const more = { ...(spread && { spread }), ...(papers && { papers }), consequences: decisions }
+  const { spread, decisions, papers, measuredWith } = set
+  const more = {
+    ...(spread && { spread }),
+    ...(papers && { papers }),
+    ...(measuredWith && { measuredWith }),
+    consequences: decisions,
+  }
   const sheet = firstArticleFile({ design: value.design, plan: inspectionPlan(value), matters, set, ...more })
   saveFile(new Blob([sheet], { type: 'text/html' }), `first-article-${set.serial}.html`)
 }

@@ -59,6 +59,9 @@ export interface KeptReading extends Signed, Omit<EntryOf<'reading'>, 'kind' | '
   readonly id: number
   /** Number of the reading that corrects it; of one that was withdrawn with its import the next that stands. */
   readonly correctedBy?: number
+  /** Day of the calibration that its gauge had, and the least step that it shows. */
+  readonly calibrated?: string
+  readonly resolution_mm?: number
   /** Set where its whole import was taken back. */
   readonly withdrawn?: Withdrawn
   /** File from which it was imported. */

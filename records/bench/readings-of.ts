@@ -40,7 +40,13 @@ function readingRows() {
     .leftJoin('reading_corrections', 'reading_corrections.reading', 'readings.id')
     .selectAll('readings')
     .select(['articles.serial', 'gauges.name as gauge', 'imports.file', 'reading_corrections.correction as correctedBy'])
-    .select(['gauges.uncertainty_mm as then_mm', 'standing.uncertainty_mm as now_mm', unitWhereRecalibrated.as('unit')])
+    .select([
+      'standing.calibrated',
+      'standing.resolution_mm',
+      'gauges.uncertainty_mm as then_mm',
+      'standing.uncertainty_mm as now_mm',
+      unitWhereRecalibrated.as('unit'),
+    ])
     .select(['withdrawals.reason as withdrawn', 'withdrawals.who as withdrawn_by', 'withdrawals.made as withdrawn_on'])
     .groupBy('readings.id')
     .orderBy('readings.made')

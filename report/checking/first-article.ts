@@ -8,6 +8,7 @@ import {
   type Design,
   type Matter,
   type MeasuredSpread,
+  type Reading,
   readingConformity,
   type UnitSystem,
   unmeasuredOf,
@@ -15,6 +16,7 @@ import {
 import type { Answer } from '../tables/overall-verdict.ts'
 import { type CheckedSet, checkSentence } from './check-sentence.ts'
 import { type OutcomeRow, outcomeRows } from './consequence-rows.ts'
+import { type MeasuredWith, withKey } from './measured-with.ts'
 import { measuredYieldSentence } from './measured-yield.ts'
 import { type PlanAdvice, planAdvice } from './plan-advice.ts'
 import { conformityAnswer, foundText, type PlanRow, readingRow } from './plan-rows.ts'
@@ -30,6 +32,8 @@ export interface FirstArticleAsked {
   readonly consequences: readonly Consequence[]
   /** What was decided and signed off already, a line each; absent for a set that is kept nowhere. */
   readonly papers?: readonly string[]
+  /** With what each reading was taken; absent for a set that is kept nowhere, where the gauge that the plan suggests stands. */
+  readonly measuredWith?: MeasuredWith
 }
 
 /** One reading on the sheet. */
@@ -53,19 +57,12 @@ export interface FirstArticle {
 
 /** Makes the sheet. */
 export function firstArticle(asked: FirstArticleAsked, system: UnitSystem = 'metric'): FirstArticle {
-  const { design, plan, matters, set, spread, consequences } = asked
+  const { design, plan, matters, set, spread, consequences, measuredWith } = asked
   const matterOf = new Map(plan.map(({ id }, index) => [id, matters[index]]))
   const shareOf = (id: string): number => matterOf.get(id)?.share ?? 0
   const rows = set.readings
     .toSorted((one, other) => shareOf(other.characteristic.id) - shareOf(one.characteristic.id))
-    .map((reading): FirstArticleRow => {
-      const { characteristic } = reading
-      const conformity = readingConformity(reading)
-      const matter = matterOf.get(characteristic.id)
-      const advice = planAdvice({ design, characteristic, ...(matter && { matter }) }, system)
-      const judged = { found: foundText(reading, system), answer: conformityAnswer[conformity], word: conformity }
-      return { ...readingRow(reading, system), ...advice, piece: characteristic.piece.title, ...judged }
-    })
+    .map((reading) => rowOf(reading, { design, matter: matterOf.get(reading.characteristic.id), measuredWith, system }))
   const left = unmeasuredOf(plan, set.readings).toSorted((one, other) => shareOf(other.id) - shareOf(one.id))
   return {
     title: design.title,
@@ -85,5 +82,27 @@ export function firstArticle(asked: FirstArticleAsked, system: UnitSystem = 'met
         outcomes: outcomeRows(consequence, system),
       }
     }),
+  }
+}
+
+interface RowOf {
+  readonly design: Design
+  readonly matter: Matter | undefined
+  readonly measuredWith: MeasuredWith | undefined
+  readonly system: UnitSystem
+}
+
+function rowOf(reading: Reading, { design, matter, measuredWith, system }: RowOf): FirstArticleRow {
+  const { characteristic } = reading
+  const conformity = readingConformity(reading)
+  const advice = planAdvice({ design, characteristic, ...(matter && { matter }) }, system)
+  const visit = ('visit' in reading && reading.visit) || 'finished'
+  const used = measuredWith?.get(withKey(characteristic.id, visit))
+  return {
+    ...readingRow(reading, system),
+    ...advice,
+    ...(used !== undefined && { gauge: used }),
+    piece: characteristic.piece.title,
+    ...{ found: foundText(reading, system), answer: conformityAnswer[conformity], word: conformity },
   }
 }

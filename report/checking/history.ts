@@ -31,6 +31,9 @@ export interface HistoryReading extends KeptFound, Omit<Kept, 'correctedBy'> {
   readonly x?: string | undefined
   readonly y?: string | undefined
   readonly gauge?: string | undefined
+  /** Day of the calibration that the gauge had, and the least step that it shows. */
+  readonly calibrated?: string | undefined
+  readonly resolution_mm?: number | undefined
   readonly by?: string | undefined
   readonly date?: string | undefined
   readonly file?: string | undefined
@@ -104,8 +107,16 @@ function struckWords({ value, correctedBy, withdrawn }: HistoryReading, moment: 
   return value === undefined ? '' : 'a later reading counts'
 }
 
+/** `caliper 1, calibrated 2031-01-02, steps of 0.01 mm`; undefined where no gauge was said. */
+export function gaugeWords({ gauge, calibrated, resolution_mm }: Pick<HistoryReading, 'gauge' | 'calibrated' | 'resolution_mm'>) {
+  if (gauge === undefined || calibrated === undefined || resolution_mm === undefined) return gauge
+  return `${gauge}, calibrated ${calibrated}, steps of ${resolution_mm} mm`
+}
+
 /** Who measured is told where it is another than who entered it. */
-function saidWords({ by, date, gauge, file, corrects, reason, who, made }: HistoryReading, moment: Moment): string {
+function saidWords(reading: HistoryReading, moment: Moment): string {
+  const { by, date, file, corrects, reason, who, made } = reading
+  const gauge = gaugeWords(reading)
   const measured = `measured${by === undefined ? '' : ` by ${by}`}${date === undefined ? '' : ` on ${date}`}`
   return [
     ...(by === undefined && date === undefined ? [] : [measured]),

@@ -14,7 +14,7 @@ export interface PlanRow {
   readonly number: number
   readonly id: string
   readonly words: string
-  /** As drawn: the size, or of a position `x 44, y 0`. */
+  /** As drawn: the size, or of a position `x 44, y 0 mm from hole mcp`. */
   readonly drawn: string
   /** `2.994 to 3.000 mm`, or `⌀ 0.02 mm about it`. */
   readonly allowed: string
@@ -40,7 +40,7 @@ export function planRows(plan: readonly Characteristic[], system: UnitSystem = '
         number,
         id,
         words,
-        drawn: `x ${x.number}, y ${y.number} ${y.unit}`,
+        drawn: `x ${x.number}, y ${y.number} ${y.unit}${place.datum === undefined ? '' : ` from hole ${place.datum}`}`,
         allowed: `⌀ ${zone.number} ${zone.unit} about it`,
       }
     }

@@ -29,6 +29,24 @@ const plan = [size, place]
 const HEADING = ['serial', 'characteristic', 'found', 'x', 'y', 'uncertainty', 'visit']
 const read = (...rows: readonly (readonly string[])[]) => readReadings([HEADING, ...rows], plan)
 
+it('a distance of holes is typed as it was taken, over two pins or between them', () => {
+  const found = (typed: string, characteristic = '1') =>
+    read(['A', characteristic, typed, '', '', '0.002', '']).sets?.[0].readings[0]
+  // SOURCE hand: 6.998 − (3.002 + 4.998)/2 = 2.998; 0.996 and 0.998 + (2 + 2)/2 = 2.996 to 2.998; 2.54 − (1 + 1)/2 = 1.54; each ± 0.002
+  expect(found('6.998 over 3.002 and 4.998')).toMatchObject({
+    size: { least: expect.closeTo(2.996, 9), most: expect.closeTo(3, 9) },
+  })
+  expect(found('0.996 to 0.998 between 2 and 2 mm')).toMatchObject({
+    size: { least: expect.closeTo(2.994, 9), most: expect.closeTo(3, 9) },
+  })
+  expect(found('0.1 in over 1 and 1')).toMatchObject({ size: { least: expect.closeTo(1.538, 9) } })
+  expect(read(['A', '1', '7 over 3', '', '', '', ''])).toMatchObject({ problems: [{ place: 'row 2, found' }] })
+  const diameter = { ...size, id: 'pins.a.diameter', diameter: 'pins.a' }
+  expect(readReadings([HEADING, ['A', '1', '7 over 3 and 5']], [diameter])).toMatchObject({
+    problems: [{ needed: 'a size: only a distance is taken over pins' }],
+  })
+})
+
 describe('a table of readings', () => {
   it('gives each set its readings, in mm where no unit is typed', () => {
     const { sets } = read(

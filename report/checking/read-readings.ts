@@ -4,18 +4,21 @@
  *     serial, characteristic, found, x, y, uncertainty, visit
  *
  * `characteristic` is its number in the plan or its place in the design; `found` is a size or an interval such as `3.004 to 3.006`, of a position
- * `x` and `y` stand instead; a number without a unit is in mm (an angle in degrees); `visit` is `before coating` for a
+ * `x` and `y` from the datum hole stand instead; a distance of holes may be typed as it was taken, `27.507 over 3 and 3`; a number without a unit is in mm (an angle in degrees); `visit` is `before coating` for a
  * diameter that was measured before it was coated, else empty. Columns may stand in any order, further ones are
  * passed over and told. Nothing is taken over where one row has a problem.
  */
 import {
   type Characteristic,
+  holeDistance,
+  isTakenOverPins,
   nearestName,
   type Problem,
   type QuantityKind,
   type Reading,
   readQuantity,
 } from '../../engine/index.ts'
+import { pinsOf } from './over-pins.ts'
 
 /** Readings of one set. */
 export interface ReadSet {
@@ -94,7 +97,7 @@ function readRow(row: RowReader, plan: readonly Characteristic[]): { serial: str
     if (x_mm === undefined || y_mm === undefined) return undefined
     return { serial, reading: { characteristic, at: { x_mm, y_mm }, uncertainty_mm: uncertainty } }
   }
-  const found = readInterval(row, kind)
+  const found = readInterval(row, { kind, characteristic })
   if (!found) return undefined
   const size = { least: found.least - uncertainty, most: found.most + uncertainty }
   const visit = readVisit(row, characteristic)
@@ -125,17 +128,33 @@ function unknown(named: string, plan: readonly Characteristic[]): Omit<Problem, 
   }
 }
 
-/** A size, or the two ends between which a gauge says that it lies. */
-function readInterval(row: RowReader, kind: QuantityKind): { least: number; most: number } | undefined {
-  const ends = row.cell('found').split(/\s+to\s+|\.\./)
+/** A size, or the two ends between which a gauge says that it lies; of a distance also as it was taken over or between two pins. */
+function readInterval(row: RowReader, { kind, characteristic }: Sized): { least: number; most: number } | undefined {
+  const pins = pinsOf(row.cell('found'))
+  if (pins !== undefined && !isTakenOverPins(characteristic))
+    return row.report('found', {
+      code: 'wrong value',
+      found: row.cell('found'),
+      needed: 'a size: only a distance is taken over pins',
+    })
+  const ends = (pins?.length ?? row.cell('found')).split(/\s+to\s+|\.\./)
   if (ends.length > 2)
     return row.report('found', { code: 'wrong value', found: row.cell('found'), needed: 'a size, or two with to between' })
-  const read = ends.map((typed) => readTyped(row, { column: 'found', typed, kind }))
+  const [first, second, ...read] = [...(pins?.thick ?? ['0', '0']), ...ends].map((typed) =>
+    readTyped(row, { column: 'found', typed, kind }),
+  )
   const [least, most = least] = read
-  if (least === undefined || most === undefined) return undefined
+  if (least === undefined || most === undefined || first === undefined || second === undefined) return undefined
   if (most < least)
     return row.report('found', { code: 'wrong order', found: row.cell('found'), needed: 'the smaller size first' })
-  return { least, most }
+  if (pins === undefined) return { least, most }
+  const distance = (length_mm: number): number => holeDistance({ length_mm, pins_mm: [first, second], taken: pins.taken })
+  return { least: distance(least), most: distance(most) }
+}
+
+interface Sized {
+  readonly kind: QuantityKind
+  readonly characteristic: Characteristic
 }
 
 const readCell = (row: RowReader, column: Column, kind: QuantityKind): number | undefined =>

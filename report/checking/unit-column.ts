@@ -2,7 +2,7 @@ import type { BenchCells } from './bench-columns.ts'
 
 /** A number without a unit; its decimals may still be commas. */
 const BARE = /^[-+]?[\d.,]+$/
-const BETWEEN = /(\s+to\s+|\.\.)/
+const BETWEEN = /(\s+(?:to|over|between|and)\s+|\.\.)/
 
 /**
  * Puts the unit that stands in a column of its own to every number of the row that has none.

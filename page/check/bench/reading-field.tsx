@@ -1,5 +1,5 @@
 import { type FormEvent, useEffect, useRef, useState } from 'react'
-import { type Characteristic, sentence } from '../../../engine/index.ts'
+import { type Characteristic, isTakenOverPins, sentence } from '../../../engine/index.ts'
 import { farOutside, isStanding, planRows, readBenchTable } from '../../../report/index.ts'
 import { DeedLine } from '../../revisions/deed-line.tsx'
 import { useDeed } from '../../revisions/use-deed.ts'
@@ -51,16 +51,21 @@ export function ReadingField(props: {
       <p id="asked-for" className={styles.askedFor}>
         <span className="number">No. {row.number}</span> {row.words}: drawn {row.drawn}, allowed {row.allowed}
       </p>
-      <FoundFields stand={stand} isPlace={characteristic.kind === 'position'} last={measured.length - 1} />
+      <FoundFields stand={stand} characteristic={characteristic} last={measured.length - 1} />
       <WithWhat stand={stand} characteristic={characteristic} about={about} />
       <DeedLine {...deed} />
-      <p className="aside">{TYPING}</p>
+      <p className="aside">
+        {TYPING}
+        {isTakenOverPins(characteristic) ? OVER_PINS : ''}
+      </p>
     </form>
   )
 }
 
 const TYPING =
   'A number without a unit is in mm, an angle in degrees; a gauge that goes and one that does not are typed as 3.010 to 3.012.'
+
+const OVER_PINS = ' A distance of holes may be typed as it was taken: 27.507 over 3 and 3, or 21.507 between 3 and 3.'
 
 type Stand = ReturnType<typeof useStand>
 
@@ -97,12 +102,20 @@ function rowOf(serial: string, { id, kind, before }: Characteristic, { typed, vi
   return [serial, id, ...cells, before ? visit : '', gauge]
 }
 
-function FoundFields({ stand, isPlace, last }: { readonly stand: Stand; readonly isPlace: boolean; readonly last: number }) {
+interface Found {
+  readonly stand: Stand
+  readonly characteristic: Characteristic
+  readonly last: number
+}
+
+function FoundFields({ stand, characteristic: { kind, place: drawn }, last }: Found) {
+  const isPlace = kind === 'position'
+  const from = drawn?.datum === undefined ? 'found' : `from ${drawn.datum}`
   const { place, typed, setTyped, first, second, goTo } = stand
   const field = { autoComplete: 'off', 'aria-describedby': 'asked-for' }
   return (
     <p className={styles.field}>
-      <label htmlFor="found">{isPlace ? 'x found' : 'Found'}</label>
+      <label htmlFor="found">{isPlace ? `x ${from}` : 'Found'}</label>
       <input
         {...field}
         id="found"
@@ -112,7 +125,7 @@ function FoundFields({ stand, isPlace, last }: { readonly stand: Stand; readonly
       />
       {isPlace ? (
         <>
-          <label htmlFor="found-y">y found</label>
+          <label htmlFor="found-y">y {from}</label>
           <input
             {...field}
             id="found-y"
