@@ -3,14 +3,17 @@
  * row written by hand for this finger alone. This file looks behind the engine's door, because what is timed is one piece of it.
  */
 import { readFileSync } from 'node:fs'
-import { readVariation, valuesAt } from '../engine/index.ts'
-import { bendFlat, placeFlat } from '../engine/variation/closed/flat-posture.ts'
-import type { FlatRoom } from '../engine/variation/closed/flat-room.ts'
+import { readVariation, type Variation, valuesAt } from '../engine/index.ts'
+import { bendFlat, placeFlat, takeArms, turnLeadsAlike } from '../engine/variation/closed/flat-posture.ts'
+import { type FlatRoom, flatRoom } from '../engine/variation/closed/flat-room.ts'
+import type { FlatFinger } from '../engine/variation/closed/flat-tables.ts'
 import { standingHold } from '../engine/variation/closed/standing-hold.ts'
 import { cloudOf } from '../engine/variation/spread/cloud.ts'
 import type { Way } from './compare.ts'
 
-const SETS = 500
+const SETS = 512
+/** Sets that go through the tables together. */
+const BLOCK = 64
 const POSTURES = 61
 /** From straight to where the example closes, rad. */
 const CLOSED_rad = 1.3
@@ -22,28 +25,13 @@ export function postureWays(): readonly Way[] {
   const { value: variation } = readVariation(readFileSync(new URL('../designs/heron.json', import.meta.url), 'utf8'), 'heron')
   const standing = variation && standingHold(variation)
   if (!variation || !standing || 'why' in standing) throw new Error('the short way does not serve the example')
-  const { room } = standing.hold
-  const { fill } = cloudOf({ dimensions: variation.sources.length, seed: 1 })
-  const normals = new Float64Array(variation.sources.length)
-  const sets = Array.from({ length: SETS }, (_, sample) => {
-    fill(sample, normals)
-    const numbers = room.numbers.slice()
-    standing.lines.write(valuesAt(variation.sources, normals), numbers)
-    return numbers
-  })
+  const numbers = Array.from(standing.lines.drawn, (value) => new Float64Array(SETS).fill(value))
+  standing.lines.write(drawnSets(variation), numbers)
+  const { finger, sides, nearest } = standing.hold.room
+  const room = flatRoom({ finger, drawn: standing.lines.drawn, sides, nearest, sets_count: BLOCK })
   const turns = Float64Array.from({ length: POSTURES }, (_, index) => (-CLOSED_rad * index) / (POSTURES - 1))
-  const byTables = (): Float64Array => {
-    const out = new Float64Array(SETS * POSTURES)
-    for (let set = 0; set < SETS; set++) {
-      room.numbers.set(sets[set])
-      for (let index = 0; index < POSTURES; index++) {
-        if (!placeFlat(room, turns[index])) throw new Error('a posture does not close')
-        out[set * POSTURES + index] = bendFlat(room, room.finger.toggles[0])
-      }
-    }
-    return out
-  }
-  const columns = columnsOf(room, sets)
+  const columns = columnsOf(finger, sides, numbers)
+  const byTables = (): Float64Array => throughTables(room, numbers, turns)
   const byHand = (): Float64Array => handWritten(columns, turns)
   const one = byTables()
   const apart = byHand().reduce((most, value, index) => Math.max(most, Math.abs(value - one[index])), 0)
@@ -55,14 +43,40 @@ export function postureWays(): readonly Way[] {
   ]
 }
 
+/** Values of the sets, a column a source. */
+function drawnSets({ sources }: Variation): readonly Float64Array[] {
+  const { fill } = cloudOf({ dimensions: sources.length, seed: 1 })
+  const values = sources.map(() => new Float64Array(SETS))
+  const normals = new Float64Array(sources.length)
+  for (let sample = 0; sample < SETS; sample++) {
+    fill(sample, normals)
+    for (const [source, value] of valuesAt(sources, normals).entries()) values[source][sample] = value
+  }
+  return values
+}
+
+function throughTables(room: FlatRoom, numbers: readonly Float64Array[], turns: Float64Array): Float64Array {
+  const out = new Float64Array(SETS * POSTURES)
+  const bend = new Float64Array(BLOCK)
+  for (let from = 0; from < SETS; from += BLOCK) {
+    for (const [index, column] of room.numbers.entries()) column.set(numbers[index].subarray(from, from + BLOCK))
+    takeArms(room)
+    for (let index = 0; index < POSTURES; index++) {
+      turnLeadsAlike(room, turns[index])
+      placeFlat(room)
+      bendFlat(room, room.finger.toggles[0], bend)
+      for (let set = 0; set < BLOCK; set++) out[(from + set) * POSTURES + index] = bend[set]
+    }
+  }
+  return out
+}
+
 /** What the row by hand reads, one entry a set: the numbers of both loops in the order in which it takes them. */
-function columnsOf({ finger, sides }: FlatRoom, sets: readonly Float64Array[]): readonly Float64Array[] {
-  const { lead, dyads } = finger
+function columnsOf({ lead, dyads }: FlatFinger, sides: Float64Array, numbers: readonly Float64Array[]): readonly Float64Array[] {
   const pairs = [lead.onMount, lead.onLead]
   for (const { pBeyond, pOnFirst, qOnFirst, qOnSecond, sOnSecond, sBeyond } of dyads)
     pairs.push(pBeyond, pOnFirst, qOnFirst, qOnSecond, sOnSecond, sBeyond)
-  const columns = pairs.flatMap((at) => [0, 1].map((axis) => Float64Array.from(sets, (numbers) => numbers[at + axis])))
-  return [...columns, Float64Array.from(sides)]
+  return [...pairs.flatMap((at) => [numbers[at], numbers[at + 1]]), sides]
 }
 
 /** Both loops of this finger, written out; the margin's angle comes from the triangle's area and dot product alone. */

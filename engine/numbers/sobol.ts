@@ -58,19 +58,21 @@ interface Column {
 
 function sequenceOf(columns: readonly Column[]): PointSequence {
   const at = Uint32Array.from(columns, ({ shift }) => shift)
+  // Digit by digit, because what a digit switches is wanted of all dimensions at once.
+  const directions = new Uint32Array(bits * columns.length)
+  for (const [dimension, column] of columns.entries())
+    for (let bit = 0; bit < bits; bit++) directions[bit * columns.length + dimension] = column.directions[bit]
   let grayAt = 0
   const fill = (number: number, out: Float64Array): void => {
     const gray = number ^ (number >>> 1)
     // Only the bits that differ from the point before are switched: from one point to the next it is one.
     const changed = gray ^ grayAt
     grayAt = gray
-    for (let dimension = 0; dimension < columns.length; dimension++) {
-      const { directions } = columns[dimension]
-      let word = at[dimension]
-      for (let rest = changed; rest !== 0; rest &= rest - 1) word ^= directions[lowestBit - Math.clz32(rest & -rest)]
-      at[dimension] = word
-      out[dimension] = (at[dimension] + 0.5) / words
+    for (let rest = changed; rest !== 0; rest &= rest - 1) {
+      const begin = at.length * (lowestBit - Math.clz32(rest & -rest))
+      for (let dimension = 0; dimension < at.length; dimension++) at[dimension] ^= directions[begin + dimension]
     }
+    for (let dimension = 0; dimension < at.length; dimension++) out[dimension] = (at[dimension] + 0.5) / words
   }
   return { dimensions: columns.length, fill }
 }

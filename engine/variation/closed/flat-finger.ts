@@ -18,79 +18,9 @@ import {
   stopNumbers,
   weightNumbers,
 } from './flat-numbers.ts'
-import type { NotStraight, NumberList } from './straight-numbers.ts'
-
-/** Two parts that meet in a pin and hang by one more each on parts that are placed before them. */
-export interface FlatDyad {
-  readonly first: number
-  readonly second: number
-  readonly beyondFirst: number
-  readonly beyondSecond: number
-  /** Joints: of the first with what is beyond it, of the two with each other, of the second with what is beyond it. */
-  readonly p: number
-  readonly q: number
-  readonly s: number
-  /** Where the places of the joints on either part stand in the list of numbers. */
-  readonly pOnFirst: number
-  readonly pBeyond: number
-  readonly qOnFirst: number
-  readonly qOnSecond: number
-  readonly sOnSecond: number
-  readonly sBeyond: number
-  /** +1 where the first (at p and q) or the second (at s) is the joint's part b, −1 where it is its a. */
-  readonly pSide: number
-  readonly qSide: number
-  readonly sSide: number
-}
-
-/** A force of the world: its numbers stand at `at`, its direction is counted from the turn of `frame`. */
-export interface FlatForce {
-  readonly part: number
-  readonly frame: number
-  readonly at: number
-}
-
-/** A couple: its size stands at `at`; counter-clockwise on `part`, its reaction on `against`. */
-export interface FlatCouple {
-  readonly part: number
-  readonly against: number
-  readonly at: number
-}
-
-/** A load with its keeper, of a unit. */
-export interface FlatCase {
-  readonly forces: readonly FlatForce[]
-  readonly couples: readonly FlatCouple[]
-  readonly keeperForces: readonly FlatForce[]
-  readonly keeperCouples: readonly FlatCouple[]
-  /** Where the load that the keeper is allowed stands. */
-  readonly allowed: number
-}
-
-/** What hangs together in a finger, and where its numbers stand. */
-export interface FlatFinger {
-  readonly parts_count: number
-  readonly joints_count: number
-  /** Parts a and b of each joint. */
-  readonly a: Int32Array
-  readonly b: Int32Array
-  /** In the order in which they are placed. */
-  readonly dyads: readonly FlatDyad[]
-  /** The part that is driven, on its pin in the mount. */
-  readonly lead: { readonly part: number; readonly joint: number; readonly onMount: number; readonly onLead: number }
-  readonly springs: readonly number[]
-  readonly weights: readonly { readonly part: number; readonly at: number }[]
-  readonly stops: readonly { readonly round: number; readonly against: number; readonly at: number }[]
-  /** Joints at A, B and C of each toggle. */
-  readonly toggles: readonly (readonly [number, number, number])[]
-  /** Range of the pull of weight, rad; absent where weight is left out. */
-  readonly weight: Design['weight']
-  /** Absent without a keeper. */
-  readonly kept: FlatCase | undefined
-  /** Where the rooms between pins and holes begin and end, mm. */
-  readonly rooms: { readonly from: number; readonly to: number }
-  readonly numbers: NumberList
-}
+import { limbsOf, placesOf } from './flat-places.ts'
+import type { FlatCase, FlatCouple, FlatDyad, FlatFinger, FlatForce } from './flat-tables.ts'
+import type { NotStraight } from './straight-numbers.ts'
 
 /** @returns why not, where a finger is not of the kind that the tables can hold */
 export function flatFinger(design: Design): FlatFinger | NotStraight {
@@ -117,26 +47,29 @@ function tablesOf(mechanism: Mechanism, order: DyadOrder): FlatFinger {
   const jointOf = (pin: number): number => joints.findIndex((one) => one.pin === pin)
   const roomsFrom = book.length()
   for (const [index, { id }] of design.pins.entries()) book.add(`the room of pin ${id}`, (set) => roomNumbers(set.design, index))
-  return {
-    ...{ parts_count, joints_count: joints.length, weight: design.weight },
-    rooms: { from: roomsFrom, to: book.length() },
-    a: Int32Array.from(joints, ({ a }) => a),
-    b: Int32Array.from(joints, ({ b }) => b),
-    dyads: order.dyads.toReversed().map((dyad) => flatDyad(mechanism, dyad)),
-    lead: { part, joint, onMount: placeOn(mechanism, joint, 0), onLead: placeOn(mechanism, joint, part) },
+  const roomsTo = book.length()
+  const lead = { part, joint, onMount: placeOn(mechanism, joint, 0), onLead: placeOn(mechanism, joint, part) }
+  const dyads = order.dyads.toReversed().map((dyad) => flatDyad(mechanism, dyad))
+  const acting = {
     stops: design.stops.map(({ id, round, against }, index) => {
       const at = book.add(`stop ${id}`, (set) => stopNumbers(set.design, index))
       return { round: round.part, against: against.part, at }
     }),
     springs: design.springs.map(({ id }, index) => book.add(`spring ${id}`, (set) => springNumbers(set.design, index))),
     weights: weighedParts(design).map((weighed) => {
-      return {
-        part: weighed,
-        at: book.add(`the weight of ${design.parts[weighed].id}`, (set) => weightNumbers(set.design, weighed)),
-      }
+      const words = `the weight of ${design.parts[weighed].id}`
+      return { part: weighed, at: book.add(words, (set) => weightNumbers(set.design, weighed)) }
     }),
-    toggles: design.toggles.map(({ a, b, c }) => [jointOf(a), jointOf(b), jointOf(c)] as const),
     kept: flatCase(design, book),
+  }
+  return {
+    ...{ parts_count, joints_count: joints.length, weight: design.weight, ...acting, lead, dyads },
+    rooms: { from: roomsFrom, to: roomsTo },
+    a: Int32Array.from(joints, ({ a }) => a),
+    b: Int32Array.from(joints, ({ b }) => b),
+    limbs: limbsOf({ lead, dyads }),
+    places: [...placesOf({ dyads, ...acting })],
+    toggles: design.toggles.map(({ a, b, c }) => [jointOf(a), jointOf(b), jointOf(c)] as const),
     numbers: book.list,
   }
 }

@@ -1,5 +1,5 @@
 /**
- * Joint forces of a flat finger at points of their own, dyad by dyad from the outermost, without a matrix.
+ * Joint forces of flat fingers at points of their own, dyad by dyad from the outermost, without a matrix.
  *
  * Of the dyad nearest to its dead centre the force along its first arm is left open, f, and found where the lead is in balance:
  *
@@ -7,116 +7,203 @@
  *
  * so that nothing is divided by what goes to zero in a jam. Of the others, F = − (M₂ a + M₁ b) / (a × b).
  */
-import type { FlatDyad } from './flat-finger.ts'
-import type { PartForces } from './flat-load.ts'
+import type { Pair, PartForce } from './columns.ts'
 import type { FlatRoom } from './flat-room.ts'
+import type { FlatDyad, FlatFinger } from './flat-tables.ts'
 import type { RestRoom } from './rest-room.ts'
 
 /** Moment about the lead's pin of a force of one arm's length below which the lead does not tell it. */
 const openLeast_mm2 = 1e-6
 
-/** Takes the finger apart at the points, and takes over the directions of its forces. @returns the largest square of a change of direction, weighed by its force */
-export function turnDirections({ finger, nearest }: FlatRoom, rest: RestRoom, amplitude: number): number {
-  const { load, port, carried, opened, points, forces, open } = rest
-  for (let at = 0; at < load.length; at++) {
-    carried[at] = load[at] + amplitude * port[at]
-    opened[at] = 0
-  }
-  for (let index = finger.dyads.length - 1; index >= 0; index--) {
-    if (index === nearest) takeOffNearest(rest, finger.dyads[index])
-    else takeOff(rest, finger.dyads[index])
-  }
-  const { part, joint } = finger.lead
-  const side = finger.b[joint] === part ? -1 : 1
-  const perOpen = aboutPoint(opened, points, part, joint)
-  if (!(Math.abs(perOpen) > openLeast_mm2)) return Number.NaN
-  for (let axis = 0; axis < 2; axis++) {
-    forces[2 * joint + axis] = side * carried[3 * part + axis]
-    open[2 * joint + axis] = side * opened[3 * part + axis]
-  }
-  return takeDirections(rest, -aboutPoint(carried, points, part, joint) / perOpen)
-}
-
-/** Moment about a joint's point of what a part carries. */
-function aboutPoint(carried: PartForces, points: Float64Array, part: number, joint: number): number {
-  return carried[3 * part + 2] - points[2 * joint] * carried[3 * part + 1] + points[2 * joint + 1] * carried[3 * part]
-}
-
-function takeDirections({ forces, open, directions }: RestRoom, share: number): number {
-  let largest = 0
-  let change = 0
-  for (let at = 0; at < forces.length; at += 2) {
-    const x = forces[at] + share * open[at]
-    const y = forces[at + 1] + share * open[at + 1]
-    const size = Math.sqrt(x * x + y * y)
-    if (!(size > 0)) continue
-    const nx = x / size
-    const ny = y / size
-    const dx = nx - directions[at]
-    const dy = ny - directions[at + 1]
-    if (size > largest) largest = size
-    if (size * (dx * dx + dy * dy) > change) change = size * (dx * dx + dy * dy)
-    directions[at] = nx
-    directions[at + 1] = ny
-  }
-  return change / largest
-}
-
-function takeOffNearest(rest: RestRoom, dyad: FlatDyad): void {
-  const { carried, points } = rest
-  const { first, p, q } = dyad
-  const ax = points[2 * q] - points[2 * p]
-  const ay = points[2 * q + 1] - points[2 * p + 1]
-  const share = aboutPoint(carried, points, first, p) / (ax * ax + ay * ay)
-  passOn(rest, dyad, carried, rest.forces, share * ay, -share * ax)
-  passOn(rest, dyad, rest.opened, rest.open, ax, ay)
-}
-
-function takeOff(rest: RestRoom, dyad: FlatDyad): void {
-  const { carried, opened, points } = rest
-  const { first, second, p, q, s } = dyad
-  const ax = points[2 * q] - points[2 * p]
-  const ay = points[2 * q + 1] - points[2 * p + 1]
-  const bx = points[2 * q] - points[2 * s]
-  const by = points[2 * q + 1] - points[2 * s + 1]
-  const inverse = -1 / (ax * by - ay * bx)
-  const aboutFirst = inverse * aboutPoint(carried, points, first, p)
-  const aboutSecond = inverse * aboutPoint(carried, points, second, s)
-  passOn(rest, dyad, carried, rest.forces, aboutSecond * ax + aboutFirst * bx, aboutSecond * ay + aboutFirst * by)
-  const openFirst = inverse * aboutPoint(opened, points, first, p)
-  const openSecond = inverse * aboutPoint(opened, points, second, s)
-  passOn(rest, dyad, opened, rest.open, openSecond * ax + openFirst * bx, openSecond * ay + openFirst * by)
+/** What parts carry in one way, and the joint forces that follow. */
+interface Carrying {
+  readonly carried: readonly PartForce[]
+  readonly forces: readonly Pair[]
 }
 
 /**
- * Keeps the forces of a dyad as those of its joints, and puts the reactions on the parts that stay.
- *
- * @param x,y the force at q on the first part
+ * Takes the fingers apart at the points, and takes over the directions of their forces. How far these change stands in `change` afterwards; no
+ * number where the forces are not found.
  */
-function passOn(
-  { points }: RestRoom,
-  { first, second, beyondFirst, beyondSecond, p, q, s, pSide, qSide, sSide }: FlatDyad,
-  carried: PartForces,
-  out: Float64Array,
-  x: number,
-  y: number,
-): void {
-  const px = carried[3 * first] + x
-  const py = carried[3 * first + 1] + y
-  const sx = carried[3 * second] - x
-  const sy = carried[3 * second + 1] - y
-  out[2 * q] = qSide * x
-  out[2 * q + 1] = qSide * y
-  out[2 * p] = -pSide * px
-  out[2 * p + 1] = -pSide * py
-  out[2 * s] = -sSide * sx
-  out[2 * s + 1] = -sSide * sy
-  const i = 3 * beyondFirst
-  carried[i] += px
-  carried[i + 1] += py
-  carried[i + 2] += points[2 * p] * py - points[2 * p + 1] * px
-  const j = 3 * beyondSecond
-  carried[j] += sx
-  carried[j + 1] += sy
-  carried[j + 2] += points[2 * s] * sy - points[2 * s + 1] * sx
+export function turnDirections({ finger, nearest }: FlatRoom, rest: RestRoom): void {
+  const whole: Carrying = rest
+  const open: Carrying = { carried: rest.opened, forces: rest.open }
+  takeUp(rest)
+  for (let index = finger.dyads.length - 1; index >= 0; index--) {
+    const dyad = finger.dyads[index]
+    if (index === nearest) {
+      turnFirst(rest, dyad)
+      passOn(rest, dyad, whole)
+      pullFirst(rest, dyad)
+      passOn(rest, dyad, open)
+      continue
+    }
+    turnBoth(rest, dyad, whole)
+    passOn(rest, dyad, whole)
+    // The open force comes up with the nearest dyad; those outside it carry nothing of it.
+    if (index > nearest) continue
+    turnBoth(rest, dyad, open)
+    passOn(rest, dyad, open)
+  }
+  leadForces(finger, rest)
+  takeDirections(rest)
+}
+
+/** Every part carries the load, and the port as often as the amplitude says; nothing of the open force. */
+function takeUp({ load, port, carried, opened, amplitude }: RestRoom): void {
+  for (let part = 1; part < load.length; part++) {
+    const { x: loadX, y: loadY, moment: loadMoment } = load[part]
+    const { x: portX, y: portY, moment: portMoment } = port[part]
+    const { x, y, moment } = carried[part]
+    const { x: openX, y: openY, moment: openMoment } = opened[part]
+    for (let set = 0; set < amplitude.length; set++) {
+      x[set] = loadX[set] + amplitude[set] * portX[set]
+      y[set] = loadY[set] + amplitude[set] * portY[set]
+      moment[set] = loadMoment[set] + amplitude[set] * portMoment[set]
+      openX[set] = 0
+      openY[set] = 0
+      openMoment[set] = 0
+    }
+  }
+}
+
+/** The force at q on the first part of the nearest dyad that keeps it from turning about p, across its arm. */
+function turnFirst({ carried, points, atQ }: RestRoom, { first, p, q }: FlatDyad): void {
+  const { x, y, moment } = carried[first]
+  const { x: xs, y: ys } = points[p]
+  const { x: xq, y: yq } = points[q]
+  const { x: outX, y: outY } = atQ
+  for (let set = 0; set < moment.length; set++) {
+    const px = xs[set]
+    const py = ys[set]
+    const ax = xq[set] - px
+    const ay = yq[set] - py
+    const share = (moment[set] - px * y[set] + py * x[set]) / (ax * ax + ay * ay)
+    outX[set] = share * ay
+    outY[set] = -share * ax
+  }
+}
+
+/** The force that is left open: along the first arm, as long as it. */
+function pullFirst({ points, atQ }: RestRoom, { p, q }: FlatDyad): void {
+  const { x: xs, y: ys } = points[p]
+  const { x: xq, y: yq } = points[q]
+  const { x: outX, y: outY } = atQ
+  for (let set = 0; set < outX.length; set++) {
+    outX[set] = xq[set] - xs[set]
+    outY[set] = yq[set] - ys[set]
+  }
+}
+
+/** The force at q on the first part that keeps both parts of a dyad from turning. */
+function turnBoth({ points, atQ }: RestRoom, { first, second, p, q, s }: FlatDyad, { carried }: Carrying): void {
+  const { x: x1, y: y1, moment: m1 } = carried[first]
+  const { x: x2, y: y2, moment: m2 } = carried[second]
+  const { x: xs, y: ys } = points[p]
+  const { x: xq, y: yq } = points[q]
+  const { x: xt, y: yt } = points[s]
+  const { x: outX, y: outY } = atQ
+  for (let set = 0; set < m1.length; set++) {
+    const px = xs[set]
+    const py = ys[set]
+    const sx = xt[set]
+    const sy = yt[set]
+    const ax = xq[set] - px
+    const ay = yq[set] - py
+    const bx = xq[set] - sx
+    const by = yq[set] - sy
+    const inverse = -1 / (ax * by - ay * bx)
+    const aboutP = inverse * (m1[set] - px * y1[set] + py * x1[set])
+    const aboutS = inverse * (m2[set] - sx * y2[set] + sy * x2[set])
+    outX[set] = aboutS * ax + aboutP * bx
+    outY[set] = aboutS * ay + aboutP * by
+  }
+}
+
+/** Keeps the forces of a dyad as those of its joints, with the one at q, and puts the reactions on the parts that stay. */
+function passOn(rest: RestRoom, { p, q, s, pSide, qSide, sSide, ...parts }: FlatDyad, carrying: Carrying): void {
+  const { x, y } = rest.atQ
+  const { x: qx, y: qy } = carrying.forces[q]
+  for (let set = 0; set < x.length; set++) {
+    qx[set] = qSide * x[set]
+    qy[set] = qSide * y[set]
+  }
+  passOver(rest, carrying, { part: parts.first, beyond: parts.beyondFirst, joint: p, side: -pSide, sense: 1 })
+  passOver(rest, carrying, { part: parts.second, beyond: parts.beyondSecond, joint: s, side: -sSide, sense: -1 })
+}
+
+interface Passing {
+  readonly part: number
+  readonly beyond: number
+  readonly joint: number
+  /** Of the part at the joint. */
+  readonly side: number
+  /** Of the force at q on the part. */
+  readonly sense: number
+}
+
+/** What a part carries, with the force at q, goes over its joint to the part beyond it. */
+function passOver({ points, atQ }: RestRoom, { carried, forces }: Carrying, passing: Passing): void {
+  const { part, beyond, joint, side, sense } = passing
+  const { x: partX, y: partY } = carried[part]
+  const { x: beyondX, y: beyondY, moment } = carried[beyond]
+  const { x: outX, y: outY } = forces[joint]
+  const { x: atX, y: atY } = points[joint]
+  const { x: qx, y: qy } = atQ
+  for (let set = 0; set < qx.length; set++) {
+    const x = partX[set] + sense * qx[set]
+    const y = partY[set] + sense * qy[set]
+    outX[set] = side * x
+    outY[set] = side * y
+    beyondX[set] += x
+    beyondY[set] += y
+    moment[set] += atX[set] * y - atY[set] * x
+  }
+}
+
+/** The force at the lead's pin, and how many of the open force there are: the lead is in balance. */
+function leadForces({ lead, b }: FlatFinger, { carried, opened, points, forces, open, openCount }: RestRoom): void {
+  const { part, joint } = lead
+  const side = b[joint] === part ? -1 : 1
+  const { x, y, moment } = carried[part]
+  const { x: openX, y: openY, moment: openMoment } = opened[part]
+  const { x: atX, y: atY } = points[joint]
+  const { x: outX, y: outY } = forces[joint]
+  const { x: outOpenX, y: outOpenY } = open[joint]
+  for (let set = 0; set < openCount.length; set++) {
+    outX[set] = side * x[set]
+    outY[set] = side * y[set]
+    outOpenX[set] = side * openX[set]
+    outOpenY[set] = side * openY[set]
+    const perOpen = openMoment[set] - atX[set] * openY[set] + atY[set] * openX[set]
+    const about = moment[set] - atX[set] * y[set] + atY[set] * x[set]
+    openCount[set] = Math.abs(perOpen) > openLeast_mm2 ? -about / perOpen : Number.NaN
+  }
+}
+
+function takeDirections({ forces, open, openCount, directions, change, largest }: RestRoom): void {
+  change.fill(0)
+  largest.fill(0)
+  for (let joint = 0; joint < forces.length; joint++) {
+    const { x: forceX, y: forceY } = forces[joint]
+    const { x: openX, y: openY } = open[joint]
+    const { x: directionX, y: directionY } = directions[joint]
+    for (let set = 0; set < change.length; set++) {
+      const x = forceX[set] + openCount[set] * openX[set]
+      const y = forceY[set] + openCount[set] * openY[set]
+      const size = Math.sqrt(x * x + y * y)
+      // A force of nothing keeps its direction.
+      const inverse = 1 / size
+      const nx = size > 0 ? x * inverse : directionX[set]
+      const ny = size > 0 ? y * inverse : directionY[set]
+      const dx = nx - directionX[set]
+      const dy = ny - directionY[set]
+      const turned = size * (dx * dx + dy * dy)
+      if (size > largest[set]) largest[set] = size
+      if (turned > change[set]) change[set] = turned
+      directionX[set] = nx
+      directionY[set] = ny
+    }
+  }
+  for (let set = 0; set < change.length; set++) change[set] /= largest[set]
 }

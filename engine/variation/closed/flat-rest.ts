@@ -1,8 +1,8 @@
 /**
- * Forces of a flat finger in its worst state of friction, without a matrix.
+ * Forces of flat fingers in their worst state of friction, without a matrix.
  *
  * Friction moves the line of a pin's force beside the centre, to the point centre + κ n (n: the force on part b turned by +90°). A finger with
- * friction is one without it whose pins stand at these points (dyad-friction.ts). Of that finger, with its motion (flat-posture.ts):
+ * friction is one without it whose pins stand at these points (dyad-friction.ts). Of that finger, with its motion (flat-motion.ts):
  *
  *     λ = − power of the load / power of the port           dλ/dκ of a pin = |R| · its relative turn / power of the port
  *
@@ -10,9 +10,9 @@
  * its force does no work. The second says for nothing whether each pin's friction stands on its worst side. Directions follow by taking the
  * finger apart (flat-joint-forces.ts); their right digits double from round to round.
  */
-
+import type { Column } from './columns.ts'
 import { turnDirections } from './flat-joint-forces.ts'
-import { moveFlat, powerFlat, turnOfJoint } from './flat-motion.ts'
+import { moveFlat, powerFlat } from './flat-motion.ts'
 import type { FlatRoom } from './flat-room.ts'
 import type { RestRoom } from './rest-room.ts'
 
@@ -21,48 +21,68 @@ export interface WorstOf {
   /** −1 looks for the least amplitude, +1 for the largest. */
   readonly towards: 1 | -1
   /** Of each joint: |κ|, mm. */
-  readonly levers: Float64Array
+  readonly levers: readonly Column[]
 }
-
-/** Rounds of directions: each doubles their right digits, from about two at the state as drawn. */
-const rounds_most = 8
 
 /** Square of a change of direction after which the next amplitude has all its digits: its error goes with the square of this. */
-const settled_square = 1e-6
+export const settled_square = 1e-6
 
-/** Puts pins on the side that the slope of the last amplitude asks for. @returns how many */
-export function turnOver(room: FlatRoom, { sides, either, portPower }: RestRoom, { towards, levers }: WorstOf): number {
-  const sense = towards * portPower.now
-  let changed = 0
-  for (let joint = 0; joint < sides.length; joint++) {
-    if (either[joint] === 0 || levers[joint] === 0) continue
-    if (sense * turnOfJoint(room, joint) * sides[joint] >= 0) continue
-    sides[joint] = -sides[joint]
-    changed++
+/** Puts pins on the side that the slope of the last amplitude asks for. @param count out: how many of each set */
+export function turnOver(room: FlatRoom, rest: RestRoom, { towards, levers }: WorstOf, count: Column): void {
+  const { finger, motion } = room
+  const { portPower } = rest
+  count.fill(0)
+  for (let joint = 0; joint < levers.length; joint++) {
+    const { turn: a } = motion[finger.a[joint]]
+    const { turn: b } = motion[finger.b[joint]]
+    const [side, either, lever] = [rest.sides[joint], rest.either[joint], levers[joint]]
+    for (let set = 0; set < count.length; set++) {
+      const sense = towards * portPower[set] * (b[set] - a[set]) * side[set]
+      if (either[set] === 0 || lever[set] === 0 || sense >= 0) continue
+      side[set] = -side[set]
+      count[set]++
+    }
   }
-  return changed
 }
 
-/** Amplitude with friction on the sides that stand in the room; NaN where it is not found. The motion with friction stands there afterwards. */
-export function amplitudeFlat(room: FlatRoom, rest: RestRoom, levers: Float64Array): number {
+/** Rounds of directions before a set is given up: each doubles their right digits, from about two at the state as drawn. */
+const rounds_most = 8
+
+/** Amplitude of a set that stands alone, with friction on the sides that stand in the room; NaN where it is not found. The motion with friction stands there afterwards. */
+export function amplitudeFlat(room: FlatRoom, rest: RestRoom, levers: readonly Column[]): number {
+  const { amplitude, change } = rest
   for (let round = 0; round < rounds_most; round++) {
-    const change = turnDirections(room, rest, amplitudeAtPoints(room, rest, levers))
-    if (!(change < 1)) return Number.NaN
-    if (change < settled_square) return amplitudeAtPoints(room, rest, levers)
+    amplitudesAtPoints(room, rest, levers)
+    turnDirections(room, rest)
+    if (!(change[0] < 1)) return Number.NaN
+    if (change[0] >= settled_square) continue
+    amplitudesAtPoints(room, rest, levers)
+    return amplitude[0]
   }
   return Number.NaN
 }
 
-/** Amplitude for the directions that stand in the room: off by the square of how far they are off. */
-export function amplitudeAtPoints(room: FlatRoom, rest: RestRoom, levers: Float64Array): number {
-  const { points, sides, directions, portPower } = rest
-  const { centres } = room
-  for (let joint = 0, at = 0; joint < levers.length; joint++, at += 2) {
-    const lever = sides[joint] * levers[joint]
-    points[at] = centres[at] - lever * directions[at + 1]
-    points[at + 1] = centres[at + 1] + lever * directions[at]
+/** Amplitudes for the directions that stand in the room, into `amplitude`: off by the square of how far these are off. */
+export function amplitudesAtPoints(room: FlatRoom, rest: RestRoom, levers: readonly Column[]): void {
+  const { loadPower, portPower, amplitude } = rest
+  putPoints(room, rest, levers)
+  moveFlat(room, rest.points)
+  powerFlat(room, rest.port, portPower)
+  powerFlat(room, rest.load, loadPower)
+  for (let set = 0; set < amplitude.length; set++) amplitude[set] = -loadPower[set] / portPower[set]
+}
+
+/** Puts the points that the forces pass for the directions that stand in the room. */
+export function putPoints({ centres }: FlatRoom, { points, sides, directions }: RestRoom, levers: readonly Column[]): void {
+  for (let joint = 0; joint < levers.length; joint++) {
+    const { x, y } = points[joint]
+    const { x: centreX, y: centreY } = centres[joint]
+    const { x: directionX, y: directionY } = directions[joint]
+    const [side, lever] = [sides[joint], levers[joint]]
+    for (let set = 0; set < x.length; set++) {
+      const beside = side[set] * lever[set]
+      x[set] = centreX[set] - beside * directionY[set]
+      y[set] = centreY[set] + beside * directionX[set]
+    }
   }
-  moveFlat(room, points)
-  portPower.now = powerFlat(room, rest.port)
-  return -powerFlat(room, rest.load) / portPower.now
 }

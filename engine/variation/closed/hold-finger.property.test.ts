@@ -8,7 +8,7 @@ import { cloudOf } from '../spread/cloud.ts'
 import { finished } from '../spread/test-support/small-problem.ts'
 import { closedSamples } from './closed-samples.ts'
 import { closedSpread } from './closed-spread.ts'
-import { holdFingers } from './hold-finger.ts'
+import { block_sets, type HoldBlock, type HoldFingers, holdFingers } from './hold-finger.ts'
 import { holdPlainly } from './hold-plainly.ts'
 
 const text = (name: string): string => readFileSync(new URL(`../../../designs/${name}.json`, import.meta.url), 'utf8')
@@ -38,6 +38,11 @@ function setsOf({ sources }: Variation): (number: number, wide?: number) => Floa
   }
 }
 
+function blockFor({ sources }: Variation, { numbers_count }: HoldFingers): HoldBlock {
+  const columns = (count: number) => Array.from({ length: count }, () => new Float64Array(block_sets))
+  return { values: columns(sources.length), numbers: columns(numbers_count), isLong: new Uint8Array(block_sets) }
+}
+
 /** Margins, reserve of the closed posture, jam and slip of the carried load as a whole evaluation has them. */
 function evaluated({ setOf, design }: Variation, values: Float64Array): readonly number[] {
   const { figures, travel } = evaluate(setOf(values).value ?? design)
@@ -60,9 +65,13 @@ describe.each([
   const setOf = setsOf(variation)
 
   it('is that of a whole evaluation, for sets as they are made and for some twice as far out', () => {
+    const block = blockFor(variation, short)
     for (const [number, wide] of [0, 1, 2, 3].map((index) => [index, 1 + (index % 2)])) {
       const values = setOf(number, wide)
-      if (!short.solve(values, out)) continue
+      for (const [source, column] of block.values.entries()) column.fill(values[source])
+      short.solveBlock(block)
+      if (block.isLong[number] !== 0) continue
+      for (const [index, column] of block.numbers.entries()) out[index] = column[number]
       // SOURCE other-method (the whole evaluation of the same set)
       for (const [index, value] of evaluated(variation, values).entries())
         expect(Math.abs(out[index] - value)).toBeLessThan(1e-9 * Math.max(1, value))
@@ -73,6 +82,21 @@ describe.each([
     // SOURCE property (its sets are like the one that was drawn)
     const served = Array.from({ length: 500 }, (_, number) => short.solve(setOf(number), out))
     expect(served.filter((one) => !one)).toEqual([])
+  })
+
+  it('is the same in step with others as alone, also far out', () => {
+    const block = blockFor(variation, short)
+    const sets = Array.from({ length: block_sets }, (_, number) => setOf(number, 1 + (number % 3) / 2))
+    for (const [number, values] of sets.entries())
+      for (const [source, value] of values.entries()) block.values[source][number] = value
+    short.solveBlock(block)
+    const alone = sets.map((values) => short.solve(values, out) && [...out])
+    // SOURCE property (trials that end when they have settled, against as many as all sets take)
+    expect([...block.isLong].map((isLong) => isLong === 0)).toEqual(alone.map((numbers) => numbers !== false))
+    const apart = alone.flatMap((numbers, set) => {
+      return (numbers || []).map((value, index) => Math.abs(block.numbers[index][set] - value) / Math.max(1, value))
+    })
+    expect(Math.max(...apart)).toBeLessThan(1e-9)
   })
 
   it('leaves no trace of the set before', () => {
@@ -127,7 +151,7 @@ describe('closed postures of many sets', () => {
     const whole = samples(0, 24)
     expect(whole.plainly_count).toBe(0)
     expect([...samples(0, 10).numbers, ...samples(10, 24).numbers]).toEqual([...whole.numbers])
-    const plainly = samples(0, 3, { ...fingers, solve: () => false })
+    const plainly = samples(0, 3, { ...fingers, solveBlock: ({ isLong }) => isLong.fill(1) })
     expect(plainly.plainly_count).toBe(3)
     // SOURCE other-method (followed from open to closed)
     for (const [index, value] of plainly.numbers.entries()) expect(whole.numbers[index]).toBeCloseTo(value, 8)

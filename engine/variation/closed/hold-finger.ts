@@ -1,44 +1,44 @@
 /**
- * The hold verdict of any set in the short way: closed margins, return reserve from rest there, the margins at which it jams and slips.
+ * The hold verdicts of any sets in the short way: closed margins, return reserve from rest there, the margins at which they jam and slip.
  *
  * `evaluate` follows a set from open to closed and works out some hundred figures. Where only this is asked for, and the set is nearly the one
  * that was drawn, it can be solved from the design as drawn: the same closure, the same stop, the same friction, at three places. What makes
- * it short is that nothing is read, planned or factored anew: tables are made once (flat-finger.ts), and each set is a list of numbers.
- *
- * It steps back, and says so, where it could not be the same finger: a pin that is not thinner than its hole, friction below nothing, another
- * stop or the end of the drive's range first, a closed posture near or past dead centre, no jam or slip where the design has one, or a
- * keeper that needs more than it is allowed already at the jam.
+ * it short is that nothing is read, planned or factored anew: tables are made once (flat-finger.ts), each set is a list of numbers, and sets
+ * are solved a block at a time, in step with each other (hold-together.ts). A set that does not come along is solved alone (hold-alone.ts);
+ * where that steps back too, the long way has to say.
  */
 import type { Variation } from '../sources/source.ts'
-import { moveFlat } from './flat-motion.ts'
-import { gapFlat } from './flat-posture.ts'
-import { holdGuess } from './hold-guess.ts'
-import {
-  beginFrom,
-  besideMargins,
-  type HoldBegin,
-  marginFlat,
-  type Place,
-  type RootGuess,
-  readPlace,
-  takeSet,
-  type WayToRoot,
-} from './hold-room.ts'
-import { isKept, reserveValue, worstNow } from './hold-values.ts'
-import { contactTurn, marginWhereZero } from './hold-window.ts'
-import { marginByHalving } from './margin-by-halving.ts'
-import type { FlatState } from './rest-room.ts'
+import type { Column } from './columns.ts'
+import { flatRoom } from './flat-room.ts'
+import { solveAlone } from './hold-alone.ts'
+import { beginOf, holdGuess, holdGuesser } from './hold-guess.ts'
+import { besideMargins, type HoldBegin, holdRoom } from './hold-room.ts'
+import { holdTogether } from './hold-together.ts'
 import { type StandingHold, standingHold } from './standing-hold.ts'
 import type { NotStraight } from './straight-numbers.ts'
 
 /** Of one set: a closed margin a toggle (rad), return reserve (N·mm a pin), jam angle and slip angle (rad); NaN for what the design has not. */
 export type HoldNumbers = Float64Array
 
+/** Sets that are solved in step: their columns together stay in the near memory of a processor, and a table is looked up once for all. */
+export const block_sets = 64
+
+/** A block of sets. */
+export interface HoldBlock {
+  /** A column a source, of `block_sets` values as `Variation.setOf` takes them. */
+  readonly values: readonly Column[]
+  /** Out: a column a hold number. */
+  readonly numbers: readonly Column[]
+  /** Out: not 0 for sets that the long way has to say. */
+  readonly isLong: Uint8Array
+}
+
 /** Fingers of one design. */
 export interface HoldFingers {
   readonly numbers_count: number
+  readonly solveBlock: (block: HoldBlock) => void
   /**
-   * @param values one a source, as `Variation.setOf` takes them
+   * @param values one a source
    * @param out the set's numbers, where true comes back
    * @returns false where the long way has to say
    */
@@ -52,13 +52,17 @@ const agrees = 1e-9
 export function holdFingers(variation: Variation): HoldFingers | NotStraight {
   const standing = standingHold(variation)
   if ('why' in standing) return standing
-  const { hold, lines, drawn } = standing
+  const { hold, drawn } = standing
   const numbers_count = hold.toggles.length + besideMargins
   const out = new Float64Array(numbers_count)
+  const alone = variation.sources.map(() => new Float64Array(1))
+  const write = (values: ArrayLike<number>): void => {
+    for (let source = 0; source < alone.length; source++) alone[source][0] = values[source]
+    standing.lines.write(alone, hold.room.numbers)
+  }
   const solveFromDrawn = (values: ArrayLike<number>): HoldBegin | undefined => {
-    lines.write(values, hold.room.numbers)
-    const begin = standing.begin()
-    if (!solveHold(standing, begin, out)) return undefined
+    write(values)
+    if (!solveAlone(standing, standing.begin(), out)) return undefined
     const { place, ways } = standing
     return { turn_rad: place.turn_rad, jam: { ...ways.jam.guess }, slip: { ...ways.slip.guess } }
   }
@@ -66,76 +70,42 @@ export function holdFingers(variation: Variation): HoldFingers | NotStraight {
     return { why: 'the closed posture as drawn is not found in the short way' }
   if (out.some((value, index) => Math.abs(value - drawn[index]) > agrees * Math.max(1, Math.abs(drawn[index]))))
     return { why: 'as drawn, the short way and the long way do not agree' }
-  const guess = holdGuess(variation, solveFromDrawn)
+  const guess = holdGuesser(variation, solveFromDrawn)
+  const begin = holdGuess(1)
   const solve = (values: ArrayLike<number>, numbers: HoldNumbers): boolean => {
-    lines.write(values, hold.room.numbers)
-    return solveHold(standing, guess(values), numbers)
+    write(values)
+    guess(alone, begin)
+    return solveAlone(standing, beginOf(begin), numbers)
   }
-  return { numbers_count, solve }
+  return { numbers_count, solve, solveBlock: blockSolver(standing, { guess, solve }) }
 }
 
-function solveHold(standing: StandingHold, begin: HoldBegin, out: HoldNumbers): boolean {
-  const { hold, place, states } = standing
-  if (!takeSet(hold) || !closes(standing, begin, out)) return false
-  const next = hold.toggles.length
-  moveFlat(hold.room, hold.room.centres)
-  readPlace(hold, place.turn_rad, place)
-  beginFrom(hold, states.closed)
-  out[next] = worstNow(hold, reserveValue)
-  out[next + 1] = jamOf(standing, begin)
-  out[next + 2] = slipOf(standing, begin)
-  const isJam = out[next + 1] > 0 || states.jam === undefined
-  const isSlip = out[next + 2] > out[next + 1] || states.slip === undefined
-  return !Number.isNaN(out[next]) && isJam && isSlip
-}
-
-/** Brings the finger to its stop and its margins into `out`. @returns false where something else comes first */
-function closes({ hold, place, closed_rad }: StandingHold, { turn_rad }: HoldBegin, out: HoldNumbers): boolean {
-  place.turn_rad = contactTurn(hold, turn_rad)
-  if (!(-place.turn_rad <= closed_rad)) return false
-  const { stops } = hold.room.finger
-  for (let stop = 0; stop < stops.length; stop++) if (stop !== hold.stop && !(gapFlat(hold.room, stops[stop]) > 0)) return false
-  for (let toggle = 0; toggle < hold.toggles.length; toggle++) {
-    out[toggle] = marginFlat(hold, toggle)
-    if (!(out[toggle] > 0)) return false
+/** Solves blocks in step; a set that does not come along alone. */
+function blockSolver(
+  standing: StandingHold,
+  { guess, solve }: Pick<HoldFingers, 'solve'> & { readonly guess: ReturnType<typeof holdGuesser> },
+): HoldFingers['solveBlock'] {
+  const { room, stop, toggles } = standing.hold
+  const { finger, sides, nearest } = room
+  const drawn = Float64Array.from(room.numbers, ([number]) => number)
+  const hold = holdRoom(flatRoom({ finger, drawn, sides, nearest, sets_count: block_sets }), { stop, toggles })
+  const together = holdTogether(standing, hold)
+  const begin = holdGuess(block_sets)
+  const isSolved = new Uint8Array(block_sets)
+  return ({ values, numbers, isLong }) => {
+    standing.lines.write(values, hold.room.numbers)
+    guess(values, begin)
+    together(begin, numbers, isSolved)
+    for (let set = 0; set < block_sets; set++) {
+      isLong[set] = 0
+      if (isSolved[set] !== 0) continue
+      const own = new Float64Array(numbers.length)
+      if (!solve(columnOf(values, set), own)) isLong[set] = 1
+      for (let index = 0; index < own.length; index++) numbers[index][set] = own[index]
+    }
   }
-  return true
 }
 
-function jamOf(standing: StandingHold, { jam: guess }: HoldBegin): number {
-  const { hold, states, ways } = standing
-  if (!states.jam) return Number.NaN
-  const jam = rootOf(standing, states.jam.state, guess, ways.jam)
-  if (!states.slip || Number.isNaN(jam)) return jam
-  moveFlat(hold.room, hold.room.centres)
-  beginFrom(hold, states.slip.atJam)
-  return isKept(hold) ? jam : Number.NaN
-}
-
-function slipOf(standing: StandingHold, { slip: guess }: HoldBegin): number {
-  const { states, ways } = standing
-  return states.slip ? rootOf(standing, states.slip.state, guess, ways.slip) : Number.NaN
-}
-
-/** @param way is written over; what it asks stands in it */
-function rootOf({ hold, place }: StandingHold, state: FlatState, guess: RootGuess, way: WayToRoot): number {
-  copyPlace(place, way.place)
-  copyGuess(guess, way.guess)
-  const root = marginWhereZero(hold, state, way)
-  if (!Number.isNaN(root)) return root
-  copyPlace(place, way.place)
-  copyGuess(guess, way.guess)
-  return marginByHalving(hold, state, way)
-}
-
-function copyGuess({ margin_rad, slope, bend_ratio }: RootGuess, to: RootGuess): void {
-  to.margin_rad = margin_rad
-  to.slope = slope
-  to.bend_ratio = bend_ratio
-}
-
-function copyPlace({ turn_rad, margin_rad, rate }: Place, to: Place): void {
-  to.turn_rad = turn_rad
-  to.margin_rad = margin_rad
-  to.rate = rate
+function columnOf(values: readonly Column[], set: number): Float64Array {
+  return Float64Array.from(values, (column) => column[set])
 }

@@ -1,21 +1,46 @@
 import type { Variation } from '../sources/source.ts'
+import { type Column, columns } from './columns.ts'
 import type { HoldBegin, RootGuess } from './hold-room.ts'
 import { type Slope, straightWriter } from './straight-writer.ts'
 
 /** How far towards its drawn limit a source is moved for its slope: where the sets mostly are. */
 const half = 0.5
 
+/** Where the sets of a block about close, jam and slip. */
+export interface HoldGuess {
+  readonly turn: Column
+  readonly jam: RootGuesses
+  readonly slip: RootGuesses
+}
+
+/** As `RootGuess`, of every set. */
+export interface RootGuesses {
+  readonly margin: Column
+  readonly slope: Column
+  readonly bend: Column
+}
+
+/** Room for the guesses of so many sets. */
+export function holdGuess(sets_count: number): HoldGuess {
+  const root = (): RootGuesses => {
+    const [margin, slope, bend] = columns(3, sets_count)
+    return { margin, slope, bend }
+  }
+  return { turn: new Float64Array(sets_count), jam: root(), slip: root() }
+}
+
+/** Share of a number below which it is not worth while to follow a source in a guess. */
+const telling_ratio = 1e-4
+
 /**
- * Where a set about closes, jams and slips: as drawn, and moved with each source by its slope. It saves trials; what they settle to is the
- * same.
+ * Guesses from the design as drawn, moved with each source by its slope. It saves trials; what they settle to is the same.
  *
  * @param solved the begin of a set, found; undefined where it is not, and that source is then left out
- * @returns what is overwritten by the next one
  */
-export function holdGuess(
+export function holdGuesser(
   { sources }: Variation,
   solved: (values: Float64Array) => HoldBegin | undefined,
-): (values: ArrayLike<number>) => HoldBegin {
+): (values: readonly Column[], out: HoldGuess) => void {
   const nominal = Float64Array.from(sources, (source) => source.nominal)
   const drawn = numbersOf(solved(nominal))
   const slopes = Array.from(drawn, (): Slope[] => [])
@@ -29,34 +54,34 @@ export function holdGuess(
   for (const [source, { least, most }] of sources.entries()) {
     const [down, up] = [slopesTowards(source, least), slopesTowards(source, most)]
     for (const [index, own] of slopes.entries())
-      if (down[index] !== 0 || up[index] !== 0) own.push({ source, down: down[index], up: up[index] })
+      if (
+        Math.abs(down[index] * (nominal[source] - least)) + Math.abs(up[index] * (most - nominal[source])) >
+        telling_ratio * Math.abs(drawn[index])
+      )
+        own.push({ source, down: down[index], up: up[index] })
   }
   const write = straightWriter({ drawn, slopes, nominal })
-  const numbers = drawn.slice()
-  const begin: HoldBegin = {
-    turn_rad: 0,
-    jam: { margin_rad: 0, slope: 0, bend_ratio: 1 },
-    slip: { margin_rad: 0, slope: 0, bend_ratio: 1 },
-  }
-  return (values) => {
+  return (values, out) => {
+    const numbers = columnsOf(out)
+    for (const [index, column] of numbers.entries()) column.fill(drawn[index])
     write(values, numbers)
-    begin.turn_rad = numbers[0]
-    putRoot(begin.jam, numbers, 1)
-    putRoot(begin.slip, numbers, 1 + numbersOfRoot)
-    return begin
   }
 }
 
-const numbersOfRoot = 3
-
-function putRoot(root: RootGuess, numbers: Float64Array, at: number): void {
-  root.margin_rad = numbers[at]
-  root.slope = numbers[at + 1]
-  root.bend_ratio = numbers[at + 2]
+function columnsOf({ turn, jam, slip }: HoldGuess): readonly Column[] {
+  return [turn, jam.margin, jam.slope, jam.bend, slip.margin, slip.slope, slip.bend]
 }
 
 function numbersOf(found: HoldBegin | undefined): Float64Array {
   if (!found) return new Float64Array(0)
   const ofRoot = ({ margin_rad, slope, bend_ratio }: RootGuess): readonly number[] => [margin_rad, slope, bend_ratio]
   return Float64Array.of(found.turn_rad, ...ofRoot(found.jam), ...ofRoot(found.slip))
+}
+
+/** The guess of a set that stands alone. */
+export function beginOf({ turn, jam, slip }: HoldGuess): HoldBegin {
+  const rootOf = ({ margin, slope, bend }: RootGuesses): RootGuess => {
+    return { margin_rad: margin[0], slope: slope[0], bend_ratio: bend[0] }
+  }
+  return { turn_rad: turn[0], jam: rootOf(jam), slip: rootOf(slip) }
 }

@@ -1,10 +1,18 @@
 /** The states of friction of a design as drawn, that its sets begin from: raised from nothing where it closes, and carried to jam and slip. */
 import type { PathNode } from '../../motion/path.ts'
-import { moveFlat } from './flat-motion.ts'
-import { placeFlat } from './flat-posture.ts'
 import type { FollowedFinger } from './hold-plainly.ts'
-import { beginFrom, type HoldRoom, type HoldValue, type Place, type RootGuess, readPlace, somewhere } from './hold-room.ts'
-import { excessValue, reserveValue, worstNow } from './hold-values.ts'
+import {
+  beginFrom,
+  type HoldRoom,
+  type HoldValue,
+  type Place,
+  placeNow,
+  type RootGuess,
+  somewhere,
+  standAt,
+  straightWay,
+} from './hold-room.ts'
+import { excessValue, reserveValue, valueOnSides, worstNow } from './hold-values.ts'
 import type { FlatState } from './rest-room.ts'
 
 /** States of friction as drawn. A root that the design has not is absent. */
@@ -28,25 +36,22 @@ export function holdStates(
   { closed, jam, slip }: FollowedFinger,
   turn: (node: PathNode) => number,
 ): HoldStates | undefined {
-  const reserve = raised(hold, turn(closed), { value: reserveValue, levers: hold.atRest })
+  const reserve = raised(hold, turn(closed), reserveValue)
   if (!reserve) return undefined
   if (!jam) return { closed: reserve }
   const jammed = rootAt(hold, reserve, { from: turn(closed), to: turn(jam), value: reserveValue })
   if (!jammed) return undefined
   if (!slip) return { closed: reserve, jam: jammed }
-  const kept = raised(hold, turn(closed), { value: excessValue, levers: hold.moving })
+  const kept = raised(hold, turn(closed), excessValue)
   const slipped = kept && rootAt(hold, kept, { from: turn(closed), to: turn(slip), value: excessValue })
   const atJam = kept && rootAt(hold, kept, { from: turn(closed), to: turn(jam), value: excessValue })
   return slipped && atJam && { closed: reserve, jam: jammed, slip: { ...slipped, atJam: atJam.state } }
 }
 
 /** The state at a place, with friction raised from nothing. */
-function raised(
-  hold: HoldRoom,
-  turn_rad: number,
-  { value: asked, levers }: { value: HoldValue; levers: Float64Array },
-): FlatState | undefined {
-  const whole = levers.slice()
+function raised(hold: HoldRoom, turn_rad: number, asked: HoldValue): FlatState | undefined {
+  const levers = asked.leversOf(hold)
+  const whole = levers.map(([lever]) => lever)
   const joints_count = levers.length
   let state: FlatState = {
     sides: new Float64Array(joints_count).fill(1),
@@ -54,7 +59,7 @@ function raised(
   }
   let value = Number.NaN
   for (let step = 0; step <= steps_count; step++) {
-    levers.set(whole.map((lever) => (lever * step) / steps_count))
+    for (const [joint, lever] of whole.entries()) levers[joint].fill((lever * step) / steps_count)
     // Without friction the first directions count for nothing; they are taken in the first of two trials.
     for (let trial = 0; trial < 2; trial++) {
       value = valueAt(hold, turn_rad, state, asked)
@@ -65,19 +70,20 @@ function raised(
 }
 
 function valueAt(hold: HoldRoom, turn_rad: number, state: FlatState, asked: HoldValue): number {
-  const { room } = hold
-  if (!placeFlat(room, turn_rad)) return Number.NaN
-  moveFlat(room, room.centres)
+  standAt(hold, turn_rad)
   beginFrom(hold, state)
   return worstNow(hold, asked)
 }
 
 function stateNow({ rest: { sides, directions } }: HoldRoom): FlatState {
-  return { sides: sides.slice(), directions: directions.slice() }
+  return {
+    sides: Float64Array.from(sides, ([side]) => side),
+    directions: Float64Array.from(directions.flatMap(({ x, y }) => [x[0], y[0]])),
+  }
 }
 
-/** Part of the way by which the slope of a value is taken. */
-const slope_ratio = 0.01
+/** Part of the way by which the slope of a value is taken: so near that no pin turns round in between. */
+const slope_ratio = 1e-4
 
 /** Goes from one place to another with a state, and takes the slope of the value over the margin there. */
 function rootAt(
@@ -93,17 +99,20 @@ function rootAt(
     return { value, place: placeAt(hold, turn_rad) }
   }
   for (let step = 1; step < steps_count; step++) at(from + ((to - from) * step) / steps_count)
-  const before = at(to - slope_ratio * (to - from))
   const end = at(to)
-  const slope = (end.value - before.value) / (end.place.margin_rad - before.place.margin_rad)
-  const straight = (Math.cos(closed.margin_rad) - Math.cos(end.place.margin_rad)) / (Math.sin(closed.margin_rad) * closed.rate)
-  return Number.isFinite(slope) ? { slope, state, bend_ratio: (to - from) / straight } : undefined
+  const beside = to - slope_ratio * (to - from)
+  standAt(hold, beside)
+  beginFrom(hold, state)
+  // On the sides of the root itself: in the worst state the value has a kink where pins change sides.
+  const onSides = valueOnSides(hold, asked)
+  const slope = (end.value - onSides) / (end.place.margin_rad - placeAt(hold, beside).margin_rad)
+  const bend_ratio = (to - from) / straightWay(closed, end.place.margin_rad)
+  return Number.isFinite(slope) ? { slope, state, bend_ratio } : undefined
 }
 
 function placeAt(hold: HoldRoom, turn_rad: number): Place {
   const place = somewhere()
-  placeFlat(hold.room, turn_rad)
-  moveFlat(hold.room, hold.room.centres)
-  readPlace(hold, turn_rad, place)
+  standAt(hold, turn_rad)
+  placeNow(hold, place)
   return place
 }

@@ -1,14 +1,16 @@
 /**
- * The hold window of a flat finger: where it closes, how much return is left there from rest, and the margins at which it jams and slips.
+ * The hold window of a flat finger that stands alone: where it closes, how much return is left there from rest, and the margins at which it jams and slips.
  *
  *     closed: gap of the stop = 0        jam: return reserve from rest = 0        slip: what the keeper needs = what it is allowed
  *
- * All three are roots along the path. Near dead centre cos δ follows the lead's turn in a nearly straight line, and what is asked follows δ in
- * one; so a trial aims at a margin by the slope of the value, and turns the lead there by the slope of cos δ. Three trials are usual.
+ * All three are roots along the path. Near dead centre δ² follows the lead's turn in a nearly straight line, and what is asked follows δ in
+ * one; so a trial aims at a margin by the slope of the value, and turns the lead there by the slope of δ². Three trials are usual.
  */
-import { gapRateFlat, moveFlat } from './flat-motion.ts'
-import { gapFlat, placeFlat } from './flat-posture.ts'
-import { beginFrom, type HoldRoom, readPlace, type WayToRoot } from './hold-room.ts'
+import { moveFlat } from './flat-motion.ts'
+import { placeFlat, turnLeadsAlike } from './flat-posture.ts'
+import { gapFlat, gapRateFlat } from './flat-stop.ts'
+import { beginFrom, type HoldRoom, placeNow, standAt, straightWay, type WayToRoot } from './hold-room.ts'
+import { valueOnSides } from './hold-values.ts'
 import type { FlatState } from './rest-room.ts'
 
 /** Rounds of Newton's method for the stop's contact: three are usual. */
@@ -27,22 +29,25 @@ const marginSettled_rad2 = 2e-11
 const apartLeast_rad = 1e-8
 
 /** Turn of the lead at which the stop touches, NaN where none is found; posture and motion stand in the room. @param begin near it */
-export function contactTurn({ room, stop }: HoldRoom, begin: number): number {
+export function contactTurn({ room, stop, rate: gapRate }: HoldRoom, begin: number): number {
   const touching = room.finger.stops[stop]
   let turn_rad = begin
-  let rate = Number.NaN
   for (let round = 0; round < contactRounds; round++) {
-    if (!placeFlat(room, turn_rad)) return Number.NaN
-    const gap_mm = gapFlat(room, touching)
+    turnLeadsAlike(room, turn_rad)
+    placeFlat(room)
+    gapFlat(room, touching)
     if (round === 0) {
       // One rate serves: the gap bends little over the way that is left.
       moveFlat(room, room.centres)
-      rate = gapRateFlat(room, touching)
+      gapRateFlat(room, touching, gapRate)
     }
-    turn_rad -= gap_mm / rate
-    if (Math.abs(gap_mm / rate) < contactSettled_rad) return placeFlat(room, turn_rad) ? turn_rad : Number.NaN
+    const step_rad = room.contact.gap[0] / gapRate[0]
+    turn_rad -= step_rad
+    if (!(Math.abs(step_rad) >= contactSettled_rad)) break
   }
-  return Number.NaN
+  turnLeadsAlike(room, turn_rad)
+  placeFlat(room)
+  return turn_rad
 }
 
 /**
@@ -58,16 +63,16 @@ export function contactTurn({ room, stop }: HoldRoom, begin: number): number {
  */
 export function marginWhereZero(hold: HoldRoom, state: FlatState, way: WayToRoot): number {
   const { guess, place, value } = way
-  const begun_rad = place.turn_rad
-  const straight = Math.sin(place.margin_rad) * place.rate
-  const begunCosine = Math.cos(place.margin_rad)
+  const begun = { ...place }
   beginFrom(hold, state)
   let worst_rad = rootOnSides(hold, way, true)
   if (Number.isNaN(worst_rad)) return Number.NaN
-  guess.bend_ratio = ((place.turn_rad - begun_rad) * straight) / (begunCosine - Math.cos(place.margin_rad))
+  guess.bend_ratio = (place.turn_rad - begun.turn_rad) / straightWay(begun, place.margin_rad)
   const { slope } = guess
   const first_rad = worst_rad
-  for (let turned = 0; turned < turnsOver_most && value.turnOver(hold) > 0; turned++) {
+  for (let turned = 0; turned < turnsOver_most; turned++) {
+    value.turnOver(hold)
+    if (hold.turned[0] === 0) break
     const root_rad = rootOnSides(hold, way, false)
     if (Number.isNaN(root_rad)) return Number.NaN
     if (!(value.worse * (root_rad - worst_rad) > 0)) break
@@ -80,20 +85,18 @@ export function marginWhereZero(hold: HoldRoom, state: FlatState, way: WayToRoot
 }
 
 /** @param isLong whether the way begins at the closed posture and not near the root */
-function rootOnSides(hold: HoldRoom, { place, guess, value: { at } }: WayToRoot, isLong: boolean): number {
-  const { room } = hold
+function rootOnSides(hold: HoldRoom, { place, guess, value: asked }: WayToRoot, isLong: boolean): number {
   let value = Number.NaN
   let left_rad = slopeOff_rad
   for (let trial = 0; trial < marginTrials; trial++) {
     const aimed = guess.margin_rad
     const from = place.margin_rad
-    const way = (Math.cos(from) - Math.cos(aimed)) / (Math.sin(from) * place.rate)
-    const turn_rad = place.turn_rad + (isLong && trial === 0 ? guess.bend_ratio : 1) * way
-    if (!(aimed > 0 && placeFlat(room, turn_rad))) return Number.NaN
-    moveFlat(room, room.centres)
-    readPlace(hold, turn_rad, place)
+    const turn_rad = place.turn_rad + (isLong && trial === 0 ? guess.bend_ratio : 1) * straightWay(place, aimed)
+    if (!(aimed > 0)) return Number.NaN
+    standAt(hold, turn_rad)
+    placeNow(hold, place)
     const before = value
-    value = at(hold)
+    value = valueOnSides(hold, asked)
     if (trial > 0 && Math.abs(place.margin_rad - from) > apartLeast_rad)
       guess.slope = (value - before) / (place.margin_rad - from)
     guess.margin_rad = place.margin_rad - value / guess.slope

@@ -1,6 +1,4 @@
-import { moveFlat } from './flat-motion.ts'
-import { placeFlat } from './flat-posture.ts'
-import { beginFrom, type HoldRoom, readPlace, type WayToRoot } from './hold-room.ts'
+import { beginFrom, type HoldRoom, placeNow, standAt, straightWay, type WayToRoot } from './hold-room.ts'
 import { worstNow } from './hold-values.ts'
 import type { FlatState } from './rest-room.ts'
 
@@ -18,16 +16,13 @@ const halvings = 40
  * @returns NaN where no change is found
  */
 export function marginByHalving(hold: HoldRoom, state: FlatState, { place, guess, value }: WayToRoot): number {
-  const { room } = hold
   const valueAt = (turn_rad: number): number => {
-    if (!placeFlat(room, turn_rad)) return Number.NaN
-    moveFlat(room, room.centres)
-    readPlace(hold, turn_rad, place)
+    standAt(hold, turn_rad)
+    placeNow(hold, place)
     beginFrom(hold, state)
     return worstNow(hold, value)
   }
-  const way = (Math.cos(place.margin_rad) - Math.cos(guess.margin_rad)) / (Math.sin(place.margin_rad) * place.rate)
-  let near = place.turn_rad + guess.bend_ratio * way
+  let near = place.turn_rad + guess.bend_ratio * straightWay(place, guess.margin_rad)
   const begin = valueAt(near)
   // Both values rise with the margin.
   const step = (Math.sign(-begin) * step_ratio * guess.margin_rad) / place.rate

@@ -3,9 +3,10 @@
 import { pinCentre } from '../../motion/mechanism.ts'
 import type { PathNode } from '../../motion/path.ts'
 import type { Variation } from '../sources/source.ts'
-import { type FlatFinger, flatFinger } from './flat-finger.ts'
-import { bendFlat, placeFlat } from './flat-posture.ts'
+import { flatFinger } from './flat-finger.ts'
+import { bendFlat, placeFlat, takeArms, turnLeadsAlike } from './flat-posture.ts'
 import { type FlatRoom, flatRoom } from './flat-room.ts'
+import type { FlatFinger } from './flat-tables.ts'
 import { type FollowedFinger, followedFinger, holdNumbersOf } from './hold-plainly.ts'
 import {
   besideMargins,
@@ -13,14 +14,14 @@ import {
   type HoldBegin,
   type HoldRoom,
   type HoldValue,
+  holdRoom,
   type Place,
   somewhere,
-  takeSet,
+  takeSets,
   type WayToRoot,
 } from './hold-room.ts'
 import { type HoldStates, holdStates } from './hold-states.ts'
 import { excessValue, reserveValue } from './hold-values.ts'
-import { restRoom } from './rest-room.ts'
 import { type NotStraight, type StraightNumbers, straightNumbers } from './straight-numbers.ts'
 
 /** A design that sets are solved from. */
@@ -50,14 +51,16 @@ export function standingHold(variation: Variation): StandingHold | NotStraight {
   if (!(followed.closed.tangent[leadColumn(finger) - 3] < 0)) return { why: 'the drive turns back before the stop' }
   const lines = straightNumbers(variation, finger.numbers)
   if ('why' in lines) return lines
-  const room = flatRoom(finger, lines.drawn, sidesOf(finger, followed))
+  const room = flatRoom({ finger, drawn: lines.drawn, ...sidesOf(finger, followed), sets_count: 1 })
   const turn = ({ posture }: PathNode): number => posture[leadColumn(finger)]
-  if (!placeFlat(room, turn(followed.closed))) return { why: 'it closes too near to a dead centre' }
-  const hold: HoldRoom = {
-    ...{ room, rest: restRoom(finger), stop: followed.path.end.stop, toggles: togglesOf(room, followed) },
-    ...{ atRest: new Float64Array(finger.joints_count), moving: new Float64Array(finger.joints_count) },
-  }
-  if (!takeSet(hold)) return { why: 'a pin is not thinner than its hole' }
+  takeArms(room)
+  turnLeadsAlike(room, turn(followed.closed))
+  placeFlat(room)
+  if (room.arms.some(({ x }) => Number.isNaN(x[0]))) return { why: 'it closes too near to a dead centre' }
+  const hold = holdRoom(room, { stop: followed.path.end.stop, toggles: togglesOf(room, followed) })
+  const isFit = new Uint8Array(1)
+  takeSets(hold, isFit)
+  if (isFit[0] === 0) return { why: 'a pin is not thinner than its hole' }
   const drawn = new Float64Array(hold.toggles.length + besideMargins)
   holdNumbersOf(followed, drawn)
   const states = holdStates(hold, followed, turn)
@@ -97,8 +100,10 @@ function sidesOf({ dyads }: FlatFinger, { path: { mechanism }, closed }: Followe
 function togglesOf(room: FlatRoom, { path, closed }: FollowedFinger): readonly FlatToggle[] {
   const drawn = new Float64Array(path.toggles.length + besideMargins)
   holdNumbersOf({ path, closed, reserve: 0 }, drawn)
+  const bend = new Float64Array(1)
   return path.toggles.map(({ side, angle }, index): FlatToggle => {
-    const offset_rad = drawn[index] - side * bendFlat(room, room.finger.toggles[index])
+    bendFlat(room, room.finger.toggles[index], bend)
+    const offset_rad = drawn[index] - side * bend[0]
     // By half turns: what is left is rounding.
     return { side, offset_rad: Math.PI * Math.round(offset_rad / Math.PI), first: angle.first, second: angle.second }
   })

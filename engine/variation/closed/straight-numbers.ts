@@ -11,7 +11,7 @@
 import type { Design } from '../../design/design.ts'
 import { randomWords } from '../../numbers/random-words.ts'
 import type { Variation } from '../sources/source.ts'
-import { type Slope, straightWriter } from './straight-writer.ts'
+import { type Slope, type StraightWriter, straightWriter } from './straight-writer.ts'
 
 /** A list of numbers of a design, always the same ones in the same order. */
 export interface NumberList {
@@ -25,8 +25,8 @@ export interface StraightNumbers {
   readonly drawn: Float64Array
   /** Sources that move any of them, by their places. */
   readonly moving: readonly number[]
-  /** @param values one a source, as `Variation.setOf` takes them. @param out one a number, which begins as a copy of `drawn` */
-  readonly write: (values: ArrayLike<number>, out: Float64Array) => void
+  /** Values as `Variation.setOf` takes them; the numbers begin as `drawn`. */
+  readonly write: StraightWriter
 }
 
 /** Why the short way does not serve. */
@@ -86,7 +86,7 @@ function bentNumber(
   { drawn, write }: Pick<StraightNumbers, 'drawn' | 'write'>,
 ): number | undefined {
   const next = randomWords(tried_seed)
-  const written = drawn.slice()
+  const written = Array.from(drawn, (value) => Float64Array.of(value))
   for (let tried = 0; tried < tried_count; tried++) {
     const values = sources.map(({ least, most, law }) => {
       // A zone allows its disc and not the square about it.
@@ -95,9 +95,12 @@ function bentNumber(
     })
     const set = setOf(values).value
     if (!set) continue
-    write(values, written)
+    write(
+      values.map((value) => Float64Array.of(value)),
+      written,
+    )
     const bent = read(set).findIndex(
-      (value, index) => !(Math.abs(written[index] - value) <= rounding_ratio * Math.max(1, Math.abs(value))),
+      (value, index) => !(Math.abs(written[index][0] - value) <= rounding_ratio * Math.max(1, Math.abs(value))),
     )
     if (bent >= 0) return bent
   }

@@ -56,6 +56,34 @@ export function valuesOf(sources: readonly Source[]): (normals: ArrayLike<number
   }
 }
 
+/**
+ * As `valuesOf`, for many sets at a time and from the shares that their normal numbers have below them: a source that stands alone takes its own
+ * quantile at once.
+ *
+ * @returns takes a column a source of shares between 0 and 1, both left out, and overwrites it with the values
+ */
+export function valuesOfShares(sources: readonly Source[]): (columns: readonly Float64Array[]) => void {
+  const overwrite = sources.map(({ law }) => (law.kind === 'disc' ? undefined : quantileOf(law)))
+  return (columns) => {
+    for (const [index, { law }] of sources.entries()) {
+      const atShare = overwrite[index]
+      if (atShare) for (let set = 0; set < columns[index].length; set++) columns[index][set] = atShare(columns[index][set])
+      else if (law.kind === 'disc' && law.axis === 'x') overDisc(law.deviation, columns[index], columns[index + 1])
+    }
+  }
+}
+
+/** @param deviation of each coordinate; absent where the law is even over the disc */
+function overDisc(deviation: number | undefined, x: Float64Array, y: Float64Array): void {
+  for (let set = 0; set < x.length; set++) {
+    const normalX = normalQuantile(x[set])
+    const normalY = normalQuantile(y[set])
+    const share = deviation ?? discShare(Math.sqrt(normalX * normalX + normalY * normalY))
+    x[set] = share * normalX
+    y[set] = share * normalY
+  }
+}
+
 /** Value of the source at a place in the list, from the normal numbers of the set. */
 function makerOf(law: Law, index: number): (normals: ArrayLike<number>) => number {
   if (law.kind === 'normal') {

@@ -24,16 +24,22 @@ export interface CloudAsked {
 
 /** Any sample of a cloud. */
 export interface Cloud {
-  /** Standard normal numbers of a sample into `out`, one a dimension. */
+  /** Numbers of a sample into `out`, one a dimension: standard normal ones, if nothing else is said. */
   readonly fill: (sample: number, out: Float64Array) => void
+}
+
+/** Points of a cloud before they are normal numbers: evenly spread shares between 0 and 1, both left out. */
+export function sharesOf({ dimensions, seed }: Omit<CloudAsked, 'directions'>): Cloud {
+  const sequences = Array.from({ length: replicates_count }, (_, replicate) => scrambledSobol({ dimensions, seed, replicate }))
+  return { fill: (sample, out) => sequences[replicateOf(sample)].fill(Math.floor(sample / replicates_count), out) }
 }
 
 /** A cloud of samples. */
 export function cloudOf({ dimensions, seed, directions = [] }: CloudAsked): Cloud {
-  const sequences = Array.from({ length: replicates_count }, (_, replicate) => scrambledSobol({ dimensions, seed, replicate }))
+  const shares = sharesOf({ dimensions, seed })
   const turn = turnTowards(directions)
   const fill = (sample: number, out: Float64Array): void => {
-    sequences[replicateOf(sample)].fill(Math.floor(sample / replicates_count), out)
+    shares.fill(sample, out)
     for (let dimension = 0; dimension < dimensions; dimension++) out[dimension] = normalQuantile(out[dimension])
     turn.apply(out)
   }
