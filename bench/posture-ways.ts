@@ -13,7 +13,7 @@ import type { Way } from './compare.ts'
 
 const SETS = 512
 /** Sets that go through the tables together. */
-const BLOCK = 64
+const BLOCK = 128
 const POSTURES = 61
 /** From straight to where the example closes, rad. */
 const CLOSED_rad = 1.3
@@ -34,7 +34,8 @@ export function postureWays(): readonly Way[] {
   const byTables = (): Float64Array => throughTables(room, numbers, turns)
   const byHand = (): Float64Array => handWritten(columns, turns)
   const one = byTables()
-  const apart = byHand().reduce((most, value, index) => Math.max(most, Math.abs(value - one[index])), 0)
+  const transposed = (index: number): number => (index % POSTURES) * SETS + Math.floor(index / POSTURES)
+  const apart = byHand().reduce((most, value, index) => Math.max(most, Math.abs(value - one[transposed(index)])), 0)
   if (!(apart < AGREES_rad)) throw new Error(`the two ways to the postures are ${apart} rad apart`)
   const name = `${SETS} sets at ${POSTURES} postures`
   return [
@@ -55,17 +56,16 @@ function drawnSets({ sources }: Variation): readonly Float64Array[] {
   return values
 }
 
+/** Margins posture by posture, because sets stand side by side. */
 function throughTables(room: FlatRoom, numbers: readonly Float64Array[], turns: Float64Array): Float64Array {
   const out = new Float64Array(SETS * POSTURES)
-  const bend = new Float64Array(BLOCK)
   for (let from = 0; from < SETS; from += BLOCK) {
     for (const [index, column] of room.numbers.entries()) column.set(numbers[index].subarray(from, from + BLOCK))
     takeArms(room)
     for (let index = 0; index < POSTURES; index++) {
       turnLeadsAlike(room, turns[index])
       placeFlat(room)
-      bendFlat(room, room.finger.toggles[0], bend)
-      for (let set = 0; set < BLOCK; set++) out[(from + set) * POSTURES + index] = bend[set]
+      bendFlat(room, room.finger.toggles[0], out.subarray(index * SETS + from, index * SETS + from + BLOCK))
     }
   }
   return out

@@ -21,16 +21,14 @@ const sineLeast = 0.01
 
 /** Works out what postures have in common, once the numbers of the sets are written: arms, their squares, and shares of them. */
 export function takeArms(room: FlatRoom): void {
-  const { finger, numbers, squares, bases, ownArms } = room
-  const { lead, dyads, places } = finger
+  const { finger, squares, ownArms } = room
+  const { dyads, places } = finger
   for (const limb of finger.limbs) takeArm(room, limb)
   for (const place of places) if (place.part > 0) takeShare(room, place)
   for (const [index, { first, second }] of dyads.entries()) {
     squareOf(ownArms[first], squares[index].first)
     squareOf(ownArms[second], squares[index].second)
   }
-  bases[lead.part].x.set(numbers[lead.onMount])
-  bases[lead.part].y.set(numbers[lead.onMount + 1])
 }
 
 /** The arm of a part in its own frame; that of the lead is the unit along x. */
@@ -90,8 +88,9 @@ export function placeFlat(room: FlatRoom): void {
   const { finger, bases } = room
   for (let index = 0; index < finger.dyads.length; index++) {
     const { first, second, beyondFirst, beyondSecond, pBeyond, sBeyond } = finger.dyads[index]
-    placeOf(room, { part: beyondFirst, at: pBeyond }, bases[first])
-    placeOf(room, { part: beyondSecond, at: sBeyond }, bases[second])
+    // What hangs on the mount stands already.
+    if (beyondFirst > 0) placeOf(room, { part: beyondFirst, at: pBeyond }, bases[first])
+    if (beyondSecond > 0) placeOf(room, { part: beyondSecond, at: sBeyond }, bases[second])
     meet(room, index)
   }
 }

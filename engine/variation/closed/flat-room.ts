@@ -50,7 +50,7 @@ export interface FlatSets {
 export function flatRoom({ finger, drawn, sides, nearest, sets_count }: FlatSets): FlatRoom {
   const { parts_count, joints_count, dyads, lead } = finger
   const numbers = Array.from(drawn, (value) => new Float64Array(sets_count).fill(value))
-  const bases = pairs(parts_count, sets_count)
+  const bases = basesOf(finger, numbers)
   const arms = pairs(parts_count, sets_count)
   // The mount stands still: its arm is the unit along x, and what it is multiplied by is the place itself.
   arms[0].x.fill(1)
@@ -69,6 +69,20 @@ export function flatRoom({ finger, drawn, sides, nearest, sets_count }: FlatSets
     ends: { from, to },
     acting: { vector, place, places: pairs(finger.weights.length, sets_count) },
   }
+}
+
+/** Of what hangs on the mount they are its own numbers. */
+function basesOf({ parts_count, lead, dyads }: FlatFinger, numbers: readonly Column[]): readonly Pair[] {
+  const bases = [...pairs(parts_count, numbers[lead.onMount].length)]
+  const hang = (part: number, at: number): void => {
+    bases[part] = { x: numbers[at], y: numbers[at + 1] }
+  }
+  hang(lead.part, lead.onMount)
+  for (const { first, second, beyondFirst, beyondSecond, pBeyond, sBeyond } of dyads) {
+    if (beyondFirst === 0) hang(first, pBeyond)
+    if (beyondSecond === 0) hang(second, sBeyond)
+  }
+  return bases
 }
 
 function sharesOf({ places }: FlatFinger, numbers: readonly Column[]): readonly Pair[] {
