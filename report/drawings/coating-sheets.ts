@@ -10,8 +10,9 @@
 import type { Coating, DrawnPart, Screw, ShopDesign } from '../../engine/index.ts'
 import { coatedColumns, coatedPinRows, coatedRows, coatingLines, partCoatingLines } from './coating-words.ts'
 import { freeMark, wrappedWords } from './corner-marks.ts'
+import { rowLetter } from './hole-table.ts'
 import { type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
-import { maskedLegend, maskedLines, namedPlaces, sideWords } from './masked-marks.ts'
+import { type HoleName, maskedLegend, maskedLines, namedPlaces, sideWords } from './masked-marks.ts'
 import { innerFrame, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
 import { faceView, onPaper, type Placing } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
@@ -35,19 +36,21 @@ export function coatedPartSheet(
   const { part } = drawn
   const { coating } = part
   if (coating === undefined || part.outline.length === 0) return undefined
-  const view = (room: Box): View | undefined => {
-    for (const { ratio, words } of scales) {
-      const ink = partInk({ part, screws }, room, ratio)
-      if (ink !== undefined) return { ink, scale: words }
-    }
-    return undefined
-  }
-  const table = laidTable(coatedColumns, coatedRows(drawn))
   const legend = part.masked === undefined ? [] : [maskedLegend]
-  return firstSheet(
-    { name: `coating-${part.id}`, table, lines: [...coatingLines(coating), ...partCoatingLines(part), ...legend], view },
-    asked,
-  )
+  const lines = [...coatingLines(coating), ...partCoatingLines(part), ...legend]
+  const named = (holeName: HoleName, rows: readonly (readonly string[])[]): Sheet | undefined => {
+    const view = (room: Box): View | undefined => {
+      for (const { ratio, words } of scales) {
+        const ink = partInk({ part, screws, holeName }, room, ratio)
+        if (ink !== undefined) return { ink, scale: words }
+      }
+      return undefined
+    }
+    return firstSheet({ name: `coating-${part.id}`, table: laidTable(coatedColumns, rows), lines, view }, asked)
+  }
+  const rows = coatedRows(drawn)
+  const lettered = rows.map(([where, ...rest], row) => [`${rowLetter(row)}  ${where}`, ...rest])
+  return named((id) => id, rows) ?? named((_, row) => rowLetter(row), lettered)
 }
 
 /** Of the pins that have one coating. @param name of the sheet's file */
@@ -108,7 +111,11 @@ const AROUND = 16
 const RACK = 1
 
 /** The face with the places of the rack as dots, what is masked with its line, all by their names; undefined where it does not fit. */
-function partInk(threaded: Threaded, room: Box, ratio: number): readonly Ink[] | undefined {
+function partInk(
+  { holeName, ...threaded }: Threaded & { readonly holeName: HoleName },
+  room: Box,
+  ratio: number,
+): readonly Ink[] | undefined {
   const { part } = threaded
   const { outline, racks = [] } = part
   const [xs, ys] = [outline.map(({ x_mm }) => x_mm), outline.map(({ y_mm }) => y_mm)]
@@ -120,7 +127,7 @@ function partInk(threaded: Threaded, room: Box, ratio: number): readonly Ink[] |
   }
   const placing: Placing = { ratio, origin }
   const dots = racks.map((at): Ink => ({ kind: 'circle', at: onPaper(placing, at), radius: RACK, type: 'narrow', filled: true }))
-  const named = [...racks.map((at, index) => ({ at, words: `rack ${index + 1}` })), ...namedPlaces(threaded)]
+  const named = [...racks.map((at, index) => ({ at, words: `rack ${index + 1}` })), ...namedPlaces(threaded, holeName)]
   const sides = sideWords(threaded)
   const caption = { x: (room.left + room.right) / 2, y: room.top + lettering_mm.table }
   const ink = [

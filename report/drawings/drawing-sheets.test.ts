@@ -6,8 +6,10 @@ import { evaluate, readShopDesign } from '../../engine/index.ts'
 import { typesetterAt } from '../../typesetting/index.ts'
 import { svgText } from '../drawing/svg.ts'
 import { drawingSheets, drawingsJob, usualDrawings } from './drawing-sheets.ts'
+import { faceDatum } from './face-datum.ts'
 import { type Box, boxesMeet, boxOf, type Ink, isTaken, lineMeets, type Words, widthOf } from './ink.ts'
 import { paperNames } from './paper.ts'
+import { acrossOnPaper, type Projection } from './part-views.ts'
 import { sheetShape } from './sheet-file.ts'
 import { diameterWords, lengthText, limitsWords, sizeWords } from './size-words.ts'
 
@@ -101,6 +103,47 @@ describe('the drawings of every example', () => {
     const balloons = inkOf('assembly').filter((one) => one.kind === 'circle' && one.radius === 3.6)
     // SOURCE hand: 6 parts, 7 pins, a spring, 2 kinds of screws
     expect(balloons).toHaveLength(6 + 7 + 1 + 2)
+  })
+
+  it('name holes by letters in a table where there are too many for blocks, nothing over any words', () => {
+    const document = JSON.parse(textOf('heron'))
+    const many = [-12.6, -10.4, -8.2, -6].flatMap((x) =>
+      [-4.9, -2.7].map((y) => [`lightening${-x}${-y}`.replaceAll('.', '_'), x, y] as const),
+    )
+    for (const [id, x, y] of many) {
+      document.parts.mount.holes[id] = { x: `${x} mm`, y: `${y} mm`, diameter: '1.2 mm', position: '0.1 mm' }
+    }
+    document.screws = undefined
+    document.parts.mount.masked = ['holes.mcp']
+    const { sheets, left } = drawingSheets(shopFrom(JSON.stringify(document)), { ...usualDrawings, evaluation: evaluations[0] })
+    expect(left).toEqual([])
+    for (const name of ['part-mount', 'coating-mount']) {
+      const sheet = sheets.find((one) => one.name === name)
+      const { ink, paper } = sheet ?? { ink: [], paper: { width: 0, height: 0 } }
+      const words = ink.flatMap((one) => (one.kind === 'words' ? [one.words] : []))
+      // SOURCE hand: ten holes are a to j
+      expect(words.filter((one) => /^[a-j](, masked)?$/.test(one)).length).toBeGreaterThanOrEqual(10)
+      expect(covered(ink, { left: 20, top: 10, right: paper.width - 10, bottom: paper.height - 10 })).toEqual([])
+    }
+  })
+
+  it('seen from the right have on the left what lies nearest to who looks at the face, and there is datum A', () => {
+    const slices = [
+      { from_mm: -5, to_mm: -1 },
+      { from_mm: 1, to_mm: 3 },
+    ]
+    const across = (projection: Projection) => acrossOnPaper(slices, { ratio: 2, left: 100, projection })
+    // SOURCE standard: ISO 5456-2, third-angle and first-angle projection, from memory
+    expect([3, -5].map(across('third-angle'))).toEqual([100, 116])
+    expect([3, -5].map(across('first-angle'))).toEqual([116, 100])
+    for (const [projection, side] of [
+      ['third-angle', -1],
+      ['first-angle', 1],
+    ] as const) {
+      const ink = faceDatum({ across: across(projection), slices, projection, y: 50 })
+      const letter = ink.find((one) => one.kind === 'words')
+      expect(Math.sign((letter?.at.x ?? 0) - across(projection)(3))).toBe(side)
+    }
   })
 
   it('tell pins and springs on one sheet, and the coater every bare place', () => {

@@ -50,13 +50,16 @@ export interface NamedPlace {
   readonly words: string
 }
 
-/** Holes, stop edges, and threads whose place is known. */
-export function namedPlaces({ part, screws }: Threaded): readonly NamedPlace[] {
+/** How holes are called on a sheet: by their ids, or by letters where these are too long. */
+export type HoleName = (id: string, row: number) => string
+
+/** Holes, stop edges, and threads whose place is known. @param holeName what a hole is called beside it, by its id and its row of the table */
+export function namedPlaces({ part, screws }: Threaded, holeName: HoleName): readonly NamedPlace[] {
   const threads = screws.flatMap(({ id, holdsMount }) =>
     holdsMount ? [{ id, at: holdsMount.at, face: `threads.${id}` } as const] : [],
   )
   const places = [
-    ...part.holes.map(({ id, at }) => ({ id, at, face: `holes.${id}` }) as const),
+    ...part.holes.map(({ id, at }, row) => ({ id: holeName(id, row), at, face: `holes.${id}` }) as const),
     ...part.edges.map((edge) => ({ id: edge.id, at: middleOfEdge(edge), face: `edges.${edge.id}` }) as const),
     ...threads.map(({ id, ...rest }) => ({ id: `thread ${id}`, ...rest })),
   ]

@@ -1,6 +1,6 @@
 /** Which sizes a part's two views carry: each hole from the datum hole, the outline from end to end, and the slices across the finger. */
 import type { DrawnHole, DrawnPart, DrawnSize } from '../../engine/index.ts'
-import { onPaper, type Placing } from './part-views.ts'
+import { type AcrossOnPaper, onPaper, type Placing } from './part-views.ts'
 import { lengthText, sizeWords } from './size-words.ts'
 import type { Dimension } from './stacked-dimensions.ts'
 
@@ -66,24 +66,16 @@ function overall(outline: DrawnPart['part']['outline'], axis: 'x' | 'y'): Size {
   return { axis, from, to, words: lengthText(to[along] - from[along]) }
 }
 
-interface SidePlace {
-  readonly ratio: number
-  readonly left: number
-  readonly foot: number
-}
-
-/** Each slice, the gaps between them, and all of them. */
+/** Each slice, and all of them. @param place where they stand in the side view, and the lower end of that */
 export function sideDimensions(
   slices: readonly { readonly from_mm: number; readonly to_mm: number }[],
-  { ratio, left, foot }: SidePlace,
+  { across, foot }: { readonly across: AcrossOnPaper; readonly foot: number },
 ): readonly Dimension[] {
-  const first = slices[0].from_mm
-  const last = slices[slices.length - 1].to_mm
   const sized = (from_mm: number, to_mm: number): Dimension => ({
-    from: { x: left + ratio * (from_mm - first), y: foot },
-    to: { x: left + ratio * (to_mm - first), y: foot },
+    from: { x: across(from_mm), y: foot },
+    to: { x: across(to_mm), y: foot },
     words: lengthText(to_mm - from_mm),
   })
   const each = slices.map(({ from_mm, to_mm }) => sized(from_mm, to_mm))
-  return slices.length === 1 ? each : [...each, sized(first, last)]
+  return slices.length === 1 ? each : [...each, sized(slices[0].from_mm, slices[slices.length - 1].to_mm)]
 }

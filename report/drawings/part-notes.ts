@@ -15,7 +15,7 @@ export function partNotes(part: Part, design: Design): readonly string[] {
       ? 'Sizes without limits: no general tolerance is stated; ask before you cut.'
       : `Sizes without limits: ISO 2768-1, class ${generalTolerance}.`,
     ...(part.holes.some(({ positionZone_mm }) => positionZone_mm !== undefined)
-      ? ['Framed sizes are exact; the zone of the frame is about them. A is the face of the part as drawn.']
+      ? ['Framed sizes are exact; the zone of the frame is about them. A is the face that the view shows.']
       : []),
     ...surfaceNotes(part),
     ...threadNotes(part, design),

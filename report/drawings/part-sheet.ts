@@ -8,10 +8,9 @@
  *     │  corners of the outline  notes  title block  │
  *     └──────────────────────────────────────────────┘
  *
- * The largest scale is taken at which everything has its place; where none does, the next larger paper.
+ * The largest scale is taken at which everything has its place; where none does, holes and edges stand in a table on the right instead of in blocks,
+ * and where that has none, the next larger paper is taken.
  */
-import type { DrawnPart, Screw } from '../../engine/index.ts'
-import { calloutSize, calloutsOf, calloutsWidth, drawCallouts } from './callouts.ts'
 import {
   cornerColumns,
   cornerColumnWidth,
@@ -21,52 +20,49 @@ import {
   freeMark,
   wrappedWords,
 } from './corner-marks.ts'
-import { type At, type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
+import { type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
 import { innerFrame, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
-import { faceDimensions, sideDimensions } from './part-dimensions.ts'
-import { faceView, onPaper, type Placing, type Projection, sideView, slicesOf } from './part-views.ts'
+import { type ViewedPart, type Views, viewsWithBlocks, viewsWithTable } from './part-sheet-views.ts'
+import { onPaper, type Placing, slicesOf } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
-import { dimensionsBefore, dimensionsBelow, rowsRoom } from './stacked-dimensions.ts'
-import { threadsOnFace, threadsOnSide } from './thread-views.ts'
 import { drawTitleBlock, type TitleBlock, titleSize } from './title-block.ts'
 
 /** What a sheet is asked for. */
-export interface PartSheetAsked {
-  readonly drawn: DrawnPart
-  /** Those that are turned into it. */
-  readonly screws: readonly Screw[]
+export interface PartSheetAsked extends ViewedPart {
   readonly notes: readonly string[]
   readonly block: Omit<TitleBlock, 'scale' | 'paper' | 'projection'>
   readonly paper: PaperName
-  readonly projection: Projection
 }
 
 /** The sheet; undefined for a part without an outline or a thickness, and for one that has no place on any paper at any scale. */
 export function partSheet(asked: PartSheetAsked): Sheet | undefined {
   const { part } = asked.drawn
   if (part.outline.length === 0 || slicesOf(part).length === 0) return undefined
-  for (const paper of papersFrom(asked.paper)) {
-    for (const scale of scales) {
-      const ink = laidOut(asked, { paper, ratio: scale.ratio, words: scale.words })
-      if (ink !== undefined) return { name: `part-${part.id}`, title: `Drawing of ${part.name}`, paper, ink }
-    }
+  for (const tried of waysToTry(asked.paper)) {
+    const ink = laidOut(asked, tried)
+    if (ink !== undefined) return { name: `part-${part.id}`, title: `Drawing of ${part.name}`, paper: tried.paper, ink }
   }
   return undefined
+}
+
+/** Papers, scales and ways to name holes, the best first: a table beside a view that is smaller than the part comes last, for there are many holes in it. */
+function waysToTry(asked: PaperName): readonly Tried[] {
+  const of = (viewsOf: Tried['viewsOf'], paper: Paper) => scales.map((scale): Tried => ({ paper, ...scale, viewsOf }))
+  const inOrder = papersFrom(asked).flatMap((paper) => [...of(viewsWithBlocks, paper), ...of(viewsWithTable, paper)])
+  const isSmall = ({ viewsOf, ratio }: Tried): boolean => viewsOf === viewsWithTable && ratio < 1
+  return [...inOrder.filter((way) => !isSmall(way)), ...inOrder.filter(isSmall)]
 }
 
 interface Tried {
   readonly paper: Paper
   readonly ratio: number
   readonly words: string
+  readonly viewsOf: (asked: PartSheetAsked, room: Box, ratio: number) => Views | undefined
 }
 
-/** Room for an arrow and its words beside a row of dimensions, and for lines from the blocks to the view. */
-const BESIDE = 16
-const LEADERS = 11
-const BETWEEN_VIEWS = 14
 const INSET = 4
 
-function laidOut(asked: PartSheetAsked, { paper, ratio, words }: Tried): readonly Ink[] | undefined {
+function laidOut(asked: PartSheetAsked, { paper, ratio, words, viewsOf }: Tried): readonly Ink[] | undefined {
   const { drawn, block, projection } = asked
   const sheet = innerFrame(paper)
   const foot = footOf(asked, sheet)
@@ -122,43 +118,4 @@ function footOf({ drawn, notes }: PartSheetAsked, sheet: Box): Foot | undefined 
   const top = sheet.bottom - height
   const said = lines.map((words, index) => say(words, { x: left, y: top + NOTE_LINE * (index + 1) }, { size }))
   return { top, ink: [...cornerList(outline, { x: sheet.left + INSET, y: top + 1 }, CORNER_LINES), ...said] }
-}
-
-interface Views {
-  readonly placing: Placing
-  readonly ink: readonly Ink[]
-}
-
-/** Both views with their sizes and blocks; undefined where the room is too small for them at this scale. */
-function viewsOf({ drawn, screws, projection }: PartSheetAsked, room: Box, ratio: number): Views | undefined {
-  const { part } = drawn
-  const callouts = calloutsOf(drawn)
-  const slices = slicesOf(part)
-  const [xs, ys] = [part.outline.map(({ x_mm }) => x_mm), part.outline.map(({ y_mm }) => y_mm)]
-  const face = { width: ratio * (Math.max(...xs) - Math.min(...xs)), height: ratio * (Math.max(...ys) - Math.min(...ys)) }
-  const side = ratio * (slices[slices.length - 1].to_mm - slices[0].from_mm)
-  const sizes = faceDimensions(drawn)
-  const before = rowsRoom(sizes.along.y.length) + BESIDE
-  const above = Math.max(0, ...callouts.map((callout) => calloutSize(callout).height)) + LEADERS + BESIDE / 2
-  const below = rowsRoom(Math.max(sizes.along.x.length, slices.length + 1))
-  const wanted = { width: before + face.width + BETWEEN_VIEWS + BESIDE + side + BESIDE, height: above + face.height + below }
-  const [width, height] = [room.right - room.left, room.bottom - room.top]
-  if (wanted.width > width || wanted.height > height || calloutsWidth(callouts) > width) return undefined
-  const spare = { x: (width - wanted.width) / 3, y: (height - wanted.height) / 3 }
-  const corner: At = { x: room.left + before + spare.x, y: room.top + above + spare.y }
-  const placing = { ratio, origin: { x: corner.x - ratio * Math.min(...xs), y: corner.y + ratio * Math.max(...ys) } }
-  const left = corner.x + face.width + BETWEEN_VIEWS + BESIDE + spare.x
-  const edges = { below: corner.y + face.height, before: corner.x }
-  const bottom = corner.y - LEADERS - BESIDE / 2
-  const ink = [
-    ...faceView(part, placing),
-    ...threadsOnFace({ part, screws }, placing),
-    ...dimensionsBelow(sizes.placed(placing).x, edges.below),
-    ...dimensionsBefore(sizes.placed(placing).y, edges.before),
-    ...sideView(part, { placing, left, projection }),
-    ...threadsOnSide({ part, screws }, { placing, left }),
-    ...dimensionsBelow(sideDimensions(slices, { ratio, left, foot: edges.below }), edges.below),
-    ...drawCallouts(callouts, { left: room.left, right: room.right, bottom, placing }),
-  ]
-  return { placing, ink }
 }

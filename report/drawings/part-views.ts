@@ -114,20 +114,33 @@ export function slicesOf({ across = [], thickness_mm }: Part): readonly { readon
   return thickness_mm === undefined ? [] : [{ from_mm: 0, to_mm: thickness_mm }]
 }
 
-/** The part seen along x: slices, the corners that are not covered, holes as hidden lines. @param left where the lowest slice begins on the paper */
-export function sideView(part: Part, { placing, left, projection }: SidePlacing): readonly Ink[] {
+/** Where a place across the finger stands in a side view. */
+export type AcrossOnPaper = (z_mm: number) => number
+
+/**
+ * Across counts towards who looks at the face: seen from the right its larger values lie to the left, seen from the left to the right.
+ *
+ * @param place where the view begins on the left, its scale, and from which side it is seen
+ */
+export function acrossOnPaper(
+  slices: readonly { readonly from_mm: number; readonly to_mm: number }[],
+  { ratio, left, projection }: { readonly ratio: number; readonly left: number; readonly projection: Projection },
+): AcrossOnPaper {
+  const [least, most] = [slices[0].from_mm, slices[slices.length - 1].to_mm]
+  return (z_mm) => left + ratio * (projection === 'third-angle' ? most - z_mm : z_mm - least)
+}
+
+/** The part seen along x: slices, the corners that are not covered, holes as hidden lines. */
+export function sideView(part: Part, { placing, across: x, projection }: SidePlacing): readonly Ink[] {
   const slices = slicesOf(part)
-  if (slices.length === 0) return []
-  const x = (z_mm: number): number => left + placing.ratio * (z_mm - slices[0].from_mm)
   const y = (y_mm: number): number => placing.origin.y - placing.ratio * y_mm
   const ys = part.outline.map(({ y_mm }) => y_mm)
   const seen = seenCorners(part.outline, projection)
   return slices.flatMap(({ from_mm, to_mm }) => {
+    const [left, right] = [Math.min(x(from_mm), x(to_mm)), Math.max(x(from_mm), x(to_mm))]
     const across = (y_mm: number, type: 'wide' | 'hidden' | 'centre', over = 0) =>
-      stroke({ x: x(from_mm) - over, y: y(y_mm) }, { x: x(to_mm) + over, y: y(y_mm) }, type)
-    const sides = [from_mm, to_mm].map((z) =>
-      stroke({ x: x(z), y: y(Math.max(...ys)) }, { x: x(z), y: y(Math.min(...ys)) }, 'wide'),
-    )
+      stroke({ x: left - over, y: y(y_mm) }, { x: right + over, y: y(y_mm) }, type)
+    const sides = [left, right].map((at) => stroke({ x: at, y: y(Math.max(...ys)) }, { x: at, y: y(Math.min(...ys)) }, 'wide'))
     const holes = part.holes.flatMap(({ at, diameter_mm }) => [
       across(at.y_mm + diameter_mm / 2, 'hidden'),
       across(at.y_mm - diameter_mm / 2, 'hidden'),
@@ -140,7 +153,7 @@ export function sideView(part: Part, { placing, left, projection }: SidePlacing)
 /** Where a side view stands. */
 export interface SidePlacing {
   readonly placing: Placing
-  readonly left: number
+  readonly across: AcrossOnPaper
   readonly projection: Projection
 }
 

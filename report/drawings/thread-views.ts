@@ -1,7 +1,7 @@
 /** Tapped holes in the views of a part, as hidden lines: from the mouth inwards to the end of the thread, against the pull of the screw. */
 import type { Part, Screw } from '../../engine/index.ts'
 import { type At, type Ink, stroke } from './ink.ts'
-import { onPaper, type Placing, slicesOf } from './part-views.ts'
+import { type AcrossOnPaper, onPaper, type Placing } from './part-views.ts'
 
 /** A part with the screws that are turned into it. */
 export interface Threaded {
@@ -30,13 +30,11 @@ export function threadsOnFace({ screws }: Threaded, placing: Placing): readonly 
 /** Nearer to square than this a thread runs along the view's height. */
 const SQUARE = 1e-6
 
-/** Seen along x, those that run up or down and whose places across the width are stated. @param left where the lowest slice begins on the paper */
+/** Seen along x, those that run up or down and whose places across the width are stated. */
 export function threadsOnSide(
-  { part, screws }: Threaded,
-  { placing, left }: { readonly placing: Placing; readonly left: number },
+  { screws }: Threaded,
+  { placing, across }: { readonly placing: Placing; readonly across: AcrossOnPaper },
 ): readonly Ink[] {
-  const [lowest] = slicesOf(part)
-  if (lowest === undefined) return []
   return screws.flatMap(({ holdsMount, across_mm = [], thread, tapped, engagement_mm }) => {
     if (holdsMount === undefined || Math.abs(Math.cos(holdsMount.pulls_rad)) > SQUARE) return []
     const inwards = { x: 0, y: Math.sign(Math.sin(holdsMount.pulls_rad)) }
@@ -45,7 +43,7 @@ export function threadsOnSide(
       half: (placing.ratio * thread.diameter_mm) / 2,
     }
     return across_mm.flatMap((z_mm) => {
-      const mouth = { x: left + placing.ratio * (z_mm - lowest.from_mm), y: onPaper(placing, holdsMount.at).y }
+      const mouth = { x: across(z_mm), y: onPaper(placing, holdsMount.at).y }
       return bore({ mouth, inwards, ...sizes })
     })
   })
