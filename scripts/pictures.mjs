@@ -1,4 +1,5 @@
-// `npm run pictures`: every page of the example on light and on dark paper, into docs/pictures/pages, to be looked at before a page is called done.
+// `npm run pictures`: every page of the example on light and on dark paper, into docs/pictures/pages, to be looked at before a page is called done;
+// and those of the README into docs/pictures.
 import { spawn } from 'node:child_process'
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -6,18 +7,22 @@ import { join } from 'node:path'
 import { chromium } from 'playwright-core'
 import { browserForTests } from './browser.mjs'
 import { buildOrEnd } from './build.mjs'
+import { README_PICTURES } from './readme-pictures.mjs'
 
 const root = join(import.meta.dirname, '..')
-const folder = join(root, 'docs/pictures/pages')
+const folder = join(root, 'docs/pictures')
+const pages = join(folder, 'pages')
 const PAGES = ['motion', 'hold', 'strength', 'spread', 'make', 'check', 'prove', 'revisions']
 const SHEET = { width: 1280, height: 1600 }
+/** What stands in the README shows less of a page. */
+const README_SHEET = { width: 1280, height: 1000 }
 /** What is worked out apart from the page (plots, lists) has arrived by then. */
 const SETTLED_ms = 2500
 
 await buildOrEnd(root)
 const executablePath = browserForTests()
 if (executablePath === undefined) process.exit(1)
-mkdirSync(folder, { recursive: true })
+mkdirSync(pages, { recursive: true })
 const store = mkdtempSync(join(tmpdir(), 'fingerwright-pictures-'))
 const server = spawn(
   process.execPath,
@@ -34,6 +39,13 @@ try {
     const page = await browser.newPage({ viewport: SHEET, colorScheme })
     await page.goto(address)
     for (const name of PAGES) await taken(page, { name, colorScheme })
+    await page.close()
+  }
+  for (const [name, show] of Object.entries(README_PICTURES)) {
+    const page = await browser.newPage({ viewport: README_SHEET, colorScheme: 'light' })
+    await page.goto(address)
+    await show(page)
+    await kept(page, join(folder, `${name}.png`))
     await page.close()
   }
 } finally {
@@ -62,7 +74,11 @@ async function taken(page, { name, colorScheme }) {
   }, name)
   await page.getByTestId('sentence').waitFor()
   await page.waitForTimeout(SETTLED_ms)
-  const path = join(folder, `${name}-${colorScheme}.png`)
+  await kept(page, join(pages, `${name}-${colorScheme}.png`))
+}
+
+/** @param {import('playwright-core').Page} page @param {string} path */
+async function kept(page, path) {
   await page.screenshot({ path })
   console.log(path)
 }

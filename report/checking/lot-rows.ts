@@ -8,6 +8,7 @@ import {
   type Ratio,
   type UnitSystem,
 } from '../../engine/index.ts'
+import { fixedText } from '../tables/fixed-text.ts'
 import { readingRow, sizeText } from './plan-rows.ts'
 import type { ReadSet } from './read-readings.ts'
 
@@ -100,7 +101,7 @@ export function roundedBy(value: number, { deviation }: { readonly deviation: nu
 const ratioText = (ratio: Ratio | undefined): string =>
   ratio === undefined ? 'none' : `${shortNumber(ratio.value)} (${shortNumber(ratio.least)} to ${shortNumber(ratio.most)})`
 
-const shortNumber = (value: number): string => value.toFixed(2).replace('-', '−')
+const shortNumber = (value: number): string => fixedText(value, 2)
 
 /** SOURCE trade: capability is mostly asked for on some thirty pieces and more. */
 const READINGS_few = 30

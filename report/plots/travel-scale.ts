@@ -5,6 +5,7 @@
 import type { TravelEvent } from '../../engine/index.ts'
 import { textSize } from '../drawing/labels.ts'
 import { element, lettering, line, type Place, px, type Shape } from '../drawing/svg.ts'
+import { fixedText } from '../tables/fixed-text.ts'
 import type { ToldTravel } from '../tables/told.ts'
 import { spread } from './spread-labels.ts'
 import { axisRange, driveAt, driveMarks, driveSign, driveStep, readDrive, travelEnd } from './travel-axis.ts'
@@ -56,7 +57,7 @@ export function drawTravelScale(
 
 /** What the pointer reads: `MCP 62.4°` without the name; the events are named that the pointer stands on. */
 export function readTravel(travel: ToldTravel, arc_ratio: number): string {
-  const drive = `${readDrive(travel, driveAt(travel, arc_ratio)).toFixed(decimals(travel)).replace('-', '−')}${driveSign(travel)}`
+  const drive = `${fixedText(readDrive(travel, driveAt(travel, arc_ratio)), decimals(travel))}${driveSign(travel)}`
   const events = travel.events.filter((one) => Math.abs(one.arc_ratio - arc_ratio) < 5e-4)
   return [drive, ...events.map(shortWords)].join(', ')
 }

@@ -1,5 +1,6 @@
 /** Rows of what to change about a design so that more of its sets behave, and of the friction that it bears. */
 import type { DesignSpread, FigureUnit, OfferedSize, SpreadChange, SurvivedFriction } from '../../engine/index.ts'
+import { fixedText } from './fixed-text.ts'
 import { say, setValue } from './value-text.ts'
 
 /** Units that tolerances are told in. */
@@ -38,7 +39,7 @@ function changeWords({ kind, groups, factor }: Omit<SpreadChange, 'gain'>): stri
 }
 
 function gainTexts({ value, least, most }: SpreadChange['gain']): Pick<AdviceRow, 'gain' | 'interval'> {
-  const signed = (share: number): string => `${share > 0 ? '+' : ''}${(100 * share).toFixed(1)}`.replace('-', '−')
+  const signed = (share: number): string => `${share > 0 ? '+' : ''}${fixedText(100 * share, 1)}`
   return { gain: `${signed(value)} %`, interval: `${signed(least)} to ${signed(most)} %` }
 }
 

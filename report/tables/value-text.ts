@@ -3,6 +3,7 @@
  * and a column of numbers lines up.
  */
 import { type FieldReading, type FigureUnit, type Shown, shownFigure, type UnitSystem } from '../../engine/index.ts'
+import { fixedText } from './fixed-text.ts'
 
 /** A value ready for print. `unit` is empty where there is none. */
 export type ValueText = Shown
@@ -17,7 +18,7 @@ export function setValue(value: number | boolean | string, unit: FigureUnit, sys
 
 /** Sets a value for the middle of a sentence: angles to a tenth of a degree, everything else with three digits at most. */
 export function say(value: number | boolean | string, unit: FigureUnit, system: UnitSystem = 'metric'): string {
-  if (typeof value === 'number' && unit === 'rad') return `${tenths(value * DEGREES_PER_RAD)}°`
+  if (typeof value === 'number' && unit === 'rad') return `${fixedText(value * DEGREES_PER_RAD, 1)}°`
   const text = shownFigure(value, unit, { system })
   return [trimmed(text.number), text.unit].filter((word) => word !== '').join(' ')
 }
@@ -44,11 +45,6 @@ export function documentValue(
 /** Name of a unit in documents that machines read. */
 export function documentUnit(unit: FigureUnit): string {
   return unit === 'rad' ? 'deg' : unit
-}
-
-function tenths(degrees: number): string {
-  const text = degrees.toFixed(1)
-  return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−')
 }
 
 function trimmed(number: string): string {
