@@ -31,7 +31,7 @@ export function firstArticleFile(asked: FirstArticleAsked): string {
     words('p', sheet.title, 'soft'),
     words('h1', `First article, set ${sheet.serial}`),
     sheet.sentences.map((sentence) => words('p', sentence)),
-    words('h2', 'Readings, what matters most first'),
+    words('h2', 'Every characteristic, what matters most first'),
     table(HEADS, sheet.rows.map(cellsOf)),
     sheet.decisions.flatMap(decisionShapes),
     words('h2', 'Open'),

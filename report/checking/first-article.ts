@@ -1,6 +1,6 @@
 /**
- * The first-article sheet of one set: what was found, against what, by which gauge, and what the finger does; what matters most to hold and
- * let-go stands first. It is signed by name and date, and says what is open.
+ * The first-article sheet of one set: every characteristic with what was found, against what, by which gauge, and what the finger does; what
+ * matters most to hold and let-go stands first. It is signed by name and date, and says what is open.
  */
 import {
   type Characteristic,
@@ -19,7 +19,7 @@ import { type OutcomeRow, outcomeRows } from './consequence-rows.ts'
 import { type MeasuredWith, withKey } from './measured-with.ts'
 import { measuredYieldSentence } from './measured-yield.ts'
 import { type PlanAdvice, planAdvice } from './plan-advice.ts'
-import { conformityAnswer, foundText, type PlanRow, readingRow } from './plan-rows.ts'
+import { conformityAnswer, foundText, type PlanRow, planRows, readingRow } from './plan-rows.ts'
 
 /** What a sheet is made of. */
 export interface FirstArticleAsked {
@@ -36,7 +36,7 @@ export interface FirstArticleAsked {
   readonly measuredWith?: MeasuredWith
 }
 
-/** One reading on the sheet. */
+/** One characteristic on the sheet, as it was read or as it is still open. */
 export interface FirstArticleRow extends PlanRow, PlanAdvice {
   readonly piece: string
   readonly found: string
@@ -60,22 +60,23 @@ export function firstArticle(asked: FirstArticleAsked, system: UnitSystem = 'met
   const { design, plan, matters, set, spread, consequences, measuredWith } = asked
   const matterOf = new Map(plan.map(({ id }, index) => [id, matters[index]]))
   const shareOf = (id: string): number => matterOf.get(id)?.share ?? 0
-  const rows = set.readings
-    .toSorted((one, other) => shareOf(other.characteristic.id) - shareOf(one.characteristic.id))
-    .map((reading) => rowOf(reading, { design, matter: matterOf.get(reading.characteristic.id), measuredWith, system }))
-  const left = unmeasuredOf(plan, set.readings).toSorted((one, other) => shareOf(other.id) - shareOf(one.id))
+  const about = (id: string): RowOf => ({ design, matter: matterOf.get(id), measuredWith, system })
+  const byShare = (one: Characteristic, other: Characteristic): number => shareOf(other.id) - shareOf(one.id)
+  const left = unmeasuredOf(plan, set.readings)
+  const rows = [
+    ...set.readings.map((reading) => ({ of: reading.characteristic, row: rowOf(reading, about(reading.characteristic.id)) })),
+    ...left.map((of) => ({ of, row: openRow(of, about(of.id)) })),
+  ]
+    .toSorted((one, other) => byShare(one.of, other.of))
+    .map(({ row }) => row)
+  const decided = consequences.toSorted((one, other) => byShare(one.reading.characteristic, other.reading.characteristic))
   return {
     title: design.title,
     serial: set.serial,
     sentences: [checkSentence(set), ...(spread ? [measuredYieldSentence(spread)] : [])],
     rows,
-    open: [
-      ...rows
-        .filter(({ answer }) => answer === 'undecided')
-        .map(({ number, words }) => `${number} ${words}: the gauge leaves it open`),
-      ...left.map(({ number, words }) => `${number} ${words}: not measured`),
-    ],
-    decisions: consequences.map((consequence) => {
+    open: openLines(rows),
+    decisions: decided.map((consequence) => {
       const { number, words } = consequence.reading.characteristic
       return {
         of: `${number} ${words}, found ${foundText(consequence.reading, system)}`,
@@ -85,11 +86,29 @@ export function firstArticle(asked: FirstArticleAsked, system: UnitSystem = 'met
   }
 }
 
+/** What the gauge leaves open, and in one line what nobody measured, what matters most first. */
+function openLines(rows: readonly FirstArticleRow[]): readonly string[] {
+  const left = rows.filter(({ answer }) => answer === 'notAsked').map(({ number }) => number)
+  return [
+    ...rows.flatMap(({ answer, number, words }) =>
+      answer === 'undecided' ? [`${number} ${words}: the gauge leaves it open`] : [],
+    ),
+    ...(left.length === 0 ? [] : [`Not measured, what matters most first: ${left.join(', ')}.`]),
+  ]
+}
+
 interface RowOf {
   readonly design: Design
   readonly matter: Matter | undefined
   readonly measuredWith: MeasuredWith | undefined
   readonly system: UnitSystem
+}
+
+/** What nobody measured: with what it can be is told all the same. */
+function openRow(characteristic: Characteristic, { design, matter, system }: RowOf): FirstArticleRow {
+  const advice = planAdvice({ design, characteristic, ...(matter && { matter }) }, system)
+  const piece = characteristic.piece.title
+  return { ...planRows([characteristic], system)[0], ...advice, piece, found: 'not measured', answer: 'notAsked', word: 'open' }
 }
 
 function rowOf(reading: Reading, { design, matter, measuredWith, system }: RowOf): FirstArticleRow {
