@@ -42,18 +42,17 @@ export function freeMark(words: string, at: At, ink: readonly Ink[]): readonly I
 const LINE = 3.9
 const COLUMN = 35
 
-/** Columns that a list of corners takes when so many lines stand below one another. */
-export function cornerColumns(count: number, lines: number): number {
-  return Math.ceil(count / lines)
-}
+const HEADING = 'Corners of the outline: number, x, y'
 
-/** Width of one column of corners. */
-export const cornerColumnWidth = COLUMN
+/** Width of a list of so many corners with so many lines below one another. */
+export function cornerListWidth(count: number, lines: number): number {
+  return Math.max(widthOf(HEADING, lettering_mm.table), COLUMN * Math.ceil(count / lines))
+}
 
 /** The list of corners in the part's frame. @param at upper left corner */
 export function cornerList(outline: readonly Point[], at: At, lines: number): readonly Ink[] {
   const size = lettering_mm.table
-  const head = say('Corners of the outline: number, x, y', { x: at.x, y: at.y + LINE * 0.8 }, { size, heavy: true })
+  const head = say(HEADING, { x: at.x, y: at.y + LINE * 0.8 }, { size, heavy: true })
   const rows = outline.flatMap(({ x_mm, y_mm }, index): readonly Ink[] => {
     const left = at.x + COLUMN * Math.floor(index / lines)
     const y = at.y + LINE * (1.8 + (index % lines))

@@ -55,6 +55,8 @@ describe('the drawings of every example', () => {
       expect(left).toEqual([])
       expect(sheets.length).toBeGreaterThanOrEqual(shop.parts.length)
       for (const { name, paper: on, ink } of sheets) {
+        // SOURCE property: no part of these is larger than a sheet, so none is drawn smaller than it is
+        expect([name, ...ink.filter((one) => one.kind === 'words' && /^1:[25]$/.test(one.words))]).toEqual([name])
         const frame = { left: 20, top: 10, right: on.width - 10, bottom: on.height - 10 }
         expect([name, ...covered(ink, frame)]).toEqual([name])
       }

@@ -11,21 +11,14 @@
  * The largest scale is taken at which everything has its place; where none does, holes and edges stand in a table on the right instead of in blocks,
  * and where that has none, the next larger paper is taken.
  */
-import {
-  cornerColumns,
-  cornerColumnWidth,
-  cornerList,
-  cornerListHeight,
-  cornerMarks,
-  freeMark,
-  wrappedWords,
-} from './corner-marks.ts'
-import { type Box, frame, type Ink, lettering_mm, say } from './ink.ts'
+import { cornerMarks, freeMark } from './corner-marks.ts'
+import { type Box, frame, type Ink } from './ink.ts'
 import { innerFrame, type Paper, type PaperName, papersFrom, scales } from './paper.ts'
+import { partFoot } from './part-foot.ts'
 import { type ViewedPart, type Views, viewsWithBlocks, viewsWithTable } from './part-sheet-views.ts'
 import { onPaper, type Placing, slicesOf } from './part-views.ts'
 import type { Sheet } from './sheet-file.ts'
-import { drawTitleBlock, type TitleBlock, titleSize } from './title-block.ts'
+import { drawTitleBlock, type TitleBlock } from './title-block.ts'
 
 /** What a sheet is asked for. */
 export interface PartSheetAsked extends ViewedPart {
@@ -45,12 +38,11 @@ export function partSheet(asked: PartSheetAsked): Sheet | undefined {
   return undefined
 }
 
-/** Papers, scales and ways to name holes, the best first: a table beside a view that is smaller than the part comes last, for there are many holes in it. */
+/** Papers, scales and ways to name holes, the best first: what would be drawn smaller than it is comes last, for nobody reads it. */
 function waysToTry(asked: PaperName): readonly Tried[] {
   const of = (viewsOf: Tried['viewsOf'], paper: Paper) => scales.map((scale): Tried => ({ paper, ...scale, viewsOf }))
   const inOrder = papersFrom(asked).flatMap((paper) => [...of(viewsWithBlocks, paper), ...of(viewsWithTable, paper)])
-  const isSmall = ({ viewsOf, ratio }: Tried): boolean => viewsOf === viewsWithTable && ratio < 1
-  return [...inOrder.filter((way) => !isSmall(way)), ...inOrder.filter(isSmall)]
+  return [...inOrder.filter(({ ratio }) => ratio >= 1), ...inOrder.filter(({ ratio }) => ratio < 1)]
 }
 
 interface Tried {
@@ -65,7 +57,7 @@ const INSET = 4
 function laidOut(asked: PartSheetAsked, { paper, ratio, words, viewsOf }: Tried): readonly Ink[] | undefined {
   const { drawn, block, projection } = asked
   const sheet = innerFrame(paper)
-  const foot = footOf(asked, sheet)
+  const foot = partFoot({ outline: drawn.part.outline, notes: asked.notes }, sheet)
   if (foot === undefined) return undefined
   const room = { left: sheet.left + INSET, top: sheet.top + INSET, right: sheet.right - INSET, bottom: foot.top - INSET }
   const views = viewsOf(asked, room, ratio)
@@ -91,31 +83,4 @@ function threadMarks(
     marks.push(...mark)
   }
   return marks
-}
-
-interface Foot {
-  readonly top: number
-  readonly ink: readonly Ink[]
-}
-
-const NOTE_LINE = 3.9
-const CORNER_LINES = 9
-/** Narrower notes are hard to read; Letter leaves 63 mm beside two columns of corners. */
-const NOTES_LEAST = 60
-
-/** Corners and notes, to the left of the title block; undefined where they have no room there. */
-function footOf({ drawn, notes }: PartSheetAsked, sheet: Box): Foot | undefined {
-  const { outline } = drawn.part
-  const cornersWidth = Math.max(2, cornerColumns(outline.length, CORNER_LINES)) * cornerColumnWidth
-  const left = sheet.left + INSET + cornersWidth
-  const width = sheet.right - titleSize.width - INSET - left
-  const size = lettering_mm.table
-  const numbered = notes.map((note, index) => wrappedWords(`${index + 1}. ${note}`, width, size))
-  const lines = numbered.flat()
-  const height = Math.max(cornerListHeight(CORNER_LINES), titleSize.height, NOTE_LINE * (lines.length + 1)) + INSET
-  const most = (sheet.bottom - sheet.top) / 2
-  if (width < NOTES_LEAST || height > most) return undefined
-  const top = sheet.bottom - height
-  const said = lines.map((words, index) => say(words, { x: left, y: top + NOTE_LINE * (index + 1) }, { size }))
-  return { top, ink: [...cornerList(outline, { x: sheet.left + INSET, y: top + 1 }, CORNER_LINES), ...said] }
 }

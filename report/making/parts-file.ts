@@ -16,7 +16,7 @@ const HEADING = [
   'mass g',
 ]
 const GRAMS_PER_KG = 1000
-/** Digits that a weighed part has in a file. */
+/** Digits of a number in the file: typed inches come to millimetres with their rounding. */
 const DIGITS = 6
 
 /** One line an item; what is not known stays empty. */
@@ -31,9 +31,13 @@ export function partsFile(design: Design): string {
     perFinger_count * perSet_count,
     material,
     coating,
-    size?.diameter_mm,
-    size?.length_mm,
-    mass_kg === undefined ? undefined : Number((mass_kg * GRAMS_PER_KG).toPrecision(DIGITS)),
+    inFile(size?.diameter_mm),
+    inFile(size?.length_mm),
+    inFile(mass_kg === undefined ? undefined : mass_kg * GRAMS_PER_KG),
   ])
   return csvText([HEADING, ...lines])
+}
+
+function inFile(value: number | undefined): number | undefined {
+  return value === undefined ? undefined : Number(value.toPrecision(DIGITS))
 }
