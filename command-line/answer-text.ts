@@ -6,13 +6,14 @@ import {
   type FindingRow,
   figureRows,
   findingRows,
+  joined,
   marks,
   questionNamed,
   questions,
   type ValueText,
   verdictSentence,
 } from '../report/index.ts'
-import { aligned, type Cell, joined, wrapped } from './columns.ts'
+import { aligned, type Cell, wrapped } from './columns.ts'
 import type { Scope } from './exit-status.ts'
 import { helpingBlocks } from './helping-text.ts'
 import type { Paint } from './paint.ts'

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
-import { aligned, joined, wrapped } from './columns.ts'
+import { joined } from '../report/index.ts'
+import { aligned, wrapped } from './columns.ts'
 
 it('text is broken between words within a hundred columns, the indent included', () => {
   const text = Array.from({ length: 60 }, () => 'word').join(' ')

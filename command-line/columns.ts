@@ -1,5 +1,3 @@
-import type { ValueText } from '../report/index.ts'
-
 /** Widest line that text is broken to: long lines are hard to read. */
 const LINE_columns = 100
 
@@ -57,9 +55,4 @@ function wordLines(text: string, most_columns: number): readonly string[] {
     } else line = longer
   }
   return [...lines, line]
-}
-
-/** Number and unit as one word group: the degree sign stands at its number, other units a space apart. */
-export function joined({ number, unit }: ValueText): string {
-  return unit === '°' ? `${number}°` : `${number} ${unit}`.trimEnd()
 }

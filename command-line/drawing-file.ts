@@ -1,7 +1,6 @@
 import { writeFile } from 'node:fs/promises'
 import { type Evaluation, forcesAt, postureAt } from '../engine/index.ts'
-import { cautionedFile, drawPosture, firstToGive, layoutSheet, setValue } from '../report/index.ts'
-import { joined } from './columns.ts'
+import { cautionedFile, drawPosture, firstToGive, joined, layoutSheet, setValue } from '../report/index.ts'
 import { asWrongUse } from './design-file.ts'
 import type { Scope } from './exit-status.ts'
 import { placeOnTravel } from './place-on-travel.ts'

@@ -10,6 +10,7 @@ import {
   doubtRows,
   doubtText,
   itemRows,
+  joined,
   makeAsks,
   makeSentence,
   nothingDoubted,
@@ -19,7 +20,7 @@ import {
   usualDrawings,
 } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
-import { aligned, type Cell, joined, wrapped } from './columns.ts'
+import { aligned, type Cell, wrapped } from './columns.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'

@@ -6,6 +6,7 @@ import {
   closedLines,
   failureLines,
   frictionLines,
+  joined,
   marks,
   offerLines,
   priceLines,
@@ -15,7 +16,7 @@ import {
   wearersLine,
   yieldRows,
 } from '../report/index.ts'
-import { aligned, type Cell, joined, wrapped } from './columns.ts'
+import { aligned, type Cell, wrapped } from './columns.ts'
 
 type Paint = ReturnType<typeof pc.createColors>
 

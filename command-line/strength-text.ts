@@ -1,6 +1,6 @@
 import type { Evaluation } from '../engine/index.ts'
-import { strengthRows } from '../report/index.ts'
-import { aligned, joined } from './columns.ts'
+import { joined, strengthRows } from '../report/index.ts'
+import { aligned } from './columns.ts'
 import type { Paint } from './paint.ts'
 
 /** Checks that are listed; all of them stand among the figures below. */

@@ -195,7 +195,7 @@ export {
   strengthRows,
 } from './tables/strength-rows.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
-export { sayReading, setValue, type ValueText } from './tables/value-text.ts'
+export { joined, sayReading, setValue, type ValueText } from './tables/value-text.ts'
 export type { TypesetJob } from './typeset/typeset-job.ts'
 export { drawWear } from './wear/draw-wear.ts'
 export { placeWorking } from './wear/place-working.ts'

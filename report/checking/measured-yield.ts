@@ -1,7 +1,7 @@
 import { type MeasuredSpread, quantileShares, type UnitSystem } from '../../engine/index.ts'
 import { asSentence } from '../sentences/words.ts'
 import { intervalText, shareText } from '../tables/spread-rows.ts'
-import { setValue } from '../tables/value-text.ts'
+import { joined, setValue } from '../tables/value-text.ts'
 
 /** `In 100 % of the ways that the readings leave open (94 to 100 %, from 64 counted) it meets every requirement.` */
 export function measuredYieldSentence({ yields, open }: MeasuredSpread): string {
@@ -28,8 +28,7 @@ export function measuredFigureRows({ figures }: MeasuredSpread, system: UnitSyst
   return figures.flatMap(({ id, title, unit, counted }) => {
     if (!counted || counted.deviation === 0) return []
     const [least, middle, most] = ENDS.map((share) => {
-      const { number, unit: shown } = setValue(counted.quantiles[quantileShares.indexOf(share)], unit, system)
-      return shown === '°' ? `${number}°` : `${number} ${shown}`.trim()
+      return joined(setValue(counted.quantiles[quantileShares.indexOf(share)], unit, system))
     })
     return [{ id, title, middle, range: `${least} to ${most}` }]
   })

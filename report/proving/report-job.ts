@@ -11,7 +11,7 @@ import { findingsOf, overallVerdict } from '../tables/overall-verdict.ts'
 import { findingRows } from '../tables/rows.ts'
 import { yieldRows } from '../tables/spread-rows.ts'
 import { strengthRows } from '../tables/strength-rows.ts'
-import type { ValueText } from '../tables/value-text.ts'
+import { joined, type ValueText } from '../tables/value-text.ts'
 import type { TypesetJob } from '../typeset/typeset-job.ts'
 import { wearSentence } from '../wear/wear-sentence.ts'
 import { fieldRows, noRisk } from './field-rows.ts'
@@ -81,7 +81,7 @@ function figureTables({ evaluation, spread }: KnownOf) {
 }
 
 function inWords(value: ValueText | undefined): string {
-  return value === undefined ? '' : `${value.number} ${value.unit}`.trim()
+  return value === undefined ? '' : joined(value)
 }
 
 function answers({ evaluation, proof, spread, lived }: KnownOf): JsonValue {

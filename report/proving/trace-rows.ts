@@ -1,7 +1,7 @@
 /** What is asked against what shows it, as rows. */
 import type { Proof, TraceItem, UnitSystem, WayShown } from '../../engine/index.ts'
 import { neededWords } from '../tables/rows.ts'
-import { setValue } from '../tables/value-text.ts'
+import { joined, setValue } from '../tables/value-text.ts'
 import { shareWords } from './share-words.ts'
 
 /** One thing that is asked. */
@@ -63,8 +63,7 @@ function wayWords(way: WayShown, units: UnitSystem): string {
 
 function foundWords({ figure, why }: RequirementItem['finding'], units: UnitSystem): string {
   if (figure?.value === undefined) return why ?? figure?.why ?? 'not known'
-  const { number, unit } = setValue(figure.value, figure.unit, units)
-  return `${number} ${unit}`.trim()
+  return joined(setValue(figure.value, figure.unit, units))
 }
 
 function testWords(way: Extract<WayShown, { readonly by: 'test' }>): string {

@@ -1,6 +1,7 @@
 /** What an edit moved, the most important first, in one plain sentence under the verdict. */
 import { type FigureMove, type FindingMove, shownFigure, type UnitSystem, type WhatMoved } from '../../engine/index.ts'
 import { marks } from '../tables/marks.ts'
+import { joined } from '../tables/value-text.ts'
 import { figureName } from './figure-name.ts'
 import { asSentence, inside } from './words.ts'
 
@@ -42,8 +43,7 @@ export function shownApart(
 ): readonly [string, string] {
   const show = (value: FigureMove['before'], digits: number): string => {
     if (value === undefined) return 'none'
-    const shown = shownFigure(value, unit, { system: units, digits })
-    return shown.unit === '°' ? `${shown.number}°` : `${shown.number} ${shown.unit}`.trim()
+    return joined(shownFigure(value, unit, { system: units, digits }))
   }
   const tries = DIGITS.map((digits) => [show(before, digits), show(after, digits)] as const)
   if (before === after) return tries[0]

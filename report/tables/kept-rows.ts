@@ -1,7 +1,7 @@
 /** Rows of a result document that was kept with a revision: what the engine of that day found, in the units of today's reader. */
 import type { FigureUnit, UnitSystem } from '../../engine/index.ts'
 import type { FigureEntry, FindingEntry } from './result-document.ts'
-import { setValue, type ValueText } from './value-text.ts'
+import { joined, setValue, type ValueText } from './value-text.ts'
 
 const RAD_PER_DEGREE = Math.PI / 180
 
@@ -65,6 +65,5 @@ function keptValue(
 function neededWords({ needed, unit }: Pick<FindingEntry, 'needed' | 'unit'>, units: UnitSystem): string {
   if ('is' in needed) return needed.is ? 'yes' : 'no'
   const [least, value] = 'atLeast' in needed ? ['at least', needed.atLeast] : ['at most', needed.atMost]
-  const { number, unit: name } = keptValue({ value, unit }, units)
-  return `${least} ${number}${name === '°' ? '°' : ` ${name}`}`.trim()
+  return `${least} ${joined(keptValue({ value, unit }, units))}`
 }

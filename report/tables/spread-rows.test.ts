@@ -13,7 +13,7 @@ function heron(): DesignSpread {
   const { value } = readVariation(text, 'heron')
   if (!value) throw new Error('heron is refused')
   const run: Generator<DesignSpreadProgress, DesignSpread> = spreadDesign(value, {
-    ...{ seed: 1, samples: 96, target_ratio: 0.99, advice: false },
+    ...{ seed: 1, samples: 96, target_ratio: 0.96, advice: false },
   })
   for (let step = run.next(); ; step = run.next()) if (step.done === true) return step.value
 }
@@ -66,7 +66,7 @@ describe('the spread of heron', () => {
 
   it('is a document without a number that is none', () => {
     const text = JSON.stringify(spreadDocument(told, 'engine'))
-    expect(JSON.parse(text)).toMatchObject({ seed: 1, samples: 96, target: 0.99, verdict: told.verdict })
+    expect(JSON.parse(text)).toMatchObject({ seed: 1, samples: 96, target: 0.96, verdict: told.verdict })
     expect(text).not.toContain('NaN')
   })
 })
@@ -111,7 +111,10 @@ it('what tolerances cost is told from the cheapest on, with the cheapest that re
     return { price, choices: [{ size, ...(typed && { typed }) }], gain }
   }
   const prices = [point(8, '±0.02 mm', -0.03), point(11, undefined, 0), point(19, '±0.005 mm', 0.015)]
-  const lines = priceLines({ ...told, advice: { changes: [], friction: [], prices } } as unknown as DesignSpread)
+  const lines = priceLines({
+    ...{ ...told, asked: { ...told.asked, target_ratio: 0.99 } },
+    advice: { changes: [], friction: [], prices },
+  } as unknown as DesignSpread)
   // SOURCE hand (98 % less 3 %, and plus 1.5 %; the target is 99 %)
   expect(lines).toEqual([
     '8.00 crowns (invented) a set: dimension link at ±0.02 mm. 95.0 % of the sets meet everything (94.0 to 96.0 %; 512 sets judged both ways)',

@@ -16,6 +16,11 @@ export function setValue(value: number | boolean | string, unit: FigureUnit, sys
   return shownFigure(value, unit, { system })
 }
 
+/** Number and unit as one word group: the degree sign stands at its number, other units a space apart. */
+export function joined({ number, unit }: ValueText): string {
+  return unit === '°' ? `${number}°` : `${number} ${unit}`.trimEnd()
+}
+
 /** Sets a value for the middle of a sentence: angles to a tenth of a degree, everything else with three digits at most. */
 export function say(value: number | boolean | string, unit: FigureUnit, system: UnitSystem = 'metric'): string {
   if (typeof value === 'number' && unit === 'rad') return `${fixedText(value * DEGREES_PER_RAD, 1)}°`
@@ -30,7 +35,7 @@ const TOLD: Readonly<Record<string, FigureUnit>> = { mm: 'mm', rad: 'rad', N: 'N
 export function sayReading({ value, unit }: FieldReading, system: UnitSystem = 'metric'): string {
   const { number, unit: shown } = shownFigure(value, TOLD[unit] ?? '1', { system, digits: 5 })
   const words = TOLD[unit] === undefined ? unit.replace(/^1$/, '') : shown
-  return words === '°' ? `${trimmed(number)}°` : `${trimmed(number)} ${words}`.trim()
+  return joined({ number: trimmed(number), unit: words })
 }
 
 /** The value in the unit that documents carry: degrees for angles, the inside unit for the rest. */
