@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { type Removal as Found, isThing, type Row, removalOf, sentence } from '../../engine/index.ts'
+import { type Removal as Found, isRemovable, type Row, removalOf, sentence } from '../../engine/index.ts'
 import { goTo } from '../state/attention.ts'
 import type { DesignStore } from '../state/design-store.ts'
 import styles from './design-tables.module.css'
@@ -7,7 +7,7 @@ import styles from './design-tables.module.css'
 /** Takes a thing out of the design, or says who needs it. */
 export function Removal({ store, text, row }: { readonly store: DesignStore; readonly text: string; readonly row: Row }) {
   const [found, setFound] = useState<{ readonly text: string; readonly why: Found }>()
-  if (!isThing(row.place)) return null
+  if (!isRemovable(row.place)) return null
   const remove = (): void => {
     const removal = removalOf(text, row.place)
     if (removal.changes === undefined) setFound({ text, why: removal })

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { dependents } from './dependents.ts'
-import { removalOf } from './removal.ts'
+import { isRemovable, removalOf } from './removal.ts'
 import { exampleText } from './test-support/example-texts.ts'
 
 describe('heron', () => {
@@ -74,6 +74,15 @@ describe('heron', () => {
     })
     expect(removalOf(masking('holes.eye'), eye)).toEqual({ changes: [remove('parts', 'mount', 'masked'), remove(...eye)] })
     expect(removalOf(masking('threads.rear'), ['screws', 'rear']).changes).toContainEqual(remove('parts', 'mount', 'masked'))
+  })
+
+  it('lets a place of the rack and a corner go, and keeps a corner without which a rack would touch beside the part', () => {
+    const remove = (...place: readonly (string | number)[]) => ({ kind: 'remove', place })
+    const rack = ['parts', 'mount', 'racks', 1]
+    expect([isRemovable(rack), isRemovable(['drive'])]).toEqual([true, false])
+    expect(removalOf(heron, rack).changes).toEqual([remove(...rack)])
+    expect(removalOf(heron, ['parts', 'mount', 'outline', 2]).changes).toHaveLength(1)
+    expect(removalOf(heron, ['parts', 'proximal', 'outline', 9])).toMatchObject({ problems: [{ code: 'outside' }] })
   })
 
   it('keeps what it cannot do without, and says what it would lack', () => {
