@@ -137,9 +137,6 @@ describe('what is entered at the bench beside readings', () => {
     })
     expect(await enter('--value', '17.5', '--reason', 'x')).toMatchObject({ status: 64 })
     expect((await enter('--value', '17.5', '--corrects', '1', '--reason', 'digits')).status).toBe(0)
-    const told = (await run('serial', 'heron', 'B-001')).output.replaceAll(/\s+/g, ' ')
-    expect(told).toContain('(test 1; K1, 2031-04-05 06:07 UTC; corrected by test 2)')
-    expect(told).toContain('(test 2; K1, 2031-04-05 06:07 UTC; corrects test 1: digits)')
     const compared = JSON.parse((await run('bench', 'heron', '--json')).output).compared
     expect(compared).toMatchObject([{ test: { serial: 'B-001', found: 17.5, uncertainty: 0.5 } }])
     expect(await run('enter-test', 'heron', 'B-001', ...about, '--value', '1', '--figure', 'loadCase.x')).toMatchObject({
@@ -156,17 +153,7 @@ describe('what is entered at the bench beside readings', () => {
     expect((await run('runs', 'heron', '--test', 'pinch force', '--life', '9')).errors).toContain('no pinch force is kept')
   })
 
-  it('a decision goes with what was calculated, and only about what is not within its limits', async () => {
-    const looked = await run('decide', 'heron', 'B-001', '23', ...K1)
-    expect(looked.output).toMatch(/^use as is: .*\n.*rework: .*scrap: /s)
-    const decide = (...more: readonly string[]) => run('decide', 'heron', 'B-001', '23', '--why', 'it fits', ...K1, ...more)
-    expect((await decide('--decision', 'use as is')).output).toContain('Decided: use as is')
-    expect((await decide('--decision', 'scrap', '--corrects', '1', '--reason', 'bent as well')).status).toBe(0)
-    expect(await run('decide', 'heron', 'B-001', '1', '--decision', 'scrap', ...K1)).toMatchObject({ status: 3 })
-    expect((await run('sign-off', 'heron', 'B-001', '--statement', 'looked through', ...K1)).output).toContain('signed off')
-    const told = (await run('serial', 'heron', 'B-001')).output.replaceAll(/\s+/g, ' ')
-    expect(told).toContain('corrects decision 1: bent as well')
-    expect(told).toContain('Signed off. First article: looked through. As judged then: Set B-001')
+  it('what was measured of a lot is studied without a table', async () => {
     expect((await run('lot', 'heron', '--lot', 'L7')).output).toContain('topLinkLength')
     expect((await run('lot', 'heron', '--lot', 'L9')).errors).toContain('no such lot')
   })

@@ -49,20 +49,24 @@ describe('check', () => {
     await expect(tryCommand(['check', lightPath, '--readings', path, '--samples', 'x'])).resolves.toMatchObject({ status: 64 })
   })
 
-  it('judges a lot of the bench book, and its sheets carry what was decided', async () => {
+  it('judges a lot of the bench book, and its sheets carry what was decided and signed off, as it was corrected', async () => {
     const [out, store] = [join(folder, 'kept'), join(folder, 'store')]
     const run = (...words: readonly string[]) => tryCommand([...words, '--store', store])
     const K1 = ['--who', 'K1']
     await run('keep', lightPath, '--why', 'as drawn', ...K1)
     await run('begin-lot', 'toggle', 'L1', '--revision', '1', ...K1)
     await run('import-readings', 'toggle', 'L1', readings(`Teil;Merkmal;Wert\nA-1;1;5,05\n`), '--column', 'serial=Teil', ...K1)
-    await run('decide', 'toggle', 'A-1', '1', '--decision', 'use as is', '--why', 'it fits', ...K1)
+    expect((await run('decide', 'toggle', 'A-1', '1', ...K1)).output).toMatch(/^use as is: .*rework: .*scrap: /s)
+    const decide = (...more: readonly string[]) => run('decide', 'toggle', 'A-1', '1', '--why', 'it fits', ...K1, ...more)
+    await decide('--decision', 'scrap')
+    await decide('--decision', 'use as is', '--corrects', '1', '--reason', 'tried on the bench')
+    expect(await run('decide', 'toggle', 'A-1', '2', '--decision', 'scrap', ...K1)).toMatchObject({ status: 3 })
+    expect((await run('sign-off', 'toggle', 'A-1', '--statement', 'looked through', ...K1)).output).toContain('signed off')
     expect((await run('check', 'toggle', '--lot', 'L1', '--out', out)).output).toContain('Set A-1: 1 reading is outside')
-    expect(readFileSync(join(out, 'first-article-A-1.html'), 'utf8')).toContain('Decided: use as is, because it fits (K1,')
-    expect(await run('check', 'toggle', '--lot', 'L9')).toMatchObject({
-      status: 64,
-      errors: expect.stringContaining('no such lot'),
-    })
+    const sheet = readFileSync(join(out, 'first-article-A-1.html'), 'utf8')
+    expect(sheet).toContain('Decided: use as is, because it fits (K1,')
+    expect(sheet).toContain('First article: looked through. As judged then: Set A-1')
+    expect(sheet).not.toContain('Decided: scrap')
   })
 
   it('judges each set as it was measured: one that is out of tolerance may do, one that is within may not', async () => {
