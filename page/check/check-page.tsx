@@ -40,10 +40,11 @@ export function CheckPage(about: { readonly store: DesignStore; readonly open: O
           take={(file) => judgeFile(text, file)}
         />
         <p className="aside">
-          A table of comma-separated values, its first row the heading: serial, characteristic, found, x, y, uncertainty, visit. A
-          characteristic is named by its number in the plan below; a gauge that goes and one that does not are typed as 3.010 to
-          3.012, a distance over pins as 27.507 over 3 and 3; of a position stand x and y from the datum hole of its part; visit
-          is “before coating” for a diameter that was measured before it went to the coater.
+          A table of comma-separated values, its first row the heading: serial, characteristic, found, x, y, uncertainty, visit;
+          other headings and decimal commas are guessed, and what was guessed is told. A characteristic is named by its number in
+          the plan below; a gauge that goes and one that does not are typed as 3.010 to 3.012, a distance over pins as 27.507 over
+          3 and 3; of a position stand x and y from the datum hole of its part; visit is “before coating” for a diameter that was
+          measured before it went to the coater.
         </p>
       </section>
       <BenchSection open={open} design={design} />

@@ -115,16 +115,18 @@ function FoundFields({ stand, characteristic: { kind, place: drawn }, last }: Fo
   const field = { autoComplete: 'off', 'aria-describedby': 'asked-for' }
   return (
     <p className={styles.field}>
-      <label htmlFor="found">{isPlace ? `x ${from}` : 'Found'}</label>
-      <input
-        {...field}
-        id="found"
-        ref={first}
-        value={typed.found}
-        onChange={({ target }) => setTyped({ ...typed, found: target.value })}
-      />
+      <span className={styles.together}>
+        <label htmlFor="found">{isPlace ? `x ${from}` : 'Found'}</label>
+        <input
+          {...field}
+          id="found"
+          ref={first}
+          value={typed.found}
+          onChange={({ target }) => setTyped({ ...typed, found: target.value })}
+        />
+      </span>
       {isPlace ? (
-        <>
+        <span className={styles.together}>
           <label htmlFor="found-y">y {from}</label>
           <input
             {...field}
@@ -133,7 +135,7 @@ function FoundFields({ stand, characteristic: { kind, place: drawn }, last }: Fo
             value={typed.y}
             onChange={({ target }) => setTyped({ ...typed, y: target.value })}
           />
-        </>
+        </span>
       ) : null}
       <button type="submit" className="plain">
         Keep it and go on
