@@ -1,4 +1,4 @@
-import { type FormEvent, useEffect, useRef, useState } from 'react'
+import type { FormEvent } from 'react'
 import { type Characteristic, isTakenOverPins, sentence } from '../../../engine/index.ts'
 import { farOutside, isStanding, planRows, readBenchTable } from '../../../report/index.ts'
 import { DeedLine } from '../../revisions/deed-line.tsx'
@@ -7,14 +7,9 @@ import { useUnits } from '../../state/units.ts'
 import type { AtBench } from './at-bench.ts'
 import styles from './bench.module.css'
 import { type KeptReading, sendReadings } from './bench.ts'
+import { type Stand, useStand } from './use-stand.ts'
 
 const HEADING = ['serial', 'characteristic', 'found', 'x', 'y', 'visit', 'gauge']
-
-interface Typed {
-  readonly found: string
-  readonly y: string
-}
-const NOTHING: Typed = { found: '', y: '' }
 
 /** One field after the other: Enter keeps a reading and goes on to the next characteristic that is still open. */
 export function ReadingField(props: {
@@ -66,28 +61,6 @@ const TYPING =
   'A number without a unit is in mm, an angle in degrees; a gauge that goes and one that does not are typed as 3.010 to 3.012.'
 
 const OVER_PINS = ' A distance of holes may be typed as it was taken: 27.507 over 3 and 3, or 21.507 between 3 and 3.'
-
-type Stand = ReturnType<typeof useStand>
-
-/** Where the bench stands in the plan, and what is typed there. @param begins place of the first characteristic that is open */
-function useStand(begins: number) {
-  const [place, setPlace] = useState(begins)
-  const [typed, setTyped] = useState(NOTHING)
-  const [asked, setAsked] = useState<string>()
-  const [gauge, setGauge] = useState('')
-  const [visit, setVisit] = useState('finished')
-  const first = useRef<HTMLInputElement>(null)
-  const second = useRef<HTMLInputElement>(null)
-  // Whoever has named the serial number goes on with its first reading.
-  useEffect(() => first.current?.focus(), [])
-  const goTo = (next: number): void => {
-    setPlace(next)
-    setTyped(NOTHING)
-    setAsked(undefined)
-    first.current?.focus()
-  }
-  return { place, typed, setTyped, asked, setAsked, gauge, setGauge, visit, setVisit, first, second, goTo }
-}
 
 /** Of a place x and y are typed: after x the next field is that of y. */
 function wantsMore({ typed, second }: Stand, { kind }: Characteristic): boolean {
