@@ -39,7 +39,6 @@ async function buildCommand(root) {
   const esbuild = await import('esbuild')
   // Names of pieces carry a hash of their content, so that old ones would stay.
   rmSync(join(root, 'build/command'), { recursive: true, force: true })
-  const version = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).version
   await esbuild.build({
     absWorkingDir: root,
     entryPoints: [{ in: 'command-line/main.ts', out: 'fingerwright' }],
@@ -60,7 +59,6 @@ async function buildCommand(root) {
       // commander is CommonJS and asks for node: modules by require, which an ES module has not. A package in the bundle may import createRequire too.
       js: "#!/usr/bin/env node\nimport { createRequire as requireOfBundle } from 'node:module'\nconst require = requireOfBundle(import.meta.url)",
     },
-    define: { FINGERWRIGHT_VERSION: JSON.stringify(version) },
   })
 }
 
