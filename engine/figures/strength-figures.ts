@@ -35,7 +35,10 @@ export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: re
   const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
   const list = strengthList(survey.design, checks, unknown)
   addLeast(sheet, survey, list)
-  for (const check of checks) sheet.add(`strength.${check.name}`, entryOf(survey, check, check.standsAlone ? undefined : unknown))
+  for (const check of checks) {
+    const id = `strength.${check.name}`
+    if (sheet.asks(id)) sheet.add(id, entryOf(survey, check, check.standsAlone ? undefined : unknown))
+  }
   return list
 }
 
