@@ -50,6 +50,7 @@ describe('the spring and the screws of the example', () => {
     const bare = evaluated((document) => {
       document.springs.return.wire = undefined
       document.screws = undefined
+      document.parts.mount.masked = undefined
     })
     expect(bare.figures.filter(({ id }) => /^strength\.(spring|screw)/.test(id))).toEqual([])
     const idle = evaluated((document) => {
