@@ -2,9 +2,12 @@ import { type Command, Option } from 'commander'
 import pc from 'picocolors'
 import { batchCost, breakEven, canBeMade, partsList, readShopDesign, type ShopDesign, unpriced } from '../engine/index.ts'
 import {
+  type CountedCost,
   caution,
   costMovedSentence,
   costTable,
+  countedCost,
+  countedCostSentence,
   countsSentence,
   type DrawingsAsked,
   doubtRows,
@@ -26,6 +29,8 @@ import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
 import { type ComparedCounts, comparedWith } from './make-against.ts'
 import { refusalText } from './refusal-text.ts'
+import { countSets } from './spread.ts'
+import { readSpreadAsked } from './spread-asked.ts'
 import type { Ends } from './store-commands.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
 import { writeShopPack } from './write-shop-pack.ts'
@@ -35,6 +40,7 @@ interface MakeOptions extends Omit<DesignNamed, 'path'> {
   readonly sets?: string
   readonly out?: string
   readonly against?: string
+  readonly counted?: string
   readonly paper: PaperName
   readonly views: DrawingsAsked['projection']
 }
@@ -43,6 +49,7 @@ interface MakeOptions extends Omit<DesignNamed, 'path'> {
 export function addMake(program: Command, { terminal, end }: Ends): void {
   designCommand(program, { name: 'make', asks: makeAsks.charAt(0).toLowerCase() + makeAsks.slice(1) })
     .option('--sets <LIST>', `numbers of sets in a batch, such as 1,10,50; ${USUAL_BATCHES.join(',')} when it is left out`)
+    .option('--counted <N>', 'count so many sets as Spread does, and say what a set costs with the scrap that they have')
     .option(
       '--against <N>',
       'say how many pieces and what cost it has more or less than that revision of it in the store, or than another design file',
@@ -66,10 +73,11 @@ export function addMake(program: Command, { terminal, end }: Ends): void {
  * @throws WrongUse when a file cannot be opened or written, or `--sets` is no list of numbers of sets
  */
 async function make(
-  { sets, json, out, against, paper, views, ...named }: MakeOptions & DesignNamed,
+  { sets, json, out, against, counted, paper, views, ...named }: MakeOptions & DesignNamed,
   terminal: Terminal,
 ): Promise<ExitStatus> {
   const batches = sets === undefined ? USUAL_BATCHES : batchesOf(sets)
+  const asked = counted === undefined ? undefined : readSpreadAsked({ samples: counted })
   const file = await findDesign(named, terminal)
   const text = documentText(file.bytes)
   const read = text.problems === undefined ? readShopDesign(text.value, file.name) : text
@@ -85,10 +93,13 @@ async function make(
   }
   const compared = against === undefined ? undefined : await comparedWith(against, { named, shop: read.value, batches }, terminal)
   if (against !== undefined && compared === undefined) return exitStatus.refused
+  const { variation } = read.value
+  const spread = asked && (await countSets({ variation, text: text.value ?? '', name: file.name, asked }, terminal))
+  const scrap = spread && countedCost(variation.design, spread, batches)
   terminal.write(
     json === true
-      ? `${JSON.stringify({ ...makingDocument(read.value, batches), ...compared }, null, 2)}\n`
-      : answer({ shop: read.value, batches, compared }, terminal),
+      ? `${JSON.stringify({ ...makingDocument(read.value, batches), ...(scrap && { counted: scrap }), ...compared }, null, 2)}\n`
+      : answer({ shop: read.value, batches, compared, scrap }, terminal),
   )
   return exitStatus.met
 }
@@ -115,9 +126,10 @@ interface Answered {
   readonly shop: ShopDesign
   readonly batches: readonly number[]
   readonly compared: ComparedCounts | undefined
+  readonly scrap: CountedCost | undefined
 }
 
-function answer({ shop, batches, compared }: Answered, { colour }: Terminal): string {
+function answer({ shop, batches, compared, scrap }: Answered, { colour }: Terminal): string {
   const { design } = shop.variation
   const paint = pc.createColors(colour)
   const costs = costTable(design, batches)
@@ -129,6 +141,7 @@ function answer({ shop, batches, compared }: Answered, { colour }: Terminal): st
       ? []
       : [wrapped(`Against ${compared.against}: ${countsSentence(compared.counts)} ${costMovedSentence(compared.costsMoved)}`)]),
     ...(costs === undefined ? [] : costBlocks(costs).map(([title, ...lines]) => [paint.underline(title), ...lines].join('\n'))),
+    ...(scrap === undefined ? [] : [wrapped(countedCostSentence(scrap))]),
     ...(costs?.lacks === undefined ? [] : [wrapped(costs.lacks)]),
     [paint.underline('Can it be made?'), ...doubtLines(shop)].join('\n'),
     wrapped(caution),

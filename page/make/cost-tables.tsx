@@ -1,16 +1,22 @@
 import { memo, useMemo } from 'react'
-import { costWorkings, type Design } from '../../engine/index.ts'
-import { costTable, USUAL_BATCHES } from '../../report/index.ts'
+import { costWorkings, type Design, type DesignSpread } from '../../engine/index.ts'
+import { costTable, countedCost, countedCostRow, USUAL_BATCHES } from '../../report/index.ts'
 import { CostRow } from './cost-row.tsx'
 import styles from './make.module.css'
 
 /** What a set costs in batches of several sizes, and where it comes from; each number opens its working. */
-export const CostTables = memo(function CostTables({ design }: { readonly design: Design }) {
+export const CostTables = memo(function CostTables(about: {
+  readonly design: Design
+  /** The sets of this very design, where they are counted. */
+  readonly counted: DesignSpread | undefined
+}) {
+  const { design, counted } = about
   const table = useMemo(() => costTable(design), [design])
   const workings = useMemo(
     () => (design.making === undefined ? undefined : costWorkings(design, design.making, USUAL_BATCHES)),
     [design],
   )
+  const scrap = useMemo(() => counted && countedCost(design, counted), [design, counted])
   return (
     <section aria-labelledby="cost">
       <h2 id="cost">What a set costs</h2>
@@ -48,6 +54,7 @@ export const CostTables = memo(function CostTables({ design }: { readonly design
                 working={workings?.get('total')}
                 batches={USUAL_BATCHES}
               />
+              {scrap === undefined ? null : <CostRow {...countedCostRow(scrap)} working={undefined} batches={USUAL_BATCHES} />}
               <CostRow
                 words="Fingers made"
                 cells={table.batches.map(({ made }) => String(made))}
@@ -67,6 +74,12 @@ export const CostTables = memo(function CostTables({ design }: { readonly design
               ))}
             </tbody>
           </table>
+          {scrap === undefined ? (
+            <p className="aside">
+              The share of good fingers is the one that the design states. Count sets in Spread, and what a set costs with the
+              scrap that was counted stands here too.
+            </p>
+          ) : null}
           {table.lacks === undefined ? null : <p className="aside">{table.lacks}</p>}
         </>
       )}

@@ -4,6 +4,7 @@ import { caution, makeAsks, makeSentence } from '../../report/index.ts'
 import { DesignTables } from '../parts/design-tables.tsx'
 import heads from '../parts/open-question.module.css'
 import { WorkBar } from '../parts/work-bar.tsx'
+import { spreadRun } from '../spread/spread-run.ts'
 import type { DesignStore } from '../state/design-store.ts'
 import type { OpenDesign, Shown } from '../state/open-design.ts'
 import { useSettled } from '../state/use-settled.ts'
@@ -23,6 +24,8 @@ export function MakePage(about: { readonly store: DesignStore; readonly open: Op
   const revision = useStandingRevision(open, shown.text)
   const text = useSettled(open.history.text)
   const shop = useMemo(() => readShopDesign(shown.text, shown.name).value, [shown])
+  const run = spreadRun.use()
+  const counted = run?.text === shown.text ? run.reached : undefined
   return (
     <>
       <p className={heads.title}>{design.title}</p>
@@ -42,7 +45,7 @@ export function MakePage(about: { readonly store: DesignStore; readonly open: Op
           <ShopDrawings {...{ shop, evaluation, revision }} text={shown.text} name={open.name} />
         </>
       )}
-      <CostTables design={design} />
+      <CostTables design={design} counted={counted} />
       <p className={heads.caution} role="note">
         {caution}
       </p>

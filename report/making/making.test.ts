@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { Design, Making } from '../../engine/index.ts'
+import type { Design, DesignSpread, Making } from '../../engine/index.ts'
 import { inventedDesign } from '../test-support/invented-finger.ts'
 import { costTable } from './cost-rows.ts'
+import { countedCost, countedCostSentence } from './counted-cost.ts'
 import { countsSentence } from './counts-words.ts'
 import { makeSentence } from './make-sentence.ts'
 import { partsFile } from './parts-file.ts'
@@ -41,6 +42,29 @@ describe('what a set costs', () => {
     // SOURCE property
     expect(costTable(inventedDesign)).toBeUndefined()
     expect(makeSentence(inventedDesign)).toContain('states no prices')
+  })
+})
+
+describe('what a set costs with the scrap that was counted', () => {
+  const countedOf = (value: number) => {
+    const met = { value, least: value - 0.02, most: value + 0.02, by: 'counts', samples: 64 } as const
+    return { spread: { yields: { all: { met } } }, asked: { samples: 64 } } as unknown as DesignSpread
+  }
+
+  it('makes as many fingers as the share asks for', () => {
+    // SOURCE hand: 20 fingers to sell at 80 % are 25 made; 90 and 25 × 43 are 1165, of 10 sets
+    const cost = countedCost(priced, countedOf(0.8), [10])
+    expect(cost?.batches.map(({ made_count, perSet }) => [made_count, perSet])).toEqual([[25, 116.5]])
+    expect(cost && countedCostSentence(cost)).toMatch(
+      /: 80\.0 % of 64 that were counted meet .* \(78\.0 to 82\.0 %\): 117 in a batch of 10\.$/,
+    )
+  })
+
+  it('is none where no finger meets what is asked, or no prices are stated', () => {
+    const none = countedCost(priced, countedOf(0), [10])
+    // SOURCE property
+    expect(none && countedCostSentence(none)).toContain('No batch can be sold')
+    expect(countedCost(inventedDesign, countedOf(0.8))).toBeUndefined()
   })
 })
 
