@@ -1,6 +1,6 @@
 import type { Command } from 'commander'
 import { type PairedLot, pairLot } from '../engine/index.ts'
-import { caution, marks, measuredPieces, pairRows, pairSentence } from '../report/index.ts'
+import { caution, marks, measuredPieces, pairingSize, pairRows, pairSentence } from '../report/index.ts'
 import { aligned, wrapped } from './columns.ts'
 import { designCommand } from './design-command.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
@@ -24,7 +24,10 @@ export function addPair(program: Command, { terminal, end }: Ends): void {
 async function pair({ json, ...named }: PairOptions & DesignNamed, terminal: Terminal): Promise<ExitStatus> {
   const measured = await measuredSets(named, terminal)
   if (measured === undefined) return exitStatus.refused
-  const lot = pairLot(measured.variation, measuredPieces(measured.sets))
+  const pieces = measuredPieces(measured.sets)
+  const size = pairingSize(pieces)
+  if (size !== undefined) terminal.writeError(`${size}\n`)
+  const lot = pairLot(measured.variation, pieces)
   terminal.write(json === true ? `${JSON.stringify(lot, null, 2)}\n` : pairText(lot))
   return lot.working_count === lot.sets.length ? exitStatus.met : exitStatus.short
 }

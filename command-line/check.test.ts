@@ -67,6 +67,7 @@ describe('check', () => {
     expect(sheet).toContain('Decided: use as is, because it fits (K1,')
     expect(sheet).toContain('First article: looked through. As judged then: Set A-1')
     expect(sheet).not.toContain('Decided: scrap')
+    expect(sheet).toContain('<td>☒</td><td>use as is</td>')
   })
 
   it('judges each set as it was measured: one that is out of tolerance may do, one that is within may not', async () => {

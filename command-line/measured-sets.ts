@@ -1,7 +1,15 @@
 import type { Command } from 'commander'
 import { type Characteristic, inspectionPlan, type Problem, readVariation, type Variation } from '../engine/index.ts'
 import type { SetOfLot } from '../records/index.ts'
-import { type MeasuredWith, measuredWith, paperLines, type ReadSet, readSets, standingFound } from '../report/index.ts'
+import {
+  type MeasuredWith,
+  measuredWith,
+  paperLines,
+  type ReadSet,
+  readSets,
+  standingDecisions,
+  standingFound,
+} from '../report/index.ts'
 import { documentText } from '../server/index.ts'
 import { type DesignNamed, findDesign, findStored, refuseUnknown } from './find-design.ts'
 import { readTable } from './read-table.ts'
@@ -25,6 +33,7 @@ export interface Planned {
 /** What was decided and signed off of a set, and with what it was measured. */
 export interface SetPapers {
   readonly papers: readonly string[]
+  readonly decided: SetOfLot['decisions']
   readonly measuredWith: MeasuredWith
 }
 
@@ -100,4 +109,8 @@ async function ofLot({ lot, ...named }: OfLot, terminal: Terminal): Promise<Meas
   return { ...about, sets, papers: new Map(found.kept.map((one) => [one.serial, papersOf(one)])) }
 }
 
-const papersOf = (kept: SetOfLot): SetPapers => ({ papers: paperLines(kept), measuredWith: measuredWith(kept.readings) })
+const papersOf = (kept: SetOfLot): SetPapers => ({
+  papers: paperLines(kept),
+  decided: standingDecisions(kept.decisions),
+  measuredWith: measuredWith(kept.readings),
+})

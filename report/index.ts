@@ -53,11 +53,11 @@ export {
   historyLines,
   historyRows,
 } from './checking/history.ts'
-export { decisionWords, type KeptPapers, paperLines } from './checking/kept-words.ts'
+export { decisionWords, type KeptPapers, paperLines, standingDecisions } from './checking/kept-words.ts'
 export { type LotRow, lotRows, type StudiedLot, studiedLots } from './checking/lot-rows.ts'
 export { type MeasuredWith, measuredWith } from './checking/measured-with.ts'
 export { type MeasuredFigureRow, measuredFigureRows, measuredYieldSentence } from './checking/measured-yield.ts'
-export { measuredPieces, type PairRow, pairRows, pairSentence } from './checking/pair-rows.ts'
+export { measuredPieces, type PairRow, pairingSize, pairRows, pairSentence } from './checking/pair-rows.ts'
 export { type PlanAdvice, planAdvice } from './checking/plan-advice.ts'
 export {
   conformityAnswer,

@@ -21,6 +21,7 @@ import {
   type ReadSet,
   readAsLines,
   readSets,
+  standingDecisions,
   standingFound,
 } from '../../report/index.ts'
 import type { KeptDecision } from './bench/bench.ts'
@@ -81,7 +82,7 @@ function* judgedReadings({ opened: about, from }: CheckAsked): Generator<CheckTo
 function papersOf(from: CheckAsked['from'], serial: string): Pick<PageSet, 'papers' | 'decided' | 'measuredWith'> {
   const kept = 'kept' in from ? from.kept.find((one) => one.serial === serial) : undefined
   if (kept === undefined) return {}
-  const decided = kept.decisions.filter(({ correctedBy }) => correctedBy === undefined)
+  const decided = standingDecisions(kept.decisions)
   return { papers: paperLines(kept), decided, measuredWith: measuredWith(kept.readings) }
 }
 

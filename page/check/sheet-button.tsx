@@ -32,10 +32,11 @@ interface Sheet {
 function save({ set, text, matters }: Sheet): void {
   const { value } = readVariation(text)
   if (value === undefined) return
-  const { spread, decisions, papers, measuredWith } = set
+  const { spread, decisions, papers, decided, measuredWith } = set
   const more = {
     ...(spread && { spread }),
     ...(papers && { papers }),
+    ...(decided && { decided }),
     ...(measuredWith && { measuredWith }),
     consequences: decisions,
   }

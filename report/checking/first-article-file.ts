@@ -94,14 +94,17 @@ function cellsOf(row: ReturnType<typeof firstArticle>['rows'][number]): readonly
   return [String(number), what, piece, drawn, allowed, found, judged, gauge, matters]
 }
 
-function decisionShapes({ of, outcomes }: ReturnType<typeof firstArticle>['decisions'][number]): readonly Shape[] {
+function decisionShapes({ of, outcomes, taken }: ReturnType<typeof firstArticle>['decisions'][number]): readonly Shape[] {
   const rows = outcomes.map(({ disposition, answer, words: told }): readonly Cell[] => [
-    '☐',
+    disposition === taken ? '☒' : '☐',
     disposition,
     { text: `${marks[answer].character} ${marks[answer].word}`, className: answer },
     told,
   ])
-  return [words('h2', `To decide: ${of}`), table(['', 'Decision', 'The finger then', 'What it does'], rows)]
+  return [
+    words('h2', `${taken === undefined ? 'To decide' : 'Decided'}: ${of}`),
+    table(['', 'Decision', 'The finger then', 'What it does'], rows),
+  ]
 }
 
 function signatures(): Shape {

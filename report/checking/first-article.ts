@@ -32,6 +32,8 @@ export interface FirstArticleAsked {
   readonly consequences: readonly Consequence[]
   /** What was decided and signed off already, a line each; absent for a set that is kept nowhere. */
   readonly papers?: readonly string[]
+  /** Decisions that stand; absent as above. */
+  readonly decided?: readonly { readonly characteristic?: string | undefined; readonly decision: string }[]
   /** With what each reading was taken; absent for a set that is kept nowhere, where the gauge that the plan suggests stands. */
   readonly measuredWith?: MeasuredWith
 }
@@ -52,7 +54,12 @@ export interface FirstArticle {
   readonly rows: readonly FirstArticleRow[]
   /** What is not decided: characteristics that nobody measured, and readings that show nothing. */
   readonly open: readonly string[]
-  readonly decisions: readonly { readonly of: string; readonly outcomes: readonly OutcomeRow[] }[]
+  readonly decisions: readonly {
+    readonly of: string
+    readonly outcomes: readonly OutcomeRow[]
+    /** What was decided; absent while nothing is. */
+    readonly taken?: string
+  }[]
 }
 
 /** Makes the sheet. */
@@ -77,10 +84,12 @@ export function firstArticle(asked: FirstArticleAsked, system: UnitSystem = 'met
     rows,
     open: openLines(rows),
     decisions: decided.map((consequence) => {
-      const { number, words } = consequence.reading.characteristic
+      const { id, number, words } = consequence.reading.characteristic
+      const taken = asked.decided?.findLast(({ characteristic }) => characteristic === id)?.decision
       return {
         of: `${number} ${words}, found ${foundText(consequence.reading, system)}`,
         outcomes: outcomeRows(consequence, system),
+        ...(taken !== undefined && { taken }),
       }
     }),
   }

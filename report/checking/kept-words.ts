@@ -74,13 +74,18 @@ interface Signed {
 export const decisionWords = ({ decision, why, consequence }: ToldDecision): string =>
   `Decided: ${decision}, because ${why}. As calculated: ${consequence}`
 
+/** Decisions that nobody corrected. */
+export const standingDecisions = <One extends { readonly correctedBy?: number | undefined }>(
+  all: readonly One[],
+): readonly One[] => all.filter(({ correctedBy }) => correctedBy === undefined)
+
 /** Decisions and sign-offs that stand, with name and day, a line each. */
 export function paperLines({ decisions, signOffs }: KeptPapers): readonly string[] {
   const signed = ({ who, made }: Signed): string => `${who}, ${made.slice(0, DAY_letters)}`
   return [
-    ...decisions
-      .filter(({ correctedBy }) => correctedBy === undefined)
-      .map((one) => `Decided: ${one.decision}, because ${one.why} (${signed(one)}). As calculated: ${one.consequence}`),
+    ...standingDecisions(decisions).map(
+      (one) => `Decided: ${one.decision}, because ${one.why} (${signed(one)}). As calculated: ${one.consequence}`,
+    ),
     ...signOffs.map((one) => `Signed off (${signed(one)}). ${one.statement}`),
   ]
 }

@@ -21,6 +21,19 @@ export function measuredPieces(sets: readonly ReadSet[]): readonly MeasuredPiece
   })
 }
 
+/** Fingers beyond which a round of pairing takes so long that it is told before. */
+const FINGERS_many = 3000
+
+/** How many fingers a round of pairing puts together, where they are so many that one waits; undefined where they are few. */
+export function pairingSize(pieces: readonly MeasuredPiece[]): string | undefined {
+  const names = pieces.map(({ piece }) => `${piece.kind} ${piece.id}`)
+  const counts = [...new Set(names)].map((kind) => names.filter((name) => name === kind).length)
+  const sets = Math.min(...counts)
+  const fingers = counts.reduce((sum, count) => sum + sets * count, 0)
+  if (fingers <= FINGERS_many) return undefined
+  return `${sets} sets of ${counts.length} kinds of pieces: up to ${fingers} fingers are put together in a round, which takes its time. Ctrl-C ends it.`
+}
+
 /** `5 of 8 sets meet every requirement; first come, first served it would be 4. Pairing gains one.` */
 export function pairSentence({ sets, working_count, firstCome_count }: PairedLot): string {
   const gain = working_count - firstCome_count
