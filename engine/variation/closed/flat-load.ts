@@ -1,5 +1,5 @@
 /** What acts on flat fingers at the postures that stand in their room: springs, weight in its worst attitude, drag, a load and its keeper. */
-import type { Column, PartForce } from './columns.ts'
+import type { PartForce } from './columns.ts'
 import { numbersOfJoint, ofForce, ofJoint, ofSpring } from './flat-numbers.ts'
 import { placeOf, turned } from './flat-posture.ts'
 import type { FlatRoom } from './flat-room.ts'
@@ -13,7 +13,6 @@ export function lettingGo(room: FlatRoom, rest: RestRoom): void {
   clear(rest.port)
   addSprings(room, rest.load, -1)
   for (let joint = 0; joint < room.finger.joints_count; joint++) {
-    signsOfDrag(room, joint, rest.scratch)
     addDrag(room, joint, rest)
     addUnitDrag(room, joint, rest)
   }
@@ -25,10 +24,7 @@ export function kept(room: FlatRoom, rest: RestRoom): void {
   clear(rest.load)
   clear(rest.port)
   addSprings(room, rest.load, 0)
-  for (let joint = 0; joint < room.finger.joints_count; joint++) {
-    signsOfDrag(room, joint, rest.scratch)
-    addDrag(room, joint, rest)
-  }
+  for (let joint = 0; joint < room.finger.joints_count; joint++) addDrag(room, joint, rest)
   addWeight(room, rest, 1)
   if (room.finger.kept) addCase(room, rest, room.finger.kept)
 }
@@ -67,36 +63,31 @@ function addSprings({ finger, numbers, turn }: FlatRoom, load: readonly PartForc
   }
 }
 
-/** A couple of one against opening on part b of a joint, by its sign. */
-function signsOfDrag({ finger, motion }: FlatRoom, joint: number, out: Column): void {
+/** Drag that is declared of a joint's pin, against opening; the sign of its couple on part b stands in `signs` afterwards. */
+function addDrag({ finger, numbers, motion }: FlatRoom, joint: number, { load, signs }: RestRoom): void {
+  const drag = numbers[joint * numbersOfJoint + ofJoint.drag]
   const { turn: lead } = motion[finger.lead.part]
   const { turn: a } = motion[finger.a[joint]]
   const { turn: b } = motion[finger.b[joint]]
-  for (let set = 0; set < out.length; set++) {
-    const opening = lead[set] < 0 ? a[set] - b[set] : b[set] - a[set]
-    out[set] = opening > 0 ? -1 : opening < 0 ? 1 : 0
-  }
-}
-
-/** Drag that is declared of a joint's pin. */
-function addDrag({ finger, numbers }: FlatRoom, joint: number, { load, scratch }: RestRoom): void {
-  const drag = numbers[joint * numbersOfJoint + ofJoint.drag]
   const { moment: onA } = load[finger.a[joint]]
   const { moment: onB } = load[finger.b[joint]]
   for (let set = 0; set < drag.length; set++) {
-    const couple = scratch[set] * drag[set]
+    const opening = lead[set] < 0 ? a[set] - b[set] : b[set] - a[set]
+    const sign = opening > 0 ? -1 : opening < 0 ? 1 : 0
+    const couple = sign * drag[set]
+    signs[set] = sign
     onB[set] += couple
     onA[set] -= couple
   }
 }
 
 /** A unit of drag at the pin of a joint, as the port has it. */
-function addUnitDrag({ finger }: FlatRoom, joint: number, { port, scratch }: RestRoom): void {
+function addUnitDrag({ finger }: FlatRoom, joint: number, { port, signs }: RestRoom): void {
   const { moment: onA } = port[finger.a[joint]]
   const { moment: onB } = port[finger.b[joint]]
-  for (let set = 0; set < scratch.length; set++) {
-    onB[set] += scratch[set]
-    onA[set] -= scratch[set]
+  for (let set = 0; set < signs.length; set++) {
+    onB[set] += signs[set]
+    onA[set] -= signs[set]
   }
 }
 

@@ -8,7 +8,7 @@
  * The dyad nearest to its dead centre moves without end there while the lead stands; so all is multiplied by its a × b, which then is the
  * lead's turn.
  */
-import type { Column, Pair, PartForce, PartMotion } from './columns.ts'
+import type { Column, Pair, PartMotion } from './columns.ts'
 import type { FlatRoom } from './flat-room.ts'
 
 /** Moves every part. @param points of each joint, mm */
@@ -79,15 +79,5 @@ function scale({ turn, x, y }: PartMotion, share: Column): void {
     turn[set] *= share[set]
     x[set] *= share[set]
     y[set] *= share[set]
-  }
-}
-
-/** Power of forces in the motions that stand in the room. @param forces one a part */
-export function powerFlat({ motion }: FlatRoom, forces: readonly PartForce[], out: Column): void {
-  for (let set = 0; set < out.length; set++) out[set] = 0
-  for (let part = 1; part < motion.length; part++) {
-    const { turn, x, y } = motion[part]
-    const { x: forceX, y: forceY, moment } = forces[part]
-    for (let set = 0; set < out.length; set++) out[set] += forceX[set] * x[set] + forceY[set] * y[set] + moment[set] * turn[set]
   }
 }

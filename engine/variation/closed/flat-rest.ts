@@ -12,7 +12,7 @@
  */
 import type { Column } from './columns.ts'
 import { turnDirections } from './flat-joint-forces.ts'
-import { moveFlat, powerFlat } from './flat-motion.ts'
+import { moveFlat } from './flat-motion.ts'
 import type { FlatRoom } from './flat-room.ts'
 import type { RestRoom } from './rest-room.ts'
 
@@ -67,9 +67,21 @@ export function amplitudesAtPoints(room: FlatRoom, rest: RestRoom, levers: reado
   const { loadPower, portPower, amplitude } = rest
   putPoints(room, rest, levers)
   moveFlat(room, rest.points)
-  powerFlat(room, rest.port, portPower)
-  powerFlat(room, rest.load, loadPower)
+  loadPower.fill(0)
+  portPower.fill(0)
+  for (let part = 1; part < room.motion.length; part++) addPowers(room, rest, part)
   for (let set = 0; set < amplitude.length; set++) amplitude[set] = -loadPower[set] / portPower[set]
+}
+
+/** Adds the powers of load and port on a part in the motions that stand in the room. */
+function addPowers({ motion }: FlatRoom, { load, port, loadPower, portPower }: RestRoom, part: number): void {
+  const { turn, x, y } = motion[part]
+  const { x: loadX, y: loadY, moment: loadMoment } = load[part]
+  const { x: portX, y: portY, moment: portMoment } = port[part]
+  for (let set = 0; set < turn.length; set++) {
+    loadPower[set] += loadX[set] * x[set] + loadY[set] * y[set] + loadMoment[set] * turn[set]
+    portPower[set] += portX[set] * x[set] + portY[set] * y[set] + portMoment[set] * turn[set]
+  }
 }
 
 /** Puts the points that the forces pass for the directions that stand in the room. */

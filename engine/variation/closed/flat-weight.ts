@@ -1,7 +1,6 @@
 /** The weight of flat fingers in its worst attitude. */
 import { worstAttitude } from '../../forces/worst-attitude.ts'
 import { ofWeight } from './flat-numbers.ts'
-import { placeOf } from './flat-posture.ts'
 import type { FlatRoom } from './flat-room.ts'
 import type { RestRoom } from './rest-room.ts'
 
@@ -14,24 +13,28 @@ export function addWeight(room: FlatRoom, rest: RestRoom, helps: 1 | -1): void {
     x[set] = 0
     y[set] = 0
   }
-  for (let index = 0; index < finger.weights.length; index++) {
-    placeOf(room, { part: finger.weights[index].part, at: finger.weights[index].at + ofWeight.place }, acting.places[index])
-    addPower(room, index)
-  }
+  for (let index = 0; index < finger.weights.length; index++) addPower(room, index)
   pointPull(room, helps)
   for (let index = 0; index < finger.weights.length; index++) addPull(room, rest, index)
 }
 
-/** Adds the power of a weight that pulls along x, and along y. */
-function addPower({ finger, numbers, motion, acting }: FlatRoom, index: number): void {
+/** Places a weight, and adds its power when it pulls along x, and along y. */
+function addPower({ finger, numbers, motion, bases, arms, shares, acting }: FlatRoom, index: number): void {
   const { part, at } = finger.weights[index]
   const weight = numbers[at]
+  const { x: shareX, y: shareY } = shares[at + ofWeight.place]
+  const { x: baseX, y: baseY } = bases[part]
+  const { x: armX, y: armY } = arms[part]
   const { x: placeX, y: placeY } = acting.places[index]
   const { turn, x, y } = motion[part]
   const { x: forward, y: upward } = acting.vector
   for (let set = 0; set < forward.length; set++) {
-    forward[set] += weight[set] * (x[set] - turn[set] * placeY[set])
-    upward[set] += weight[set] * (y[set] + turn[set] * placeX[set])
+    const atX = baseX[set] + armX[set] * shareX[set] - armY[set] * shareY[set]
+    const atY = baseY[set] + armY[set] * shareX[set] + armX[set] * shareY[set]
+    placeX[set] = atX
+    placeY[set] = atY
+    forward[set] += weight[set] * (x[set] - turn[set] * atY)
+    upward[set] += weight[set] * (y[set] + turn[set] * atX)
   }
 }
 

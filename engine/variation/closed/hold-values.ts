@@ -39,7 +39,7 @@ export const excessValue: HoldValue = {
 }
 
 /** Puts every pin against the opening motion that stands in the room; those that hardly turn stay on their side and may turn over. */
-function standAgainstOpening({ finger, motion }: FlatRoom, { sides, either, scratch: fastest }: RestRoom): void {
+function standAgainstOpening({ finger, motion }: FlatRoom, { sides, either, fastest }: RestRoom): void {
   const lead = motion[finger.lead.part].turn
   fastest.fill(0)
   for (let joint = 0; joint < sides.length; joint++) {

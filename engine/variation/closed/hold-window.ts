@@ -21,8 +21,8 @@ const contactSettled_rad = 1e-10
 const slopeOff_rad = 0.1
 /** Times that pins are put on other sides at one root. */
 const turnsOver_most = 4
-/** Trials for a margin. */
-const marginTrials = 12
+/** Trials for a margin: where so many do not settle, the value jumps. */
+const marginTrials = 6
 /** Product of the ways to the margin from the last two trials below which it is that margin: what is left is at most ten times this, rad. */
 const marginSettled_rad2 = 2e-11
 /** Trials nearer than this tell nothing of the slope but rounding, rad. */

@@ -38,8 +38,9 @@ export interface RestRoom {
   readonly openCount: Column
   /** Largest force of a joint, N. */
   readonly largest: Column
-  /** For whatever is worked out on the way. */
-  readonly scratch: Column
+  /** Sign of a pin's drag on part b of its joint, and the fastest relative turn of a pin. */
+  readonly signs: Column
+  readonly fastest: Column
 }
 
 /** How large a room is. */
@@ -52,13 +53,13 @@ export interface RestSize {
 /** Room for a finger of so many parts and joints. */
 export function restRoom({ parts_count, joints_count, sets_count }: RestSize): RestRoom {
   const forces = () => partForces(parts_count, sets_count)
-  const [loadPower, portPower, amplitude, change, largest, scratch, openCount] = columns(7, sets_count)
+  const [loadPower, portPower, amplitude, change, largest, signs, fastest, openCount] = columns(8, sets_count)
   const joints = () => pairs(joints_count, sets_count)
   return {
     ...{ load: forces(), port: forces(), carried: forces(), opened: forces() },
     ...{ loadPower, portPower, amplitude, change },
     ...{ points: joints(), forces: joints(), open: joints(), directions: joints() },
     ...{ sides: columns(joints_count, sets_count), either: columns(joints_count, sets_count) },
-    ...{ largest, scratch, openCount, atQ: pairs(1, sets_count)[0] },
+    ...{ largest, signs, fastest, openCount, atQ: pairs(1, sets_count)[0] },
   }
 }
