@@ -25,7 +25,7 @@ export interface WorstOf {
 }
 
 /** Square of a change of direction after which the next amplitude has all its digits: its error goes with the square of this. */
-export const settled_square = 1e-6
+const settled_square = 1e-6
 
 /** Puts pins on the side that the slope of the last amplitude asks for. @param count out: how many of each set */
 export function turnOver(room: FlatRoom, rest: RestRoom, { towards, levers }: WorstOf, count: Column): void {

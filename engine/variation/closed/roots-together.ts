@@ -30,8 +30,9 @@ export interface RootAsked {
   readonly state: FlatState
 }
 
-/** As many trials as a parabola needs. */
+/** As many trials as a parabola needs; the last stands so near the one before it that the forces keep their directions. */
 const trials_count = 3
+const turningTrials = 2
 /** By what the parabola may aim beside the secant for the margin to have all its digits: what it leaves is smaller by far, rad. */
 const bentMost_rad = 1e-9
 /** Trials nearer than this tell nothing of the slope but rounding, rad. */
@@ -67,7 +68,7 @@ export function rootsTogether(
     turnLeads(hold.room)
     standThere(hold)
     value.load(hold)
-    turnNearZero(hold, value)
+    if (trial < turningTrials) turnNearZero(hold, value)
     readValues(hold, value)
     aimOn(hold, way, trial)
   }

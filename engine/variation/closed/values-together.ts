@@ -1,6 +1,6 @@
 /** A value of a block of sets, in step. */
 import { turnDirections } from './flat-joint-forces.ts'
-import { amplitudesAtPoints, putPoints, settled_square } from './flat-rest.ts'
+import { amplitudesAtPoints, putPoints } from './flat-rest.ts'
 import type { HoldRoom, HoldValue } from './hold-room.ts'
 
 /** Works out a value with friction on the sides and in the directions that stand in the room, into `found`. */
@@ -27,9 +27,12 @@ export function settledValues(hold: HoldRoom, value: HoldValue, rounds: number):
   readValues(hold, value)
 }
 
+/** Square of the last change of direction that may be left: an amplitude is then off by its square, some 1e-10 of what friction makes of it. */
+const turned_square = 1e-5
+
 /** After the last value: marks sets whose directions have not settled, and those with a pin on the wrong side. @param isSolved out: 0 for them */
 export function askSettled(hold: HoldRoom, value: HoldValue, isSolved: Uint8Array): void {
   const { rest, turned } = hold
   value.turnOver(hold)
-  for (let set = 0; set < isSolved.length; set++) if (!(rest.change[set] < settled_square) || turned[set] > 0) isSolved[set] = 0
+  for (let set = 0; set < isSolved.length; set++) if (!(rest.change[set] < turned_square) || turned[set] > 0) isSolved[set] = 0
 }
