@@ -189,7 +189,10 @@ describe('the starter sets', () => {
     const design = readDesign(text)
     expect(design.problems).toBeUndefined()
     expect(design.value?.demands.every(({ source }) => source.startsWith('Starting point, to be reviewed.'))).toBe(true)
-    expect(proofOf(stateOf(foundSo(design.value as Design))).verdict).toBe('undecided')
+    const { verdict, risks } = proofOf(stateOf(foundSo(design.value as Design)))
+    expect(verdict).toBe('undecided')
+    // SOURCE property: what nobody has reviewed is taken by nobody
+    expect(new Set(risks.map((row) => row.verdict))).toEqual(new Set(['undecided']))
   })
 
   it('are not given to a document with problems, nor risks to one with other scales', () => {

@@ -105,8 +105,9 @@ function shareNotMet(index: number, evidence: Evidence): ShareNotMet {
   return { ...found, share: { value: 1 - value, least: 1 - most, most: 1 - least, samples } }
 }
 
-/** The worst of what is judged, counted, worn and overloaded; a design that falls short as drawn is at the top of the scale. */
+/** The worst of what is judged, counted, worn and overloaded; a design that falls short as drawn is at the top of the scale; what nobody judged is not known. */
 function stepsLeft({ residual }: Risk, notMet: readonly ShareNotMet[], scales: RiskScales): RiskRow['left'] {
+  if (residual.probability === undefined && notMet.length === 0) return undefined
   const judged = residual.probability ?? 0
   const top = scales.probability.length - 1
   if (notMet.some(({ asDrawn, life }) => asDrawn === 'short' || life?.verdict === 'short')) return { least: top, most: top }

@@ -45,7 +45,7 @@ function sourced(id: string, row: { readonly source: string } & { readonly [key:
 
 /**
  * Risks that the document does not have, and scales where it has none. What is left of a risk hangs on the document's own requirements where
- * it has some on the figures that the risk watches; elsewhere it is judged.
+ * it has some on the figures that the risk watches; elsewhere a probability is suggested, and the workshop judges it.
  *
  * @returns undefined while the document has problems, has them all, or has scales with other steps
  */
@@ -54,11 +54,11 @@ export function starterRisks(text: string): StarterSet | undefined {
   if (!design || !hasTheSteps(design)) return undefined
   const risks = riskRows.risks.map(({ id, watches, source: _, residual, ...row }) => {
     const requirements = design.requirements.filter(({ figure }) => watches.some((name) => isFigure(figure, name)))
-    const reason = `${TO_REVIEW} ${residual.reason}`
+    const { severity, probability } = residual
     const left =
       requirements.length > 0
-        ? { severity: residual.severity, requirements: requirements.map((one) => one.id), reason }
-        : { ...residual, reason }
+        ? { severity, requirements: requirements.map((one) => one.id), reason: `${TO_REVIEW} ${residual.reason}` }
+        : { severity, reason: `${TO_REVIEW} Suggested: ${probability}. ${residual.reason}` }
     return [id, { ...row, residual: left }] as const
   })
   const set = setOf(design, { risks })

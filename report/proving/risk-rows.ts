@@ -52,11 +52,14 @@ function riskTextRow({ risk, verdict, left, notMet, seen }: RiskRow, { severity,
     from: [
       ...notMet.flatMap(notMetWords),
       ...(seen === undefined ? [] : [seenWords(seen)]),
+      ...(residual.probability === undefined && notMet.length === 0 ? [UNJUDGED] : []),
       ...(residual.probability === undefined ? [] : [`judged by the workshop: ${probability[residual.probability].name}`]),
     ],
     reason: residual.reason,
   }
 }
+
+const UNJUDGED = 'nobody has judged it yet: state a probability of what is left, or the requirements that it hangs on'
 
 function notMetWords({ requirement, asDrawn, share, life, overload }: ShareNotMet): readonly string[] {
   const head = `requirement ${requirement.id}`

@@ -126,10 +126,6 @@ interface ResidualBench extends RiskBench {
 function readResidual(place: string, typed: TypedRisk['residual'], bench: ResidualBench): Risk['residual'] {
   const { reading, requirements, severities, probabilities } = bench
   const named = typed.requirements ?? []
-  if (named.length === 0 && typed.probability === undefined) {
-    const needed = 'a probability, or the requirements that it hangs on'
-    reading.report({ code: 'missing', place, found: 'neither probability nor requirements', needed })
-  }
   return {
     severity: stepOf(`${place}.severity`, typed.severity, severities),
     ...(typed.probability !== undefined && {

@@ -105,7 +105,9 @@ const residual = object({
     .optional()
     .describe('Requirements whose falling short lets it happen: the share of sets that do not meet them is its probability.'),
   reason: note('the reason').describe('Why this is what is left.'),
-}).describe('What is left after the controls. It takes a probability, requirements, or both; the worse of them counts.')
+}).describe(
+  'What is left after the controls. It takes a probability, requirements, or both; the worse of them counts. With neither nobody has judged it yet.',
+)
 
 /** One entry of `risks`. */
 export const risk = object({
