@@ -5,7 +5,7 @@ import { exampleSampler, type Range } from './example-sampler.ts'
 const SETS = 100_000
 const THREADS = 2
 /** As many as the machine shares out at a time. */
-const PIECE = 4096
+const PIECE = 2048
 const ROUNDS = 5
 /** What the work may take in two threads. */
 const TARGET_ms = 500

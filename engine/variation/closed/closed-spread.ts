@@ -3,11 +3,12 @@
  * often any of it is not enough.
  */
 import type { Requirement, Toggle } from '../../design/design.ts'
-import type { Source, Variation } from '../sources/source.ts'
+import type { Variation } from '../sources/source.ts'
 import { type FigureSpread, figureSpread } from '../spread/figure-spread.ts'
 import type { CountedShare } from '../spread/share-interval.ts'
 import { type Counted, seenIn } from '../spread/yields.ts'
 import { type ClosedSamples, closedSamples } from './closed-samples.ts'
+import { drawSets } from './draw-sets.ts'
 import { holdFingers } from './hold-finger.ts'
 import { besideMargins } from './hold-room.ts'
 import type { NotStraight } from './straight-numbers.ts'
@@ -80,8 +81,8 @@ export interface ClosedSampler {
 export function closedSampler(variation: Variation, seed: number): ClosedSampler | NotStraight {
   const fingers = holdFingers(variation)
   if ('why' in fingers) return fingers
-  const cloud = { dimensions: variation.sources.filter(ofSets).length, seed }
-  return { samples: (from, to) => closedSamples({ variation, fingers, cloud, from, to }) }
+  const draw = drawSets(variation, seed)
+  return { samples: (from, to) => closedSamples({ variation, fingers, draw, from, to }) }
 }
 
 /** What samples of closed postures amount to. @param shares that follow one another from the first sample on, in any order */
@@ -98,8 +99,6 @@ export function closedSpreadOf(variation: Variation, shares: readonly ClosedSamp
     shares.reduce((sum, { plainly_count }) => sum + plainly_count, 0),
   )
 }
-
-const ofSets = ({ of }: Source): boolean => of === 'sets'
 
 function spreadOfColumns(
   { design }: Variation,

@@ -8,6 +8,7 @@ import { cloudOf } from '../spread/cloud.ts'
 import { finished } from '../spread/test-support/small-problem.ts'
 import { closedSamples } from './closed-samples.ts'
 import { closedSpread } from './closed-spread.ts'
+import { drawSets } from './draw-sets.ts'
 import { block_sets, type HoldBlock, type HoldFingers, holdFingers } from './hold-finger.ts'
 import { holdPlainly } from './hold-plainly.ts'
 
@@ -143,9 +144,9 @@ describe('the short way', () => {
 })
 
 describe('closed postures of many sets', () => {
-  const cloud = { dimensions: heron.sources.filter(({ of }) => of === 'sets').length, seed: 5 }
+  const draw = drawSets(heron, 5)
   const samples = (from: number, to: number, steps = fingers) =>
-    closedSamples({ variation: heron, fingers: steps, cloud, from, to })
+    closedSamples({ variation: heron, fingers: steps, draw, from, to })
 
   it('are the same in one piece, in shares, and in the long way, which is counted', () => {
     const whole = samples(0, 24)
