@@ -1,5 +1,5 @@
 // `npm run pictures`: every page of the example on light and on dark paper, into docs/pictures/pages, to be looked at before a page is called done;
-// and those of the README into docs/pictures.
+// those of the README into docs/pictures, and the pages of what is typeset into docs/pictures/sheets.
 import { spawn } from 'node:child_process'
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -8,6 +8,7 @@ import { chromium } from 'playwright-core'
 import { browserForTests } from './browser.mjs'
 import { buildOrEnd } from './build.mjs'
 import { README_PICTURES } from './readme-pictures.mjs'
+import { sheetPictures } from './sheet-pictures.mjs'
 
 const root = join(import.meta.dirname, '..')
 const folder = join(root, 'docs/pictures')
@@ -48,6 +49,8 @@ try {
     await kept(page, join(folder, `${name}.png`))
     await page.close()
   }
+  if (!sheetPictures({ root, folder: join(folder, 'sheets'), scratch: store }))
+    console.log('The pages of what is typeset were left out: pdftoppm is missing (Debian: poppler-utils).')
 } finally {
   await browser.close()
   server.kill()
