@@ -79,8 +79,8 @@ function pointerOf({ clientX: x, clientY: y }: PointerEvent<HTMLElement>): Place
 
 /** The outline under the pointer says which part was touched. */
 function touchPart({ target }: PointerEvent<HTMLElement>, { design, grasp }: DragGround): void {
-  const outline = target instanceof Element ? target.closest('use')?.getAttribute('href') : undefined
-  const part = design.parts[Number(/part(\d+)$/.exec(outline ?? '')?.[1])]
+  const outline = target instanceof SVGElement ? target.dataset.part : undefined
+  const part = outline === undefined ? undefined : design.parts[Number(outline)]
   if (part !== undefined) grasp.touch({ says: part.name, rows: [{ id: `parts.${part.id}`, words: 'the part itself' }] })
 }
 

@@ -3,9 +3,10 @@
  * between the plates underneath. What a higher part covers is drawn dashed (ISO 128: hidden edges, dashed narrow line).
  */
 import type { Design, Part, Posture } from '../../engine/index.ts'
+import { coveredStretches } from './covered-stretches.ts'
 import { outlineOf } from './outline.ts'
-import { element, pathThrough, px, type Shape } from './svg.ts'
-import { onSheet, type View } from './view.ts'
+import { type Attribute, element, pathThrough, px, type Shape } from './svg.ts'
+import { inMount, onSheet, type View } from './view.ts'
 
 const ROLE_LAYER = { mount: 0, proximal: 1, middle: 2, distal: 3, other: 4, roller: 5, link: 6 } as const
 
@@ -18,8 +19,8 @@ export interface PartsPicture {
 }
 
 /**
- * All parts, lowest first, then the hidden edges over them. Each outline is written once, in its part's own frame, and used at the part's
- * place where it shows or covers: from posture to posture only the places change.
+ * All parts, lowest first, then the hidden edges over them. Each outline is written in its part's own frame and set at the part's place:
+ * from posture to posture only the places change.
  */
 export function drawParts(picture: PartsPicture): readonly Shape[] {
   const { design, idPrefix } = picture
@@ -27,42 +28,46 @@ export function drawParts(picture: PartsPicture): readonly Shape[] {
     .map((part, index) => ({ index, layer: ROLE_LAYER[part.role] }))
     .sort((one, other) => one.layer - other.layer || one.index - other.index)
     .map(({ index }) => index)
-  const use = outlinesAt(picture)
-  const outlines = design.parts.map((part, index) =>
-    element('path', { id: `${idPrefix}part${index}`, d: ownPath(part, picture.view) }),
-  )
-  const solids = [...topFirst].reverse().map((index) => use(index, { class: solidClass(design, index) }))
-  const hidden = topFirst.slice(1).flatMap((index, place) => {
-    const clip = `${idPrefix}under${index}`
-    const covers = topFirst.slice(0, place + 1).map((above) => use(above))
-    return [element('clipPath', { id: clip }, covers), within(clip, use(index, { class: 'hidden' }))]
+  const outline = outlinesAt(picture)
+  const solids = [...topFirst].reverse().map((index) => outline(index, { class: solidClass(design, index), 'data-part': index }))
+  const hatch = outline(0, { fill: `url(#${idPrefix}hatch)`, 'data-part': 0 })
+  return [element('defs', {}, hatchPattern(idPrefix)), ...solids, hatch, ...hiddenEdges(picture, topFirst)]
+}
+
+/** What each part but the top one has under those above it; one that lies free has an empty path, so that paths keep their order. */
+function hiddenEdges({ design, posture, view }: PartsPicture, topFirst: readonly number[]): readonly Shape[] {
+  const outlines = topFirst.map((index) => {
+    const places = outlineOf(design.parts[index]).map((point) => onSheet(view, inMount(posture, index, point)))
+    return Float64Array.from(places.flatMap(({ x, y }) => [x, y]))
   })
-  const hatch = use(0, { fill: `url(#${idPrefix}hatch)` })
-  return [element('defs', {}, hatchPattern(idPrefix), outlines), ...solids, hatch, ...hidden]
+  return topFirst.slice(1).map((part, above) => {
+    const stretches = coveredStretches(outlines[above + 1], outlines.slice(0, above + 1))
+    const d = stretches.map((places) => pathThrough(places, false)).join('')
+    return element('path', { d, class: 'hidden', 'data-part': part })
+  })
 }
 
 /**
- * Where two parts lie in the same place: both outlines inside each other, hatched closely. It is drawn over `drawParts`, whose outlines it
- * uses; at a posture where the two are apart nothing shows.
+ * Where two parts lie in the same place: both outlines inside each other, hatched closely. It is drawn over `drawParts`; at a posture where
+ * the two are apart nothing shows.
  */
 export function drawOverlaps(picture: PartsPicture, pairs: readonly (readonly [number, number])[]): readonly Shape[] {
   const { idPrefix } = picture
-  const use = outlinesAt(picture)
+  const outline = outlinesAt(picture)
   const overlaps = pairs.flatMap(([one, other]) => {
     const inside = (part: number): string => `${idPrefix}inside${one}-${other}-${part}`
-    const clips = [one, other].map((part) => element('clipPath', { id: inside(part) }, use(part)))
-    const hatched = within(inside(one), use(other, { fill: `url(#${idPrefix}clash)` }))
-    const edges = [within(inside(one), use(other)), within(inside(other), use(one))]
+    const clips = [one, other].map((part) => element('clipPath', { id: inside(part) }, outline(part)))
+    const hatched = within(inside(one), outline(other, { fill: `url(#${idPrefix}clash)` }))
+    const edges = [within(inside(one), outline(other)), within(inside(other), outline(one))]
     return [...clips, hatched, element('g', { class: 'overlap' }, edges)]
   })
   return overlaps.length === 0 ? [] : [element('defs', {}, clashPattern(idPrefix)), ...overlaps]
 }
 
-/** Uses outlines of `drawParts` where their parts stand. */
-function outlinesAt({ design, posture, view, idPrefix }: PartsPicture) {
-  const places = design.parts.map((_, index) => placeOf(posture, view, index))
-  return (index: number, attributes: Readonly<Record<string, string>> = {}): Shape =>
-    element('use', { href: `#${idPrefix}part${index}`, transform: places[index], ...attributes })
+/** Outlines where their parts stand. */
+function outlinesAt({ design, posture, view }: PartsPicture) {
+  return (index: number, attributes: Readonly<Record<string, Attribute>> = {}): Shape =>
+    element('path', { d: ownPath(design.parts[index], view), transform: placeOf(posture, view, index), ...attributes })
 }
 
 /** The clip is in the sheet's frame and must not be turned with the part. */
