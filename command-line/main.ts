@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { isMainThread } from 'node:worker_threads'
 import { askHidden } from './ask-hidden.ts'
 import { runCommandLine } from './program.ts'
-import { serveSamples } from './spread-worker.ts'
+import { serveShares } from './spread-worker.ts'
 import type { Terminal } from './terminal.ts'
 
 /** The nearest folder above this file that holds the package: the same from the sources and from the bundle. */
@@ -41,4 +41,4 @@ const terminal: Terminal = {
 }
 
 if (isMainThread) process.exitCode = await runCommandLine(process.argv.slice(2), terminal)
-else serveSamples()
+else serveShares()

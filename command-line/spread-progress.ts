@@ -1,13 +1,15 @@
-import type { DesignSpreadProgress } from '../engine/index.ts'
+import type { DesignSpread, RunProgress } from '../engine/index.ts'
 import type { Terminal } from './terminal.ts'
 
 /** What a run is at. */
-type Doing = DesignSpreadProgress['doing'] | 'wear'
+type Doing = RunProgress<DesignSpread>['doing'] | 'wear'
 
 const DOING: Readonly<Record<Doing, string>> = {
   steps: 'one deviation of each source',
   failures: 'the nearest failures',
   samples: 'samples',
+  wearers: 'wearers',
+  closed: 'sets in their closed posture alone',
   advice: 'what to change',
   wear: 'closings of its life',
 }

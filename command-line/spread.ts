@@ -1,15 +1,13 @@
 import { writeFile } from 'node:fs/promises'
 import { availableParallelism } from 'node:os'
+import { setImmediate } from 'node:timers/promises'
 import {
-  adviceFor,
-  closedFor,
+  byMany,
   type DesignSpread,
   type DesignSpreadAsked,
-  designProblem,
-  designSpreadFrom,
-  offersFor,
+  designRun,
   type Problem,
-  planSpread,
+  type RunProgress,
   readOffer,
   readVariation,
   sentence,
@@ -17,17 +15,14 @@ import {
 } from '../engine/index.ts'
 import { holdWindowFile, refusedDocument, spreadDocument } from '../report/index.ts'
 import { documentText, engineName } from '../server/index.ts'
-import { countClosed, countHere, countInWorkers } from './count-samples.ts'
 import { type ExitStatus, exitStatus } from './exit-status.ts'
 import { type DesignNamed, findDesign } from './find-design.ts'
-import { follow } from './follow.ts'
 import { refusalText } from './refusal-text.ts'
 import { readSpreadAsked, type SpreadWords } from './spread-asked.ts'
 import { progressTeller } from './spread-progress.ts'
 import { spreadText } from './spread-text.ts'
-import type { WorkerJob } from './spread-worker.ts'
 import { type Terminal, WrongUse } from './terminal.ts'
-import { type WorkerPool, workerPool } from './worker-pool.ts'
+import { type HeldHands, ownHands, workerHands } from './worker-hands.ts'
 
 /** Options of spread, as commander gives them. */
 export interface SpreadOptions extends Omit<DesignNamed, 'path'>, SpreadWords {
@@ -88,31 +83,20 @@ export interface SetsAsked {
 
 /** Counts the sets of a design, in workers where the terminal has them; tells how far it is and can be stopped there. */
 export async function countSets({ variation, text, name, asked }: SetsAsked, terminal: Terminal): Promise<DesignSpread> {
-  const problem = designProblem(variation)
   const { tell, end } = progressTeller(terminal)
   let isStopped = false
   // Only a reader who sees the progress is waiting; for others Ctrl-C ends the program as it always does.
   if (terminal.tellProgress) void terminal.stopped().then(() => (isStopped = true))
-  const plan = await follow(planSpread(problem, asked), { tell, isStopped: () => false })
-  if (plan === undefined) throw new Error('spread: a plan that was never stopped has no end')
-  const following = { tell, isStopped: () => isStopped }
-  const reportOf = (of: number) => (done: number) => tell({ doing: 'samples', done, of })
-  const { samples, closed: closed_samples = 0, seed } = asked
-  const pool = poolFor(terminal, { text, name, cloud: plan.cloud, seed }, asked)
+  const hands = handsFor(terminal, { variation, text, name, asked })
+  const telling = async (progress: RunProgress<DesignSpread>): Promise<void> => {
+    tell(progress)
+    await setImmediate()
+  }
   try {
-    const counting = { ...following, problem, plan, samples, report: reportOf(samples) }
-    const counted = pool ? await countInWorkers(counting, pool) : await countHere(counting)
-    const plainly = designSpreadFrom(variation, { problem, plan, samples: counted, asked })
-    const offers = await follow(offersFor(variation, problem, plainly), following)
-    const looking = { ...following, variation, seed, samples: closed_samples, report: reportOf(closed_samples) }
-    const closed =
-      pool && closed_samples > 0 ? await countClosed(looking, pool) : await follow(closedFor(variation, plainly), following)
-    const told = { ...plainly, ...(offers && offers.length > 0 && { offers }), ...(closed && { closed }) }
-    const advice = asked.advice ? await follow(adviceFor(variation, problem, told), following) : undefined
-    return { ...told, ...(advice && { advice }) }
+    return await byMany(designRun(variation, asked), { hands, tell: telling, isStopped: () => isStopped })
   } finally {
     end()
-    await pool?.end()
+    await hands.end()
   }
 }
 
@@ -120,11 +104,12 @@ export async function countSets({ variation, text, name, asked }: SetsAsked, ter
 const SAMPLES_worth_a_worker = 128
 const CLOSED_worth_a_worker = 25_000
 
-/** @returns undefined where one process is as quick, or where there are no workers */
-function poolFor({ workerFile }: Terminal, job: WorkerJob, { samples, closed = 0 }: DesignSpreadAsked): WorkerPool | undefined {
+/** Workers; or this process itself where it is as quick, or where there are none. */
+function handsFor({ workerFile: file }: Terminal, { variation, asked, ...job }: SetsAsked): HeldHands {
+  const { samples, closed = 0 } = asked
   const worth = Math.max(samples / SAMPLES_worth_a_worker, closed / CLOSED_worth_a_worker)
   const count = Math.min(availableParallelism(), Math.ceil(worth))
-  return workerFile && count > 1 ? workerPool({ file: workerFile, count, job }) : undefined
+  return file && count > 1 ? workerHands({ file, count, job }) : ownHands(variation)
 }
 
 async function writeRuler(file: string, told: DesignSpread): Promise<void> {

@@ -101,37 +101,32 @@ export { BROKEN_POSTURES } from './strength/breakage.ts'
 export type { FittingSpring, WantedSpring } from './strength/fitting/wanted-spring.ts'
 export type { Addition, Ask, Inputs } from './variation/additions/addition.ts'
 export { additions } from './variation/additions/additions.ts'
-export type { ClosedSamples } from './variation/closed/closed-samples.ts'
-export { type ClosedSpread, closedSampler, closedSpreadOf } from './variation/closed/closed-spread.ts'
+export { type ClosedSpread, closedSampler } from './variation/closed/closed-spread.ts'
 export type { NotStraight } from './variation/closed/straight-numbers.ts'
 export { type HelpingChange, type HelpingChanges, helpingChanges } from './variation/helping-changes.ts'
 export { type FigureChange, type Sensitivity, type SensitivityProgress, sensitivities } from './variation/sensitivities.ts'
 export type { SensitivityInput } from './variation/sensitivity-input.ts'
+export { byMany, type Hands } from './variation/shares/by-many.ts'
+export type { RunProgress } from './variation/shares/pieces.ts'
+export type { Share, ShareAsked } from './variation/shares/sets-run.ts'
+export { shareMaker } from './variation/shares/share-maker.ts'
 export { momentsOf, quantile, valuesAt } from './variation/sources/law.ts'
 export { readVariation } from './variation/sources/read-variation.ts'
 export type { Law, SizeBeforeCoating, Source, SourceUnit, Variation } from './variation/sources/source.ts'
 export type { SpreadChange, YieldGain } from './variation/spread/advice.ts'
-export { designProblem } from './variation/spread/design-problem.ts'
-export {
-  type Advice,
-  adviceFor,
-  closedFor,
-  type DesignSpread,
-  type DesignSpreadAsked,
-  type DesignSpreadProgress,
-  designSpreadFrom,
-  offersFor,
-  type SurvivedFriction,
-  spreadDesign,
+export { designRun, spreadDesign } from './variation/spread/design-run.ts'
+export type {
+  Advice,
+  DesignSpread,
+  DesignSpreadAsked,
+  SurvivedFriction,
 } from './variation/spread/design-spread.ts'
 export { type FigureSpread, quantileShares } from './variation/spread/figure-spread.ts'
 export type { JudgedOffer } from './variation/spread/judged-offer.ts'
 export { type Offer, type OfferedSize, offeredSizes, readOffer } from './variation/spread/offer.ts'
 export type { PricePoint } from './variation/spread/price-curve.ts'
-export { joinSamples, judgeSamples, type Samples } from './variation/spread/samples.ts'
 export type { CountedShare } from './variation/spread/share-interval.ts'
-export { planSpread, type Spread, type SpreadFigure, type SpreadPlan } from './variation/spread/spread.ts'
-export type { SpreadProblem } from './variation/spread/spread-problem.ts'
+export type { Spread, SpreadFigure } from './variation/spread/spread.ts'
 export { targetVerdict, type Yield } from './variation/spread/yields.ts'
 export { type FittingSprings, fittingSprings } from './variation/springs/fitting-springs.ts'
 export type { Trial } from './variation/trials/trial.ts'

@@ -1,36 +1,48 @@
 /// <reference lib="webworker" />
-/** Counts the sets of one design apart from the page and tells every now and then what it has reached. It is stopped by being ended. */
-import { type DesignSpread, readVariation, spreadDesign } from '../../engine/index.ts'
+/**
+ * Has the sets of one design counted apart from the page, by workers of its own, and tells every now and then what was reached. It is stopped
+ * by being ended, and they with it.
+ */
+import { byMany, type DesignSpread, designRun, type RunProgress, readVariation } from '../../engine/index.ts'
 import type { Told } from '../state/background-run.ts'
+import { shareHands } from './share-hands.ts'
 import type { SpreadAsked } from './spread-run.ts'
 
 /** Time between two tellings of what was reached: often enough to see it grow, seldom enough to cost nothing. */
 const TELL_MS = 700
 
-addEventListener('message', ({ data }: MessageEvent<SpreadAsked>) => {
-  const { text, ...asked } = data
-  const tell = (told: Told<DesignSpread>): void => postMessage(told)
-  const read = readVariation(text)
-  if (read.value === undefined) {
+// What fails in a promise reaches the page by `reportError` alone.
+addEventListener('message', ({ data }: MessageEvent<SpreadAsked>) => void count(data).catch(reportError))
+
+async function count({ text, ...asked }: SpreadAsked): Promise<void> {
+  const { value } = readVariation(text)
+  if (value === undefined) {
     tell({ done: 1, of: 1, isAll: true })
     return
   }
+  const told = await byMany(designRun(value, asked), { hands: shareHands(text), tell: teller(), isStopped: () => false })
+  tell({ done: 1, of: 1, reached: told, isAll: true })
+}
+
+function tell(told: Told<DesignSpread>): void {
+  postMessage(told)
+}
+
+/** Tells how far a run is, and from time to time what it has reached. */
+function teller(): (progress: RunProgress<DesignSpread>) => void {
   let told_ms = performance.now()
-  const run = spreadDesign(read.value, asked)
-  let step = run.next()
-  while (!step.done) {
-    const { doing, done, of, reached } = step.value
+  return ({ doing, done, of, reached }) => {
     const isTime = performance.now() - told_ms > TELL_MS
     if (isTime) told_ms = performance.now()
     tell({ done, of, doing: DOING[doing], ...(isTime && reached && { reached: reached() }) })
-    step = run.next()
   }
-  tell({ done: 1, of: 1, reached: step.value, isAll: true })
-})
+}
 
 const DOING = {
   steps: 'one size after the other',
   failures: 'looking for the nearest set that falls short',
   samples: 'counting sets',
+  wearers: 'counting wearers',
+  closed: 'looking at closed sets',
   advice: 'trying changes',
 } as const

@@ -12,7 +12,7 @@ export interface BackgroundRun<Reached> {
   /** What is being done, where a run has several parts. */
   readonly doing?: string
   readonly reached?: Reached
-  /** Time that it will still take, by what was done so far. */
+  /** Time that the part of now will still take, by what was done of it so far. */
   readonly remaining_s?: number
 }
 
@@ -47,13 +47,16 @@ export function longWork<Asked extends { readonly text: string }, Reached>(start
   const begin = (asked: Asked): void => {
     worker?.terminate()
     worker = start()
-    const begun_ms = performance.now()
+    let [begun_ms, told_ms] = [performance.now(), performance.now()]
     shared.set({ text: asked.text, isGoing: true, done: 0, of: 0 })
     worker.onmessage = ({ data }: MessageEvent<Told<Reached>>) => {
       const run = shared.now()
       if (run === undefined) return
       const { done, of, isAll, ...more } = data
-      const each_ms = (performance.now() - begun_ms) / Math.max(done, 1)
+      // Another part has another pace; it began when the last word of the one before it came.
+      if (more.doing !== run.doing || done < run.done) begun_ms = told_ms
+      told_ms = performance.now()
+      const each_ms = (told_ms - begun_ms) / Math.max(done, 1)
       shared.set({ ...run, ...more, done, of, remaining_s: Math.ceil(((of - done) * each_ms) / 1000) })
       if (isAll) stop()
     }

@@ -59,7 +59,7 @@ describe('Spread', () => {
     await page.getByLabel('Sets counted').selectOption('16384')
     await page.getByRole('button', { name: 'Work it out' }).click()
     await page.getByRole('heading', { name: 'Share of sets that meets it' }).waitFor()
-    await page.getByRole('button', { name: 'Stop' }).click()
+    await page.getByRole('button', { name: 'Stop', exact: true }).click()
     const counted = / of sets meet every requirement .*from (\d+) counted/.exec(await sentenceOf(page))
     expect(Number(counted?.[1])).toBeGreaterThan(0)
     expect(Number(counted?.[1])).toBeLessThan(16384)

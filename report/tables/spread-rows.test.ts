@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { type DesignSpread, type DesignSpreadProgress, readVariation, spreadDesign } from '../../engine/index.ts'
+import { type DesignSpread, readVariation, spreadDesign } from '../../engine/index.ts'
 import { svgText } from '../drawing/svg.ts'
 import { drawHoldWindow } from '../plots/hold-window.ts'
 import { spreadSentence } from '../sentences/spread-sentence.ts'
@@ -12,7 +12,7 @@ function heron(): DesignSpread {
   const text = readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8')
   const { value } = readVariation(text, 'heron')
   if (!value) throw new Error('heron is refused')
-  const run: Generator<DesignSpreadProgress, DesignSpread> = spreadDesign(value, {
+  const run = spreadDesign(value, {
     ...{ seed: 1, samples: 96, target_ratio: 0.96, advice: false },
   })
   for (let step = run.next(); ; step = run.next()) if (step.done === true) return step.value

@@ -3,6 +3,7 @@
  * often any of it is not enough.
  */
 import type { Requirement, Toggle } from '../../design/design.ts'
+import { closedIn, type SetsRun, type Share } from '../shares/sets-run.ts'
 import type { Variation } from '../sources/source.ts'
 import { type FigureSpread, figureSpread } from '../spread/figure-spread.ts'
 import type { CountedShare } from '../spread/share-interval.ts'
@@ -49,27 +50,19 @@ export interface ClosedWindow {
   readonly inside: CountedShare
 }
 
-/** Samples that are worked out between two reports: a tenth of a second or so. */
-const chunk_samples = 4096
-
 /**
- * Looks at sets; yields how many are done.
+ * Looks at sets.
  *
  * @returns why not, where the short way does not serve this design
  */
 export function* closedSpread(
   variation: Variation,
   { seed, samples }: { readonly seed: number; readonly samples: number },
-): Generator<number, ClosedSpread | NotStraight> {
+): SetsRun<ClosedSpread | NotStraight> {
   const sampler = closedSampler(variation, seed)
   if ('why' in sampler) return sampler
-  const shares: ClosedSamples[] = []
-  for (let from = 0; from < samples; from += chunk_samples) {
-    const to = Math.min(samples, from + chunk_samples)
-    shares.push(sampler.samples(from, to))
-    yield to
-  }
-  return closedSpreadOf(variation, shares)
+  const reached = (shares: readonly Share[]) => closedSpreadOf(variation, closedIn(shares))
+  return reached(yield { doing: 'closed', done: 0, of: samples, wanted: { of: 'closed', seed, samples }, reached })
 }
 
 /** Makes any range of the samples of one seed: the same range gives the same bytes wherever and whenever it is made. */

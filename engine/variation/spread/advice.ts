@@ -2,7 +2,9 @@
  * What to change: each change is judged on the same samples as the run (common random numbers), so that what differs is the change and not
  * the luck of the draw. The gain of yield is a mean over the replicates of paired differences, with its Student's t interval.
  */
-import { type Cloud, cloudOf, replicateOf, replicates_count } from './cloud.ts'
+import { judgedIn, type SetsRun } from '../shares/sets-run.ts'
+import { replicateOf, replicates_count } from './cloud.ts'
+import type { SetChange } from './set-change.ts'
 import { tHalf, tHalfOfPoint } from './share-interval.ts'
 import type { Spread } from './spread.ts'
 import type { SpreadProblem } from './spread-problem.ts'
@@ -36,12 +38,6 @@ export interface YieldGain {
   readonly samples: number
 }
 
-/** How far the advice is. */
-export interface AdviceProgress {
-  readonly done: number
-  readonly of: number
-}
-
 /** Half a tolerance and twice a tolerance: what a shop is asked for next. */
 const tighter = 0.5
 const looser = 2
@@ -60,11 +56,11 @@ const idle_share = 0.01
 export const advice_samples = 512
 
 /**
- * Judges changes of tolerances; yields after each.
+ * Judges changes of tolerances.
  *
  * @returns those that gain most first, then what may be loosened; empty without contributions
  */
-export function* toleranceAdvice(problem: SpreadProblem, spread: Spread): Generator<AdviceProgress, readonly SpreadChange[]> {
+export function* toleranceAdvice(problem: SpreadProblem, spread: Spread): SetsRun<readonly SpreadChange[], never> {
   const groups = groupsOf(problem, spread)
   const idle = groups.filter(({ share }) => share < idle_share)
   const telling = groups.filter(({ share }) => share >= idle_share)
@@ -79,16 +75,14 @@ export function* toleranceAdvice(problem: SpreadProblem, spread: Spread): Genera
   ].slice(0, changes_most)
   const changes: SpreadChange[] = []
   for (const [index, change] of asked.entries()) {
-    const scaled = new Set(change.groups.flatMap(({ sources }) => sources))
-    const judge = (values: Float64Array) =>
-      problem.judge(
-        values.map((value, source) => {
-          const { nominal } = problem.sources[source]
-          return scaled.has(source) ? nominal + change.factor * (value - nominal) : value
-        }),
-      )
-    changes.push({ ...change, gain: gainOf({ problem, spread, judge }) })
-    yield { done: index + 1, of: asked.length }
+    const moves = change.groups.flatMap(({ sources }) =>
+      sources.map((source) => {
+        const { nominal } = problem.sources[source]
+        return { source, from: nominal, to: nominal, factor: change.factor }
+      }),
+    )
+    const gain = yield* gainOf({ problem, spread, change: { moves }, index, of: asked.length })
+    changes.push({ ...change, gain })
   }
   return changes.toSorted((one, other) => order(one) - order(other) || other.gain.value - one.gain.value)
 }
@@ -121,40 +115,49 @@ export function groupsOf({ sources, requirements }: SpreadProblem, { figures }: 
     .sort((one, other) => other.share - one.share)
 }
 
-/** A way to judge the same samples otherwise. */
+/** Another way to make or judge the samples of a run, one of several. */
 export interface Otherwise {
   readonly problem: SpreadProblem
   readonly spread: Spread
-  readonly judge: (values: Float64Array) => ReturnType<SpreadProblem['judge']>
+  readonly change: SetChange
+  readonly index: number
+  readonly of: number
 }
 
 /** Gain of yield when the samples of a run are judged otherwise. */
-export function gainOf({ problem, spread, judge }: Otherwise): YieldGain {
+export function* gainOf({ problem, spread, change, index, of }: Otherwise): SetsRun<YieldGain, never> {
   const { plan, samples } = spread
   const count = Math.min(samples.failures.length, advice_samples)
-  const cloud = cloudOf(plan.cloud)
+  const wanted = { of: 'sets', cloud: plan.cloud, change, samples: count } as const
+  const shares = yield { doing: 'advice', done: index * count, of: of * count, wanted }
+  const { verdicts: after } = judgedIn(problem, shares)
+  return gainBetween({ before: samples.verdicts, after, count, requirements: problem.requirements.length })
+}
+
+interface Compared {
+  /** Verdicts of the same samples, as tables have them. */
+  readonly before: Uint8Array
+  readonly after: Uint8Array
+  readonly count: number
+  readonly requirements: number
+}
+
+function gainBetween({ before, after, count, requirements }: Compared): YieldGain {
   const differences = new Array<number>(replicates_count).fill(0)
   const of = new Array<number>(replicates_count).fill(0)
-  let before = 0
+  let met = 0
   for (let sample = 0; sample < count; sample++) {
-    const was = isMet(samples.verdicts, sample, problem.requirements.length)
-    const is = judge(problem.valuesAt(normalsOf(cloud, sample, problem))).verdicts.every((verdict) => verdict === 'met')
-    before += was ? 1 : 0
+    const was = isMet(before, sample, requirements) ? 1 : 0
+    met += was
     of[replicateOf(sample)]++
-    differences[replicateOf(sample)] += (is ? 1 : 0) - (was ? 1 : 0)
+    differences[replicateOf(sample)] += (isMet(after, sample, requirements) ? 1 : 0) - was
   }
   const gains = differences.map((difference, replicate) => difference / Math.max(1, of[replicate]))
   const value = differences.reduce((sum, difference) => sum + difference, 0) / Math.max(1, count)
   const half = Math.max(tHalf(gains), tHalfOfPoint(of))
-  return { value, least: value - half, most: value + half, before: before / Math.max(1, count), samples: count }
+  return { value, least: value - half, most: value + half, before: met / Math.max(1, count), samples: count }
 }
 
-function isMet(verdicts: Uint8Array, sample: number, requirements_count: number): boolean {
-  return verdicts.subarray(sample * requirements_count, (sample + 1) * requirements_count).every((code) => code === 0)
-}
-
-function normalsOf({ fill }: Cloud, sample: number, { sources }: SpreadProblem): Float64Array {
-  const normals = new Float64Array(sources.length)
-  fill(sample, normals)
-  return normals
+function isMet(verdicts: Uint8Array, sample: number, requirements: number): boolean {
+  return verdicts.subarray(sample * requirements, (sample + 1) * requirements).every((code) => code === 0)
 }

@@ -1,5 +1,6 @@
 /** Where a stop would have to stand for the closed finger to stand in the middle between jam and slip. */
 import { rootBetween } from '../../numbers/root.ts'
+import type { SetsRun } from '../shares/sets-run.ts'
 import { gainOf, type YieldGain } from './advice.ts'
 import type { Spread } from './spread.ts'
 import type { SpreadProblem } from './spread-problem.ts'
@@ -25,7 +26,7 @@ const step_mm = 0.125
 const width_mm = 0.001
 
 /** @returns undefined where there is no window or no stop, or the middle is not reached within a millimetre */
-export function centredStop(problem: SpreadProblem, spread: Spread): CentredStop | undefined {
+export function* centredStop(problem: SpreadProblem, spread: Spread): SetsRun<CentredStop | undefined, never> {
   const { window } = problem
   if (!window?.stopSetBack) return undefined
   const { stopSetBack } = window
@@ -43,7 +44,8 @@ export function centredStop(problem: SpreadProblem, spread: Spread): CentredStop
   const setBack_mm = nearestZero(offCentre)
   if (setBack_mm === undefined) return undefined
   const [margin_rad, jam_rad, slip_rad] = standing(setBack_mm)
-  const gain = gainOf({ problem, spread, judge: stopSetBack(setBack_mm).judge })
+  const change = { moves: [], stopSetBack_mm: setBack_mm }
+  const gain = yield* gainOf({ problem, spread, change, index: 0, of: 1 })
   return { setBack_mm, margin_rad, jam_rad, slip_rad, gain }
 }
 

@@ -1,12 +1,15 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { evaluate } from '../../evaluate.ts'
+import { byOne } from '../shares/by-one.ts'
+import { shareMaker } from '../shares/share-maker.ts'
 import { valuesAt } from '../sources/law.ts'
 import { readVariation } from '../sources/read-variation.ts'
 import type { Variation } from '../sources/source.ts'
 import { centredStop } from './centred-stop.ts'
 import { designProblem } from './design-problem.ts'
-import { type DesignSpreadAsked, spreadDesign } from './design-spread.ts'
+import { spreadDesign } from './design-run.ts'
+import type { DesignSpreadAsked } from './design-spread.ts'
 import { judgeSamples } from './samples.ts'
 import { survivedRange } from './survived-range.ts'
 import { finished } from './test-support/small-problem.ts'
@@ -91,7 +94,7 @@ describe('the spread of a design', () => {
     expect(again.values).toEqual(told.spread.samples.values.slice(0, 16 * told.figures.length))
     // SOURCE trade (a finger that its maker showed as working: hardly a set of it falls short)
     expect(told.spread.yields.all.met.value).toBeGreaterThan(0.9)
-    const stop = centredStop(designProblem(variation), told.spread)
+    const stop = finished(byOne(centredStop(designProblem(variation), told.spread), shareMaker(variation)))
     // SOURCE property: the middle is the mean of both sides
     expect(stop?.margin_rad).toBeCloseTo(((stop?.jam_rad ?? 0) + (stop?.slip_rad ?? 0)) / 2, 3)
   })

@@ -1,5 +1,6 @@
+import type { SetsRun } from '../shares/sets-run.ts'
 import { gainOf, type YieldGain } from './advice.ts'
-import type { Offer, OfferedSize } from './offer.ts'
+import { movesOf, type Offer, type OfferedSize } from './offer.ts'
 import type { Spread } from './spread.ts'
 import type { SpreadProblem } from './spread-problem.ts'
 
@@ -12,14 +13,18 @@ export interface JudgedOffer {
   readonly gain: YieldGain
 }
 
-/** The sets of a run judged once more, with another tolerance of one size. */
-export function judgedOffer(problem: SpreadProblem, spread: Spread, { size, typed, moved }: Offer): JudgedOffer {
-  const places = size.sources.map(({ id }) => problem.sources.findIndex((source) => source.id === id))
-  const judge: SpreadProblem['judge'] = (values) => {
-    const offered = Float64Array.from(values)
-    for (const place of places) offered[place] = moved(values[place])
-    return problem.judge(offered)
+/** The sets of a run judged once more for each offer, with another tolerance of one size. */
+export function* judgedOffers(
+  problem: SpreadProblem,
+  spread: Spread,
+  offers: readonly Offer[],
+): SetsRun<readonly JudgedOffer[], never> {
+  const judged: JudgedOffer[] = []
+  for (const [index, offer] of offers.entries()) {
+    const { name, words, kind, drawn, isZone } = offer.size
+    const change = { moves: movesOf(problem, offer) }
+    const gain = yield* gainOf({ problem, spread, change, index, of: offers.length })
+    judged.push({ size: { name, words, kind, drawn, isZone }, typed: offer.typed, gain })
   }
-  const { name, words, kind, drawn, isZone } = size
-  return { size: { name, words, kind, drawn, isZone }, typed, gain: gainOf({ problem, spread, judge }) }
+  return judged
 }

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { readVariation } from '../sources/read-variation.ts'
-import { judgedOffer } from './judged-offer.ts'
+import { judgedOffers } from './judged-offer.ts'
 import { type Offer, offeredSizes, readOffer } from './offer.ts'
+import { movedBy } from './set-change.ts'
 import { spreadOf } from './spread.ts'
-import { finished, smallProblem, standardNormals } from './test-support/small-problem.ts'
+import { counted, smallProblem, standardNormals } from './test-support/small-problem.ts'
 
 const { value: heron } = readVariation(readFileSync(new URL('../../../designs/heron.json', import.meta.url), 'utf8'))
 if (!heron) throw new Error('the example is refused')
@@ -13,7 +14,7 @@ if (!heron) throw new Error('the example is refused')
 function moved(asked: string, values: readonly number[]): readonly number[] {
   const { value, problems } = readOffer(heron!, asked)
   if (!value) throw new Error(JSON.stringify(problems))
-  return values.map(value.moved)
+  return values.map((one) => movedBy(value.move, one))
 }
 
 describe('an offer of a shop', () => {
@@ -71,7 +72,7 @@ describe('an offer of a shop', () => {
 it('an offer costs the yield that a wider spread costs', () => {
   // A sum of two standard normals, at least −3: twice the spread of the first takes its deviation from √2 to √5.
   const problem = smallProblem({ sources: standardNormals(2), figure: ([a, b]) => a + b, atLeast: -3 })
-  const spread = finished(spreadOf(problem, { seed: 1, samples: 512 }))
+  const spread = counted(problem, spreadOf(problem, { seed: 1, samples: 512 }))
   const [first] = problem.sources
   const size = {
     name: 'z0',
@@ -81,8 +82,8 @@ it('an offer costs the yield that a wider spread costs', () => {
     drawn: { lower: -3, upper: 3 },
     sources: [first],
   } as const
-  const offer: Offer = { size, typed: '±6 mm', moved: (value) => 2 * value }
-  const { gain } = judgedOffer(problem, spread, offer)
+  const offer: Offer = { size, typed: '±6 mm', move: { from: 0, to: 0, factor: 2 } }
+  const [{ gain }] = counted(problem, judgedOffers(problem, spread, [offer]))
   // SOURCE hand (Φ(−3/√2) = 0.01695 and Φ(−3/√5) = 0.08986: a loss of 0.0729)
   expect(gain.least).toBeLessThan(-0.0729)
   expect(gain.most).toBeGreaterThan(-0.0729)

@@ -9,6 +9,8 @@ import { readQuantity } from '../../design/read-quantity.ts'
 import type { QuantityKind } from '../../numbers/quantity.ts'
 import { quoted } from '../../numbers/quote.ts'
 import type { Source, SourceUnit, Variation } from '../sources/source.ts'
+import type { Move, SetChange } from './set-change.ts'
+import type { SpreadProblem } from './spread-problem.ts'
 
 /** A size that a shop can offer another tolerance for. */
 export interface OfferedSize {
@@ -28,8 +30,8 @@ export interface Offer {
   readonly size: OfferedSize
   /** As typed. */
   readonly typed: string
-  /** Value of one of its sources, in the source's unit, with the offered tolerance. */
-  readonly moved: (value: number) => number
+  /** What becomes of the value of each of its sources, in the source's unit, with the offered tolerance. */
+  readonly move: Move
 }
 
 const kinds: Partial<Record<SourceUnit, QuantityKind>> = {
@@ -81,11 +83,17 @@ export function readOffer(variation: Variation, asked: string): Checked<Offer> {
     return refused(name, cut < 0 ? `${quoted(asked)} has no =` : 'no size with a tolerance has this name', sizeHelp(variation))
   const limits = readLimits(size, typed)
   if (!limits.value) return { problems: limits.problems }
-  const moved = size.isZone ? zoneMoved(size, limits.value) : sizeMoved(size, limits.value)
+  const move = size.isZone ? zoneMove(size, limits.value) : sizeMove(size, limits.value)
   const film = `${quoted(typed)} is less than the coating takes of it`
-  return moved
-    ? { value: { size, typed, moved } }
-    : refused(name, film, 'a tolerance that is wider than the spread of its coating')
+  return move ? { value: { size, typed, move } } : refused(name, film, 'a tolerance that is wider than the spread of its coating')
+}
+
+/** What an offer does to the sets of a problem; nothing to sources that the problem has not. */
+export function movesOf({ sources }: SpreadProblem, { size, move }: Offer): SetChange['moves'] {
+  return size.sources.flatMap(({ id }) => {
+    const source = sources.findIndex((one) => one.id === id)
+    return source < 0 ? [] : [{ source, ...move }]
+  })
 }
 
 function sizeHelp(variation: Variation): string {
@@ -123,17 +131,17 @@ function sidesOf({ isZone }: OfferedSize, typed: string): readonly string[] | un
   return two ? [`-(${two[2]})`, two[1]] : undefined
 }
 
-function zoneMoved({ drawn }: OfferedSize, { upper }: Limits): Offer['moved'] | undefined {
-  return drawn.upper > 0 ? (value) => value * (upper / drawn.upper) : undefined
+function zoneMove({ drawn }: OfferedSize, { upper }: Limits): Move | undefined {
+  return drawn.upper > 0 ? { from: 0, to: 0, factor: upper / drawn.upper } : undefined
 }
 
 /** The coating takes as much of the new tolerance as it took of the old one. */
-function sizeMoved({ drawn, sources: [source] }: OfferedSize, { lower, upper }: Limits): Offer['moved'] | undefined {
+function sizeMove({ drawn, sources: [source] }: OfferedSize, { lower, upper }: Limits): Move | undefined {
   const { least, most } = source
   const film = Math.max(0, drawn.upper - drawn.lower - (most - least))
   const width = upper - lower - film
   if (!(width > 0 && most > least)) return undefined
   const shift = (lower + upper) / 2 - (drawn.lower + drawn.upper) / 2
   const middle = (least + most) / 2
-  return (value) => middle + shift + (width / (most - least)) * (value - middle)
+  return { from: middle, to: middle + shift, factor: width / (most - least) }
 }

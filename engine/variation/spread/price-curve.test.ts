@@ -4,7 +4,7 @@ import { readVariation } from '../sources/read-variation.ts'
 import { priceCurve } from './price-curve.ts'
 import { type PricedSize, pricedSizes } from './priced-sizes.ts'
 import { spreadOf } from './spread.ts'
-import { finished, smallProblem, standardNormals } from './test-support/small-problem.ts'
+import { counted, smallProblem, standardNormals } from './test-support/small-problem.ts'
 
 /** A sum of two standard normals that has to be at least −3. */
 const problem = smallProblem({ sources: standardNormals(2), figure: ([a, b]) => a + b, atLeast: -3 })
@@ -21,14 +21,14 @@ function priced(place: number, drawn: number, offers: readonly (readonly [price:
     sources: [source],
   } as const
   const offered = offers.map(([price, factor]) => {
-    return { price, offer: { size, typed: `±${3 * factor} mm`, moved: (value: number) => factor * value } }
+    return { price, offer: { size, typed: `±${3 * factor} mm`, move: { from: 0, to: 0, factor } } }
   })
   return { size, tolerances: [{ price: drawn }, ...offered] }
 }
 
 describe('what tolerances cost', () => {
   it('is told of the combinations that no cheaper one beats, with the yield that each has', () => {
-    const spread = finished(spreadOf(problem, { seed: 1, samples: 512 }))
+    const spread = counted(problem, spreadOf(problem, { seed: 1, samples: 512 }))
     const [first, second] = [
       priced(0, 10, [
         [16, 0.5],
@@ -36,7 +36,7 @@ describe('what tolerances cost', () => {
       ]),
       priced(1, 10, [[4, 2]]),
     ]
-    const points = finished(priceCurve({ problem, spread, target_ratio: 0.95 }, [first, second]))
+    const points = counted(problem, priceCurve({ problem, spread, target_ratio: 0.95 }, [first, second]))
     const chosen = points.map(({ price, choices }) => [price, ...choices.map(({ typed }) => typed ?? 'drawn')])
     // SOURCE hand (yields Φ(3/√(s₀² + s₁²)): 0.797 for 11, 0.910 for 14, 0.829 for 17, 0.983 or 0.927 for 20, 0.996 for 26)
     expect(chosen).toEqual([
@@ -53,8 +53,8 @@ describe('what tolerances cost', () => {
   })
 
   it('is told of what is drawn as well, where a cheaper one is as good', () => {
-    const spread = finished(spreadOf(problem, { seed: 1, samples: 64 }))
-    const points = finished(priceCurve({ problem, spread, target_ratio: 0.95 }, [priced(0, 10, [[9, 0.9]])]))
+    const spread = counted(problem, spreadOf(problem, { seed: 1, samples: 64 }))
+    const points = counted(problem, priceCurve({ problem, spread, target_ratio: 0.95 }, [priced(0, 10, [[9, 0.9]])]))
     // SOURCE property
     expect(points.map(({ price, gain }) => [price, gain.value >= 0])).toEqual([
       [9, true],
@@ -63,8 +63,8 @@ describe('what tolerances cost', () => {
   })
 
   it('is nothing without prices', () => {
-    const spread = finished(spreadOf(problem, { seed: 1, samples: 64 }))
-    expect(finished(priceCurve({ problem, spread, target_ratio: 0.95 }, []))).toEqual([])
+    const spread = counted(problem, spreadOf(problem, { seed: 1, samples: 64 }))
+    expect(counted(problem, priceCurve({ problem, spread, target_ratio: 0.95 }, []))).toEqual([])
   })
 })
 

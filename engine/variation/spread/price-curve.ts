@@ -7,12 +7,14 @@
  * m + Σ b_i Δx_i, with b_i fitted for the contributions. It only chooses what is judged; what is told was judged, on the samples of the run.
  */
 import { limits } from '../../numbers/limits.ts'
+import type { SetsRun } from '../shares/sets-run.ts'
 import { momentsOf } from '../sources/law.ts'
-import { type AdviceProgress, advice_samples, gainOf, type YieldGain } from './advice.ts'
+import { advice_samples, gainOf, type YieldGain } from './advice.ts'
 import { cloudOf } from './cloud.ts'
-import type { OfferedSize } from './offer.ts'
+import { movesOf, type OfferedSize } from './offer.ts'
 import type { PricedSize, PricedTolerance } from './priced-sizes.ts'
 import { verdictCodes } from './samples.ts'
+import { movedValues, type SetChange } from './set-change.ts'
 import type { Spread } from './spread.ts'
 import type { SpreadProblem } from './spread-problem.ts'
 
@@ -37,31 +39,25 @@ export interface CurveAsked {
 }
 
 /**
- * Judges the combinations that no cheaper one beats, and what is drawn; yields after each.
+ * Judges the combinations that no cheaper one beats, and what is drawn.
  *
  * @returns the cheapest first, with what is drawn; where there are more than are judged, those whose yield is nearest to the target
  */
-export function* priceCurve(asked: CurveAsked, sizes: readonly PricedSize[]): Generator<AdviceProgress, readonly PricePoint[]> {
+export function* priceCurve(asked: CurveAsked, sizes: readonly PricedSize[]): SetsRun<readonly PricePoint[], never> {
   if (sizes.length === 0) return []
+  const { problem, spread } = asked
   const chosen = frontier(asked, sizes)
   const points: PricePoint[] = []
   for (const [index, { price, tolerances }] of chosen.entries()) {
-    const judge: SpreadProblem['judge'] = (values) => asked.problem.judge(moved(asked.problem, tolerances, values))
     const choices = tolerances.map(({ offer }, at) => ({ size: sizes[at].size, ...(offer && { typed: offer.typed }) }))
-    points.push({ price, choices, gain: gainOf({ problem: asked.problem, spread: asked.spread, judge }) })
-    yield { done: index + 1, of: chosen.length }
+    const change = { moves: movesWith(problem, tolerances) }
+    points.push({ price, choices, gain: yield* gainOf({ problem, spread, change, index, of: chosen.length }) })
   }
   return points
 }
 
-function moved({ sources }: SpreadProblem, tolerances: readonly PricedTolerance[], values: ArrayLike<number>): Float64Array {
-  const out = Float64Array.from(values)
-  for (const { offer } of tolerances)
-    for (const { id } of offer?.size.sources ?? []) {
-      const place = sources.findIndex((source) => source.id === id)
-      if (offer && place >= 0) out[place] = offer.moved(values[place])
-    }
-  return out
+function movesWith(problem: SpreadProblem, tolerances: readonly PricedTolerance[]): SetChange['moves'] {
+  return tolerances.flatMap(({ offer }) => (offer ? movesOf(problem, offer) : []))
 }
 
 interface Combination {
@@ -121,8 +117,9 @@ function estimator({ problem, spread }: CurveAsked): (tolerances: readonly Price
     return { values: problem.valuesAt(normals), isOtherwiseMet: isOtherwiseMet({ problem, spread }, sample) }
   })
   return (tolerances) => {
+    const moves = movesWith(problem, tolerances)
     const met = sets.filter(({ values, isOtherwiseMet: others }, sample) => {
-      const away = moved(problem, tolerances, values).map((value, source) => value - values[source])
+      const away = movedValues(moves, values).map((value, source) => value - values[source])
       return (
         others &&
         straight.every(({ figure, bound, sense, slopes }) => {

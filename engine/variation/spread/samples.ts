@@ -1,6 +1,7 @@
 /** Samples of a run as tables, made in shares that can be joined. */
 import type { Verdict } from '../../figures/evaluation.ts'
 import { type CloudAsked, cloudOf } from './cloud.ts'
+import { changedProblem, type SetChange } from './set-change.ts'
 import type { JudgedSet, SetFailure, SpreadProblem } from './spread-problem.ts'
 
 /** Codes of verdicts in the tables. */
@@ -25,19 +26,22 @@ export interface Samples {
 /** A range of samples of a cloud. */
 export interface SamplesAsked {
   readonly cloud: CloudAsked
+  /** Left out: as they are. */
+  readonly change?: SetChange
   readonly from: number
   readonly to: number
 }
 
 /** Judges a range of samples. The same range gives the same bytes wherever and whenever it is made. */
-export function judgeSamples(problem: SpreadProblem, { cloud, from, to }: SamplesAsked): Samples {
+export function judgeSamples(problem: SpreadProblem, { cloud, change, from, to }: SamplesAsked): Samples {
   const { figures, requirements, sources } = problem
   const { fill } = cloudOf(cloud)
   const normals = new Float64Array(sources.length)
   const samples = emptySamples(problem, { from, to })
+  const { judge } = change ? changedProblem(problem, change) : problem
   for (let sample = from; sample < to; sample++) {
     fill(sample, normals)
-    const judged = problem.judge(problem.valuesAt(normals))
+    const judged = judge(problem.valuesAt(normals))
     samples.values.set(Array.from(judged.values), (sample - from) * figures.length)
     samples.verdicts.set(codesOf(judged), (sample - from) * requirements.length)
     samples.failures[sample - from] = judged.failure === undefined ? 0 : failureCodes.indexOf(judged.failure) + 1

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { normalCdf } from '../../numbers/distributions/normal.ts'
+import { byOne } from '../shares/by-one.ts'
+import type { RunProgress } from '../shares/pieces.ts'
 import { failurePoint, governingRequirements } from './failure-point.ts'
 import { joinSamples, judgeSamples, type Samples } from './samples.ts'
-import { type Spread, type SpreadProgress, spreadOf } from './spread.ts'
+import { type Spread, spreadOf } from './spread.ts'
 import { stepsOf } from './steps.ts'
-import { finished, type Small, smallProblem, sourceOf, standardNormals } from './test-support/small-problem.ts'
+import { counted, finished, judgeOf, type Small, smallProblem, sourceOf, standardNormals } from './test-support/small-problem.ts'
 import { turnTowards } from './turn.ts'
 import { targetVerdict } from './yields.ts'
 
@@ -22,7 +24,8 @@ const clutch: Small = {
 }
 
 function run(small: Small, samples: number, seed = 1): Spread {
-  return finished(spreadOf(smallProblem(small), { seed, samples }))
+  const problem = smallProblem(small)
+  return counted(problem, spreadOf(problem, { seed, samples }))
 }
 
 describe('the one-way clutch', () => {
@@ -209,8 +212,8 @@ describe('a run', () => {
   })
 
   it('keeps what it has reached when it is stopped', () => {
-    const going = spreadOf(problem, { seed: 1, samples: 4096 })
-    const counting: SpreadProgress[] = []
+    const going = byOne(spreadOf(problem, { seed: 1, samples: 4096 }), judgeOf(problem))
+    const counting: RunProgress<Spread>[] = []
     for (let step = going.next(); step.done !== true && counting.length < 2; step = going.next()) {
       if (step.value.doing === 'samples') counting.push(step.value)
     }

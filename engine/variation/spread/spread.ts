@@ -3,15 +3,16 @@
  *
  *     steps of each source ─▶ root sums, corners ─▶ nearest failures ─▶ the cloud is turned towards them ─▶ samples ─▶ yields, figures
  *
- * A run says how far it is after every piece of work, may be stopped there, and gives what it has reached. Samples may be judged elsewhere
- * (`judgeSamples`) and joined: the numbers are the same.
+ * A run says how far it is after every piece of work, may be stopped there, and gives what it has reached. Samples may be judged anywhere:
+ * the numbers are the same.
  */
+import { judgedIn, type SetsRun, type Share } from '../shares/sets-run.ts'
 import { type CloudAsked, cloudOf } from './cloud.ts'
 import { type Contributions, contributionsOf, inDeviations } from './contributions.ts'
 import { type FailurePoint, failurePoint, governingRequirements, type NoFailurePoint } from './failure-point.ts'
 import { correlationOf, type FigureSpread, figureSpread } from './figure-spread.ts'
 import { type RootSumSquare, rootSumSquare } from './root-sum-square.ts'
-import { columnOf, joinSamples, judgeSamples, type Samples } from './samples.ts'
+import { columnOf, type Samples } from './samples.ts'
 import type { SpreadProblem } from './spread-problem.ts'
 import { type Steps, stepsOf } from './steps.ts'
 import { type WindowSpread, windowSpread } from './window-spread.ts'
@@ -58,23 +59,11 @@ export interface Spread {
   readonly correlations: readonly (readonly (number | undefined)[])[]
 }
 
-/** How far a run is. */
-export interface SpreadProgress {
-  readonly doing: 'steps' | 'failures' | 'samples'
-  readonly done: number
-  readonly of: number
-  /** What has been counted so far; absent before the first samples. */
-  readonly reached?: () => Spread
-}
-
-/** Samples that are judged between two reports of progress: a third of a second or so, and whole rounds of the replicates. */
-const chunk_samples = 128
-
 /** Samples that the fits of contributions use at most: beyond it they gain nothing that could be seen. */
 const fitted_samples = 4096
 
 /** The work before the first sample. @returns the plan of a run */
-export function* planSpread(problem: SpreadProblem, { seed }: Pick<SpreadAsked, 'seed'>): Generator<SpreadProgress, SpreadPlan> {
+export function* planSpread(problem: SpreadProblem, { seed }: Pick<SpreadAsked, 'seed'>): SetsRun<SpreadPlan, never> {
   const dimensions = problem.sources.length
   const stepping = stepsOf(problem)
   let step = stepping.next()
@@ -103,17 +92,13 @@ export function* planSpread(problem: SpreadProblem, { seed }: Pick<SpreadAsked, 
   }
 }
 
-/** A whole run in one thread. */
-export function* spreadOf(problem: SpreadProblem, asked: SpreadAsked): Generator<SpreadProgress, Spread> {
+/** A whole run over a problem. */
+export function* spreadOf(problem: SpreadProblem, asked: SpreadAsked): SetsRun<Spread> {
+  const { samples } = asked
   const plan = yield* planSpread(problem, asked)
-  const shares: Samples[] = [judgeSamples(problem, { cloud: plan.cloud, from: 0, to: 0 })]
-  for (let from = 0; from < asked.samples; from += chunk_samples) {
-    const to = Math.min(from + chunk_samples, asked.samples)
-    shares.push(judgeSamples(problem, { cloud: plan.cloud, from, to }))
-    const now = [...shares]
-    yield { doing: 'samples', done: to, of: asked.samples, reached: () => spreadReached(problem, plan, joinSamples(now)) }
-  }
-  return spreadReached(problem, plan, joinSamples(shares))
+  const reached = (shares: readonly Share[]): Spread => spreadReached(problem, plan, judgedIn(problem, shares))
+  const wanted = { of: 'sets', cloud: plan.cloud, samples } as const
+  return reached(yield { doing: 'samples', done: 0, of: samples, wanted, reached })
 }
 
 /** What a plan and the samples that were judged amount to. @param samples from the first on, joined */

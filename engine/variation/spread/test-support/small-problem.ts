@@ -1,6 +1,9 @@
 /** Test support: problems of a few sources whose answers are known by other roads. */
 import { normalCdf } from '../../../numbers/distributions/normal.ts'
+import { byOne } from '../../shares/by-one.ts'
+import type { SetsRun, ShareAsked } from '../../shares/sets-run.ts'
 import type { Law, Source } from '../../sources/source.ts'
+import { judgeSamples, type Samples } from '../samples.ts'
 import type { JudgedSet, SpreadProblem } from '../spread-problem.ts'
 
 /** A source of one law; `least` and `most` are the limits of the law, or three deviations. */
@@ -49,6 +52,19 @@ function valueUnder(law: Law, normal: number): number {
 /** Sources that are standard normal numbers themselves. */
 export function standardNormals(count: number): readonly Source[] {
   return Array.from({ length: count }, (_, index) => sourceOf(`z${index}`, { kind: 'normal', mean: 0, deviation: 1 }))
+}
+
+/** A run over a small problem to its end. */
+export function counted<Result>(problem: SpreadProblem, run: SetsRun<Result, unknown>): Result {
+  return finished(byOne(run, judgeOf(problem)))
+}
+
+/** Shares of a small problem, which has no closed posture. */
+export function judgeOf(problem: SpreadProblem): (asked: ShareAsked) => Samples {
+  return ({ wanted, from, to }) => {
+    if (wanted.of === 'closed') throw new Error('a small problem has no closed posture')
+    return judgeSamples(problem, { ...wanted, from, to })
+  }
 }
 
 /** A generator run to its end. */

@@ -1,0 +1,70 @@
+/**
+ * A run over sets that can be worked out anywhere. It says how far it is, and stands still where it needs samples: whoever follows it has
+ * them made, here or by many hands, in shares, and goes on with those.
+ *
+ *     run ──▶ how far it is
+ *         ──▶ samples wanted ──▶ shares, made in any order and place ──▶ run
+ */
+import type { ClosedSamples } from '../closed/closed-samples.ts'
+import type { Source } from '../sources/source.ts'
+import { emptySamples, joinSamples, type Samples, type SamplesAsked } from '../spread/samples.ts'
+import type { SpreadProblem } from '../spread/spread-problem.ts'
+
+/** Samples from the first up to a number: sets or wearers that are judged whole, or sets that are looked at in their closed posture alone. */
+export type Wanted =
+  | (Pick<SamplesAsked, 'cloud' | 'change'> & { readonly of: Source['of']; readonly samples: number })
+  | { readonly of: 'closed'; readonly seed: number; readonly samples: number }
+
+/** A part of the samples that are wanted; plain data, so that a worker can be handed it. */
+export interface ShareAsked {
+  readonly wanted: Wanted
+  readonly from: number
+  /** The first number that is not in it. */
+  readonly to: number
+}
+
+/** Samples that were made of a share. The same share has the same bytes wherever and whenever it is made. */
+export type Share = Samples | ClosedSamples
+
+/** How far a run is. */
+export interface HowFar {
+  readonly doing: 'steps' | 'failures' | 'samples' | 'wearers' | 'closed' | 'advice'
+  readonly done: number
+  readonly of: number
+}
+
+/** Where a run stands. */
+export interface RunStep<Reached> extends HowFar {
+  /** Samples without which it does not go on, counted in `done` and `of`; left out for a word in passing. */
+  readonly wanted?: Wanted
+  /** What has been reached with some of the wanted samples, from the first on; absent before there is anything. */
+  readonly reached?: (shares: readonly Share[]) => Reached
+}
+
+/** A run; it goes on with the samples that it wanted last. */
+export type SetsRun<Result, Reached = Result> = Generator<RunStep<Reached>, Result, readonly Share[]>
+
+/** The same run, as part of a larger one that tells otherwise what was reached. */
+export function* partOf<Result, Inner, Reached>(
+  run: SetsRun<Result, Inner>,
+  reachedOf: (step: RunStep<Inner>) => RunStep<Reached>['reached'],
+): SetsRun<Result, Reached> {
+  let step = run.next([])
+  while (step.done !== true) {
+    const { reached: _, ...told } = step.value
+    const reached = reachedOf(step.value)
+    step = run.next(yield { ...told, ...(reached && { reached }) })
+  }
+  return step.value
+}
+
+/** Of some shares those that were judged whole, joined. @throws where there is a gap between them */
+export function judgedIn(problem: SpreadProblem, shares: readonly Share[]): Samples {
+  const judged = shares.filter((share): share is Samples => 'verdicts' in share)
+  return joinSamples([emptySamples(problem, { from: 0, to: 0 }), ...judged])
+}
+
+/** Of some shares those of closed postures alone. */
+export function closedIn(shares: readonly Share[]): readonly ClosedSamples[] {
+  return shares.filter((share): share is ClosedSamples => 'plainly_count' in share)
+}

@@ -1,0 +1,26 @@
+import { type ClosedSampler, closedSampler } from '../closed/closed-spread.ts'
+import type { Source, Variation } from '../sources/source.ts'
+import { designProblem } from '../spread/design-problem.ts'
+import { judgeSamples } from '../spread/samples.ts'
+import type { SpreadProblem } from '../spread/spread-problem.ts'
+import type { Share, ShareAsked } from './sets-run.ts'
+
+/** Makes shares of the samples of one design; what each kind needs is laid out when the first of it is asked for. */
+export function shareMaker(variation: Variation): (asked: ShareAsked) => Share {
+  const problems: Partial<Record<Source['of'], SpreadProblem>> = {}
+  const samplers = new Map<number, ClosedSampler>()
+  const samplerOf = (seed: number): ClosedSampler => {
+    const known = samplers.get(seed)
+    if (known) return known
+    const sampler = closedSampler(variation, seed)
+    if ('why' in sampler) throw new Error(`a share of closed sets: ${sampler.why}`)
+    samplers.set(seed, sampler)
+    return sampler
+  }
+  return ({ wanted, from, to }) => {
+    if (wanted.of === 'closed') return samplerOf(wanted.seed).samples(from, to)
+    const problem = problems[wanted.of] ?? designProblem(variation, wanted.of)
+    problems[wanted.of] = problem
+    return judgeSamples(problem, { ...wanted, from, to })
+  }
+}
