@@ -1,5 +1,5 @@
 import pc from 'picocolors'
-import type { Evaluation, HelpingChanges } from '../engine/index.ts'
+import { type Evaluation, type HelpingChanges, type Working, workingsOf } from '../engine/index.ts'
 import {
   caution,
   type FigureRow,
@@ -43,13 +43,14 @@ export function answerText({ evaluation, scope, working, colour, helping }: Answ
   const asked = scope === 'verdict' ? questions : [questionNamed(scope)]
   const rows = asked.flatMap(({ name }) => figureRows(evaluation, name))
   const sentence = scope === 'verdict' ? verdictSentence(evaluation) : questionNamed(scope).sentence(evaluation)
+  const workings = working ? workingsOf(evaluation.design) : undefined
   const blocks = [
     paint.dim(evaluation.design.title),
     paint.bold(wrapped(sentence)),
     requirementsBlock(findingRows(evaluation, scope === 'verdict' ? undefined : scope), paint),
     ...(scope === 'strength' ? strengthBlocks(evaluation, paint) : []),
     ...(helping ? helpingBlocks(helping, paint) : []),
-    ...(scope === 'verdict' && !working ? [] : figureBlocks({ rows, working }, paint)),
+    ...(scope === 'verdict' && !working ? [] : figureBlocks({ rows, workings }, paint)),
     wrapped(caution),
   ]
   return `${blocks.join('\n\n')}\n`
@@ -76,11 +77,12 @@ function requirementsBlock(rows: readonly FindingRow[], paint: Paint): string {
 
 interface FiguresShown {
   readonly rows: readonly FigureRow[]
-  readonly working: boolean
+  /** Printed below their figures, where somebody asked for them. */
+  readonly workings: ReadonlyMap<string, Working> | undefined
 }
 
 /** One block a heading; all of them share their columns. */
-function figureBlocks({ rows, working }: FiguresShown, paint: Paint): readonly string[] {
+function figureBlocks({ rows, workings }: FiguresShown, paint: Paint): readonly string[] {
   const lines = aligned(
     rows.map((row) => [
       titleCell(row.title),
@@ -92,7 +94,8 @@ function figureBlocks({ rows, working }: FiguresShown, paint: Paint): readonly s
   return groups.map((group) => {
     const own = rows.flatMap((row, index) => {
       if (row.group !== group) return []
-      return working ? [lines[index], ...workingLines(row.figure), ''] : [lines[index]]
+      const working = workings?.get(row.id)
+      return working === undefined ? [lines[index]] : [lines[index], ...workingLines(working), '']
     })
     return [paint.underline(group), ...own].join('\n').trimEnd()
   })

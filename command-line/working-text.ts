@@ -1,12 +1,11 @@
-import type { Figure, Working, WorkingValue } from '../engine/index.ts'
+import type { Working, WorkingValue } from '../engine/index.ts'
 import { setValue } from '../report/index.ts'
 import { aligned, wrapped } from './columns.ts'
 
 const INDENT = '      '
 
 /** The working of one figure: the idea, the formulas (TeX), what went in, what came between, where it is from. */
-export function workingLines(figure: Figure): readonly string[] {
-  const { method, formulas, inputs, steps, source }: Working = figure.working
+export function workingLines({ method, formulas, inputs, steps, source }: Working): readonly string[] {
   return [
     wrapped(method, INDENT),
     ...formulas.map((formula) => `${INDENT}  ${formula}`),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { Design } from './design/design.ts'
 import { figureNames } from './design/figure-names.ts'
 import { readDesign } from './design/read-design.ts'
-import { evaluate } from './evaluate.ts'
+import { evaluate, workingsOf } from './evaluate.ts'
 import { forcesAt, postureAt } from './figures/at-posture.ts'
 import type { Evaluation, Question } from './figures/evaluation.ts'
 import { garbled } from './sketches/garbled-finger.ts'
@@ -38,10 +38,7 @@ function faultsOf({ design, figures, findings, problems, travel, ...rest }: Eval
   const faults: string[] = []
   for (const [part, value] of Object.entries({ figures, findings, problems, travel, rest }))
     if (hasBadNumber(value)) faults.push(part)
-  for (const { id, value, why, working } of figures) {
-    if (value === undefined && !why) faults.push(`${id} without value or reason`)
-    if (!working.method || !working.source) faults.push(`${id} without method or source`)
-  }
+  for (const { id, value, why } of figures) if (value === undefined && !why) faults.push(`${id} without value or reason`)
   if (findings.length !== design.requirements.length) faults.push('a requirement without a finding')
   for (const { verdict, why, figure, requirement } of findings) {
     if (verdict === 'undecided' && !why) faults.push(`${requirement.id} undecided without a reason`)
@@ -49,6 +46,16 @@ function faultsOf({ design, figures, findings, problems, travel, ...rest }: Eval
       faults.push(`${requirement.id} met by nothing`)
   }
   return faults
+}
+
+/** What is wrong with how its figures come about. */
+function workingFaultsOf({ design, figures }: Evaluation): string[] {
+  const workings = workingsOf(design)
+  return figures.flatMap(({ id }) => {
+    const working = workings.get(id)
+    if (!working?.method || !working.source) return [`${id} without method or source`]
+    return hasBadNumber(working) ? [`${id} with a number that is none in its working`] : []
+  })
 }
 
 /** Figures of the catalogue that a travelled design has not been given. */
@@ -86,6 +93,7 @@ describe('a design put out of order', () => {
         expect(missingOf(evaluation), `seed ${seed}`).toEqual([])
         travelled++
         if (seed % 5 > 0) continue
+        expect(workingFaultsOf(evaluation), `seed ${seed}`).toEqual([])
         for (const arc_ratio of [0, 0.7, 1, 1.3]) {
           expect(hasBadNumber(postureAt(evaluation, arc_ratio))).toBe(false)
           for (const question of questionsOf(changed)) expect(hasBadNumber(forcesAt(evaluation, arc_ratio, question))).toBe(false)

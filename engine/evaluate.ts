@@ -5,7 +5,7 @@ import { addCaseFigures, addOutOfPlaneFigures, type CaseFound } from './figures/
 import { addCollisionFigures } from './figures/collision-figures.ts'
 import { doubtsOf } from './figures/doubts.ts'
 import { addDriveFigures } from './figures/drive-figures.ts'
-import type { Evaluation, Finding, Overlapping, StrengthList } from './figures/evaluation.ts'
+import type { Evaluation, Finding, Overlapping, StrengthList, Working } from './figures/evaluation.ts'
 import { type FigureSheet, figureSheet, line } from './figures/figure-sheet.ts'
 import { findingsOf } from './figures/findings.ts'
 import { addMotionFigures } from './figures/motion-figures.ts'
@@ -44,6 +44,23 @@ export function evaluate(design: Design): Evaluation {
   const problems = [...cannotOpen(survey), ...passedWhenOpen(survey), ...cannotClose.onTheWay(survey), ...stopsTogether(survey)]
   const travel = { ...travelReport(survey, returns, cases), overlaps }
   return { design, mobility, travel, ...(strength && { strength }), figures, findings, problems }
+}
+
+/** Workings are read one after the other of the same design: a memory, not a state. */
+const knownWorkings = new WeakMap<Design, ReadonlyMap<string, Working>>()
+
+/**
+ * How the figures of a design come about, by their names: one for each figure that `evaluate` gives. The design is worked out once more for
+ * them, on the same way: an evaluation is made sixty times a second while a pin is dragged, a working is read now and then.
+ */
+export function workingsOf(design: Design): ReadonlyMap<string, Working> {
+  const known = knownWorkings.get(design)
+  if (known) return known
+  const sheet = figureSheet(design)
+  workOut(design, sheet)
+  const workings = sheet.workings()
+  knownWorkings.set(design, workings)
+  return workings
 }
 
 /** What a design comes to. */

@@ -1,5 +1,5 @@
 /**
- * What an evaluation says: the travel, the figures with their working, and the findings.
+ * What an evaluation says: the travel, the figures and the findings; and what tells how a figure comes about.
  * Everything here is data in inside units (mm, N, N·mm, rad); the doors turn it into words, tables and drawings.
  */
 import type { Design, Point, Requirement } from '../design/design.ts'
@@ -42,7 +42,6 @@ export interface Figure {
   readonly beyond?: 'above any' | 'below any'
   /** Without a value, but known to be no more than this. */
   readonly noMoreThan?: number
-  readonly working: Working
 }
 
 export type Verdict = 'met' | 'short' | 'undecided'

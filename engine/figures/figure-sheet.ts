@@ -1,7 +1,7 @@
 /** Collects the figures of one evaluation; names, units and titles come from the catalogue only. */
 import type { Design } from '../design/design.ts'
 import { type FigureName, figureNames } from '../design/figure-names.ts'
-import type { Figure, FigureUnit, WorkingValue } from './evaluation.ts'
+import type { Figure, FigureUnit, Working, WorkingValue } from './evaluation.ts'
 import { workingOf } from './workings.ts'
 
 export interface FigureEntry {
@@ -23,6 +23,8 @@ export interface FigureSheet {
   /** Whether any figure is asked for whose name begins so. */
   readonly asksUnder: (head: string) => boolean
   readonly figures: Figure[]
+  /** How the figures come about, by their names; they are put together when somebody wants to read them. */
+  readonly workings: () => ReadonlyMap<string, Working>
 }
 
 /**
@@ -33,6 +35,7 @@ export interface FigureSheet {
 export function figureSheet(design: Design, asked?: ReadonlySet<string>): FigureSheet {
   const names = new Map<string, FigureName>(figureNames(design).map((name) => [name.id, name]))
   const figures: Figure[] = []
+  const entries = new Map<string, FigureEntry>()
   const asks = (...ids: readonly string[]): boolean => asked === undefined || ids.some((id) => asked.has(id))
   const asksUnder = (head: string): boolean => asked === undefined || [...asked].some((id) => id.startsWith(head))
   const add = (id: string, entry: FigureEntry): void => {
@@ -41,15 +44,17 @@ export function figureSheet(design: Design, asked?: ReadonlySet<string>): Figure
     if (!asks(id)) return
     if (typeof entry.value === 'number' && !Number.isFinite(entry.value)) throw new Error(`figure ${id} is not finite`)
     const { unit, title } = name
-    const working = workingOf(id, entry.inputs ?? [], entry.steps ?? [])
-    if (entry.value !== undefined) figures.push({ id, title, unit, working, value: entry.value })
+    entries.set(id, entry)
+    if (entry.value !== undefined) figures.push({ id, title, unit, value: entry.value })
     else {
       const why = entry.why ?? 'no equilibrium was found'
       const { beyond, noMoreThan } = entry
-      figures.push({ id, title, unit, working, why, ...(beyond && { beyond }), ...(noMoreThan !== undefined && { noMoreThan }) })
+      figures.push({ id, title, unit, why, ...(beyond && { beyond }), ...(noMoreThan !== undefined && { noMoreThan }) })
     }
   }
-  return { add, has: (id) => names.has(id), asks, asksUnder, figures }
+  const workings = (): ReadonlyMap<string, Working> =>
+    new Map([...entries].map(([id, { inputs = [], steps = [] }]) => [id, workingOf(id, inputs, steps)]))
+  return { add, has: (id) => names.has(id), asks, asksUnder, figures, workings }
 }
 
 /** One line of a working. */

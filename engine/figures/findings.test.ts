@@ -3,10 +3,8 @@ import type { Requirement } from '../design/design.ts'
 import type { Figure } from './evaluation.ts'
 import { findingsOf } from './findings.ts'
 
-const working = { method: 'm', formulas: [], inputs: [], steps: [], source: 's' }
-
 function figure(more: Partial<Figure>): Figure {
-  return { id: 'f', title: 'f', unit: 'N', working, ...more }
+  return { id: 'f', title: 'f', unit: 'N', ...more }
 }
 
 function requirement(bound: Requirement['bound']): Requirement {

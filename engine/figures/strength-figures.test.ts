@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Design } from '../design/design.ts'
-import { evaluate } from '../evaluate.ts'
+import { evaluate, workingsOf } from '../evaluate.ts'
 import { heron } from '../strength/test-support/heron-bench.ts'
 import { forcesAt } from './at-posture.ts'
 import type { Evaluation, Figure } from './evaluation.ts'
@@ -39,11 +39,12 @@ describe('what gives first', () => {
   })
 
   it('says of every allowable whose it is and where that is written', () => {
-    for (const { id, value, working } of evaluated.figures) {
+    const workings = workingsOf(evaluated.design)
+    for (const { id, value } of evaluated.figures) {
       // What is a force, a way or a turn of its own is no property of a material.
       if (!/^strength\.(pin|part|link|stop|spring|screw)\./.test(id) || value === undefined || /room$|separation$/.test(id))
         continue
-      const material = working.inputs.find(({ name }) => name === 'material')
+      const material = workings.get(id)?.inputs.find(({ name }) => name === 'material')
       expect(material?.from?.length ?? 0, id).toBeGreaterThan(10)
     }
   })

@@ -1,8 +1,8 @@
 import type { MeasuredSpread } from '../../engine/index.ts'
 import { findingRows, measuredFigureRows, type Told } from '../../report/index.ts'
+import { FigureWorking } from '../parts/figure-working.tsx'
 import { MarkWithWord } from '../parts/mark.tsx'
 import { Value } from '../parts/value.tsx'
-import { Working } from '../parts/working.tsx'
 import { useUnits } from '../state/units.ts'
 
 /** What is required of a measured set, what it was found to do, the range that is still open; each figure opens its working. */
@@ -35,7 +35,7 @@ export function SetFigures(about: { readonly evaluation: Told; readonly spread: 
                 ) : (
                   <details>
                     <summary>{title}</summary>
-                    <Working working={figure.working} />
+                    <FigureWorking design={evaluation.design} figure={figure.id} />
                   </details>
                 )}
                 {why === undefined ? null : <span className="reason">{why}</span>}

@@ -1,5 +1,5 @@
 import { memo, useMemo, useState } from 'react'
-import { type BrokenMember, brokenOf, type Evaluation, type Working } from '../../engine/index.ts'
+import { type BrokenMember, brokenOf, type Design, type Evaluation, type Working, workingsOf } from '../../engine/index.ts'
 import { brokenGround, brokenHeads, brokenRows, brokenSentence, brokenWorking, caution } from '../../report/index.ts'
 import { OpeningRow } from './opening-row.tsx'
 
@@ -47,7 +47,7 @@ function Breaks({ evaluation }: { readonly evaluation: Evaluation }) {
               key={row.what}
               head={row.what}
               columns={Object.keys(row).length}
-              workings={() => workingsOf(evaluation, broken.members[index])}
+              workings={() => workingsWithout(evaluation.design, broken.members[index])}
             >
               <td className="number" data-label={margin}>
                 {row.margin}
@@ -68,7 +68,7 @@ function Breaks({ evaluation }: { readonly evaluation: Evaluation }) {
 }
 
 /** What the finger does without it, and the check that gives it its margin. */
-function workingsOf({ design, figures }: Evaluation, member: BrokenMember): readonly Working[] {
-  const check = figures.find(({ id }) => id === member.figure)
-  return [brokenWorking(design, member), ...(check ? [check.working] : [])]
+function workingsWithout(design: Design, member: BrokenMember): readonly Working[] {
+  const check = member.figure === undefined ? undefined : workingsOf(design).get(member.figure)
+  return [brokenWorking(design, member), ...(check ? [check] : [])]
 }

@@ -1,15 +1,17 @@
 import { memo, useState } from 'react'
+import type { Design } from '../../engine/index.ts'
 import { type FigureRow, figureRows, type QuestionName, type Told } from '../../report/index.ts'
+import { FigureWorking } from './figure-working.tsx'
 import styles from './figures-table.module.css'
 import { MarkWithWord } from './mark.tsx'
 import opened from './opener.module.css'
 import { Opener } from './opener.tsx'
 import { Value } from './value.tsx'
-import { Working } from './working.tsx'
 
 /** All figures of a question under their headings; each opens its working. The many figures of a load stay folded until asked for. */
 export const FiguresTable = memo(function FiguresTable(about: { readonly evaluation: Told; readonly question: QuestionName }) {
-  const rows = figureRows(about.evaluation, about.question)
+  const { evaluation, question } = about
+  const rows = figureRows(evaluation, question)
   const groups = [...new Set(rows.map((row) => row.group))]
   return (
     <table className={`rows ${styles.figures}`}>
@@ -21,13 +23,19 @@ export const FiguresTable = memo(function FiguresTable(about: { readonly evaluat
         </tr>
       </thead>
       {groups.map((group) => (
-        <Group key={group} heading={group} rows={rows.filter((row) => row.group === group)} />
+        <Group key={group} design={evaluation.design} heading={group} rows={rows.filter((row) => row.group === group)} />
       ))}
     </table>
   )
 })
 
-function Group({ heading, rows }: { readonly heading: string; readonly rows: readonly FigureRow[] }) {
+interface GroupProps {
+  readonly design: Design
+  readonly heading: string
+  readonly rows: readonly FigureRow[]
+}
+
+function Group({ design, heading, rows }: GroupProps) {
   const folds = rows.every((row) => row.id.startsWith('loadCase.'))
   const [isOpen, setOpen] = useState(!folds)
   return (
@@ -37,12 +45,12 @@ function Group({ heading, rows }: { readonly heading: string; readonly rows: rea
           {folds ? <Opener words={heading} isOpen={isOpen} toggle={() => setOpen(!isOpen)} /> : heading}
         </th>
       </tr>
-      {isOpen ? rows.map((row) => <Row key={row.id} row={row} />) : null}
+      {isOpen ? rows.map((row) => <Row key={row.id} design={design} row={row} />) : null}
     </tbody>
   )
 }
 
-function Row({ row }: { readonly row: FigureRow }) {
+function Row({ design, row }: { readonly design: Design; readonly row: FigureRow }) {
   const [isOpen, setOpen] = useState(false)
   return (
     <>
@@ -63,7 +71,7 @@ function Row({ row }: { readonly row: FigureRow }) {
         <tr className={opened.open}>
           <td colSpan={3}>
             {row.why === undefined ? null : <p className="aside">{row.why}</p>}
-            <Working working={row.figure.working} />
+            <FigureWorking design={design} figure={row.id} />
           </td>
         </tr>
       ) : null}

@@ -29,7 +29,6 @@ export interface FigureRow {
   readonly value?: ValueText
   readonly why?: string
   readonly finding?: FindingRow
-  readonly figure: Figure
 }
 
 /** Findings of one question, or of the whole design when none is named. */
@@ -48,7 +47,6 @@ export function figureRows(evaluation: Told, question: QuestionName): readonly F
         id: figure.id,
         group: groupOf(evaluation, figure.id),
         title: titleUnder(groupOf(evaluation, figure.id), figure),
-        figure,
         ...setOf(figure, evaluation.units),
         ...(figure.why === undefined ? {} : { why: figure.why }),
         ...(finding === undefined ? {} : { finding: findingRow(finding, evaluation.units) }),

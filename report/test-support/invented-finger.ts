@@ -106,10 +106,9 @@ function loadCase(id: string, name: string, force: Design['loadCases'][number]['
   return { id, name, forces: [force], couples: [], acts: 'closed', sideways: [] }
 }
 
-/** A figure without a working worth reading. */
+/** A figure with a name for its title. */
 export function inventedFigure(id: string, value: number | boolean | string | undefined, unit: FigureUnit, why?: string): Figure {
-  const working = { method: 'Invented for tests.', formulas: [], inputs: [], steps: [], source: 'invented' }
-  return { id, title: id, unit, working, ...(value === undefined ? {} : { value }), ...(why === undefined ? {} : { why }) }
+  return { id, title: id, unit, ...(value === undefined ? {} : { value }), ...(why === undefined ? {} : { why }) }
 }
 
 /** Figures of a finger that holds by the stop and lets go; entries given replace those of the same id. */
