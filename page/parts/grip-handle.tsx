@@ -11,6 +11,9 @@ const ARROWS: Readonly<Record<string, Arrow>> = {
   ArrowDown: [0, -1],
 }
 
+/** Radius in px, and the length that its line is counted on: a whole number of dots with as much paper between. */
+const RINGS = { pin: { r: 10.5, pathLength: 66 }, other: { r: 6, pathLength: 38 } } as const
+
 /**
  * A ring, and for the keyboard a button in its middle; hands take hold of the drawing itself, which knows what is near. Arrow keys move what it stands for by the shop's step along the drawing's own directions, or turn it:
  * left and up counter-clockwise. Held with Shift they go by a tenth of the step.
@@ -20,7 +23,7 @@ export function GripHandle(about: { readonly grip: Grip; readonly view: View; re
   const gesture = useRef<object>({})
   const at = gripPlace(view, grip)
   const kind = grip.hand === undefined ? styles.bound : isNear ? styles.near : ''
-  const size = grip.id.startsWith('pin ') ? '' : styles.small
+  const ring = grip.id.startsWith('pin ') ? RINGS.pin : RINGS.other
   const press = (event: KeyboardEvent): void => {
     const arrow = ARROWS[event.key]
     if (arrow === undefined) return
@@ -30,19 +33,20 @@ export function GripHandle(about: { readonly grip: Grip; readonly view: View; re
     if (changes.length > 0) grasp.move({ grip, changes, gesture: gesture.current })
   }
   return (
-    <>
+    <div className={styles.grip} style={{ left: at.x, top: at.y }}>
       <button
         type="button"
         className={`visually-hidden ${styles.handle}`}
-        style={{ left: at.x, top: at.y }}
         data-grip={grip.id}
         aria-label={labelOf(grip)}
         onFocus={() => grasp.touch(grip)}
         onClick={() => grasp.touch(grip)}
         onKeyDown={press}
       />
-      <span className={`${styles.ring} ${size} ${kind}`} style={{ left: at.x, top: at.y }} />
-    </>
+      <svg className={`${styles.ring} ${kind}`} viewBox="-11 -11 22 22" aria-hidden="true">
+        <circle {...ring} />
+      </svg>
+    </div>
   )
 }
 
