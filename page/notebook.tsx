@@ -35,7 +35,7 @@ export function Notebook() {
     <div className={styles.notebook}>
       <header className={styles.column}>
         <p className={styles.name}>Fingerwright</p>
-        <QuestionList open={page} {...(told === undefined ? {} : { evaluation: told })} />
+        <QuestionList open={page} evaluation={told} />
         <RevisionsLink name={open !== undefined && isKeptHere(open) ? open.name : undefined} isOpen={page === 'revisions'} />
         <DesignShelf store={store} state={state} />
       </header>

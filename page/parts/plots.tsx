@@ -1,5 +1,7 @@
 import { type CSSProperties, memo, type PointerEvent, type ReactNode, useMemo } from 'react'
 import { drawPlot, type PlotGroup, plotGroups, type QuestionName, type Told } from '../../report/index.ts'
+import { useSeen } from '../state/use-seen.ts'
+import { useSettled } from '../state/use-settled.ts'
 import { useWidth } from '../state/use-width.ts'
 import { Drawn } from './drawn.tsx'
 import styles from './plots.module.css'
@@ -8,7 +10,10 @@ const HEIGHT_PX = 236
 const TWO_FROM_PX = 720
 const GAP_PX = 28
 
-/** The plots of a question over the travel; the pointer stands at the posture and may be set on any of them. */
+/**
+ * The plots of a question over the travel; the pointer stands at the posture and may be set on any of them. They follow what is dragged while
+ * somebody can see them, and else once it has come to rest.
+ */
 export function Plots(about: {
   readonly evaluation: Told
   readonly question: QuestionName
@@ -17,8 +22,10 @@ export function Plots(about: {
   /** Stands in the last cell, in print. */
   readonly children: ReactNode
 }) {
-  const { evaluation, question, arc_ratio, point, children } = about
+  const { question, arc_ratio, point, children } = about
   const [place, width] = useWidth<HTMLDivElement>()
+  const settled = useSettled(about.evaluation)
+  const evaluation = useSeen(place) ? about.evaluation : settled
   const groups = useMemo(() => plotGroups(evaluation).filter((group) => group.question === question), [evaluation, question])
   const each = width >= TWO_FROM_PX ? Math.floor((width - GAP_PX) / 2) : width
   return (

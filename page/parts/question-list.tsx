@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import {
   findingsOf,
   governingFinding,
@@ -15,12 +16,23 @@ import { ProveInList } from '../prove/prove-in-list.tsx'
 import { spreadRun } from '../spread/spread-run.ts'
 import { useSetValue, useUnits } from '../state/units.ts'
 import type { FurtherPage, OpenPage } from '../state/use-open-page.ts'
+import { usePaced } from '../state/use-paced.ts'
 import { DrawnMark } from './mark.tsx'
 import styles from './question-list.module.css'
 import { Value } from './value.tsx'
 
+interface QuestionListProps {
+  /** What is shown of the design; absent while nothing is. */
+  readonly evaluation: Told | undefined
+  readonly open: OpenPage
+}
+
 /** The questions in order, each with its verdict and the figure that governs it. */
-export function QuestionList({ evaluation, open }: { readonly evaluation?: Told; readonly open: OpenPage }) {
+export function QuestionList({ evaluation, open }: QuestionListProps) {
+  return <Questions evaluation={usePaced(evaluation)} open={open} />
+}
+
+const Questions = memo(function Questions({ evaluation, open }: QuestionListProps) {
   const spread = spreadRun.use()?.reached
   const readings = useReadings()
   return (
@@ -41,7 +53,7 @@ export function QuestionList({ evaluation, open }: { readonly evaluation?: Told;
       </ul>
     </nav>
   )
-}
+})
 
 /** A question that is answered by work of its own. */
 function Further(about: {

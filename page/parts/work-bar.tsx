@@ -1,35 +1,27 @@
-import { useEffect } from 'react'
+import { memo, useEffect } from 'react'
 import type { DesignStore } from '../state/design-store.ts'
+import type { History } from '../state/history.ts'
 import type { Keeping } from '../state/kept-work.ts'
 import type { OpenDesign } from '../state/open-design.ts'
+import { usePaced } from '../state/use-paced.ts'
 import styles from './work-bar.module.css'
 
 /** What was done to the design, the way back and forth, and whether it is kept. */
 export function WorkBar({ store, open }: { readonly store: DesignStore; readonly open: OpenDesign }) {
   const { steps, position } = open.history
   const [last, next] = [steps[position - 1], steps[position]]
+  // Where a hand has dragged something to is read here, not watched.
+  const said = { last: usePaced(last?.said), next: usePaced(next?.said), history: usePaced(open.history) }
   useKeys(store, position)
   return (
     <section className={`${styles.bar} screen-only`} aria-label="What was done">
       <button type="button" className="plain" disabled={last === undefined} onClick={() => store.stand(position - 1)}>
-        Undo{last === undefined ? '' : `: ${last.said}`}
+        Undo{said.last === undefined ? '' : `: ${said.last}`}
       </button>
       <button type="button" className="plain" disabled={next === undefined} onClick={() => store.stand(position + 1)}>
-        Do again{next === undefined ? '' : `: ${next.said}`}
+        Do again{said.next === undefined ? '' : `: ${said.next}`}
       </button>
-      {steps.length === 0 ? null : (
-        <details className={styles.steps}>
-          <summary>{steps.length === 1 ? 'One step' : `${steps.length} steps`}</summary>
-          <ol>
-            <Stand said="as it was opened first" isHere={position === 0} go={() => store.stand(0)} />
-            {steps
-              .map(({ said }, index) => ({ said, at: index + 1 }))
-              .map(({ said, at }) => (
-                <Stand key={at} said={said} isHere={position === at} go={() => store.stand(at)} />
-              ))}
-          </ol>
-        </details>
-      )}
+      <Steps store={store} history={said.history} />
       <KeptLine keeping={open.keeping} />
       {open.givenChanged ? (
         <p className={styles.given}>
@@ -42,6 +34,25 @@ export function WorkBar({ store, open }: { readonly store: DesignStore; readonly
     </section>
   )
 }
+
+/** Every step with the way to it; hundreds may have been done. */
+const Steps = memo(function Steps({ store, history }: { readonly store: DesignStore; readonly history: History }) {
+  const { steps, position } = history
+  if (steps.length === 0) return null
+  return (
+    <details className={styles.steps}>
+      <summary>{steps.length === 1 ? 'One step' : `${steps.length} steps`}</summary>
+      <ol>
+        <Stand said="as it was opened first" isHere={position === 0} go={() => store.stand(0)} />
+        {steps
+          .map(({ said }, index) => ({ said, at: index + 1 }))
+          .map(({ said, at }) => (
+            <Stand key={at} said={said} isHere={position === at} go={() => store.stand(at)} />
+          ))}
+      </ol>
+    </details>
+  )
+})
 
 function Stand({ said, isHere, go }: { readonly said: string; readonly isHere: boolean; readonly go: () => void }) {
   return (

@@ -204,7 +204,7 @@ describe('what was done', () => {
     await grip(page, 'pad distal.tip').press('ArrowUp')
     await page.getByRole('button', { name: /^Undo: Pad distal\.tip/ }).waitFor()
     await reloaded(page)
-    expect(await undo(page).textContent()).toContain('Pad distal.tip')
+    await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
   })
 
   it('on two pages at once is not overwritten: one is chosen, the other waits', async () => {
@@ -226,7 +226,7 @@ describe('what was done', () => {
     await expect.poll(() => kept(other)).toMatch(/^kept at /)
     await reloaded(page)
     // SOURCE property: nothing is lost, both pages' steps stand one after the other
-    expect(await undo(page).textContent()).toContain('as it stood on the other page')
+    await expect.poll(() => undo(page).textContent()).toContain('as it stood on the other page')
     await undo(page).click()
     await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
   })
@@ -253,7 +253,7 @@ describe('a trial beside the sentence', () => {
     await expect.poll(() => undo(page).textContent()).toContain('Pad distal.tip')
     await grit.click()
     await expect.poll(() => sentenceOf(page)).toBe(before)
-    expect(await undo(page).textContent()).toBe('Undo: trial taken back: 0.2 mm of grit at the stop')
+    await expect.poll(() => undo(page).textContent()).toBe('Undo: trial taken back: 0.2 mm of grit at the stop')
     expect(await grit.getAttribute('aria-pressed')).toBe('false')
   })
 
@@ -287,7 +287,7 @@ describe('things', () => {
     expect(await page.locator('.proposed').count()).toBe(0)
     await page.getByRole('button', { name: 'Remove helper' }).click()
     await expect.poll(() => springs(page)).toBe(drawn)
-    expect(await undo(page).textContent()).toBe('Undo: removed springs › helper')
+    await expect.poll(() => undo(page).textContent()).toBe('Undo: removed springs › helper')
   })
 
   it('that others name stay, and it is said who', async () => {
