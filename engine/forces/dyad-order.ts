@@ -34,13 +34,19 @@ export function dyadOrder(mechanism: Mechanism): DyadOrder | undefined {
   const { drive } = design
   const driven = drive.kind === 'turn' ? onMount.filter((part) => part === drive.part) : []
   for (const lead of [...driven, ...onMount]) {
-    const order = orderLedBy(mechanism, lead)
+    const order = dyadsLedBy(mechanism, lead)
     if (order) return order
   }
   return undefined
 }
 
-function orderLedBy(mechanism: Mechanism, lead: number): DyadOrder | undefined {
+/**
+ * The order that ends with a part of choice.
+ *
+ * @param mechanism all of whose joints are pins
+ * @returns undefined where the parts do not come off two by two down to it
+ */
+export function dyadsLedBy(mechanism: Mechanism, lead: number): DyadOrder | undefined {
   const left = new Set(mechanism.design.parts.keys())
   const held = (part: number): Contact[] => contactsOf(mechanism, part).filter(({ beyond }) => left.has(beyond))
   const dyads: Dyad[] = []

@@ -6,26 +6,38 @@ import { say } from './value-text.ts'
 export function closedLines({ closed }: DesignSpread): readonly string[] {
   if (!closed) return []
   if ('why' in closed) return [`The closed posture alone cannot be looked at: ${closed.why}. Count sets instead.`]
-  const { samples, toggles, reserve, jammed, without, plainly_count } = closed
+  const { samples, toggles, without, plainly_count } = closed
   const margins = toggles.map(({ toggle, margin, required }) => {
     const short = required ? `; short of ${say(required.bound_rad, 'rad')}: ${oftenText(required.short)}` : ''
     return `Dead-centre margin of toggle ${toggle.id}: ${rangeText(margin, 'rad')}${short}`
   })
   return [
     ...margins,
-    `Return reserve from rest at that posture: ${rangeText(reserve, 'N·mm per pin')}; jammed: ${oftenText(jammed)}`,
+    reserveLine(closed),
     ...windowLines(closed),
     ...(without.value > 0 ? [`Not at their stop: ${oftenText(without)}`] : []),
     `${samples} sets, ${plainly_count === 0 ? 'all' : `all but ${plainly_count}`} by the short way. Letting go is judged over the whole way back, above.`,
   ]
 }
 
-function windowLines({ window, samples }: ClosedSpread): readonly string[] {
+function reserveLine({ reserve, jammed }: ClosedSpread): string {
+  const told = reserve
+    ? `Return reserve from rest at that posture: ${rangeText(reserve, 'N·mm per pin')}`
+    : 'Return reserve from rest at that posture: not told, because as drawn the finger closes inside its jam, where no number says more than “jammed”'
+  return `${told}; jammed: ${oftenText(jammed)}`
+}
+
+function windowLines({ window, samples, untold }: ClosedSpread): readonly string[] {
+  if (untold.includes('window'))
+    return [
+      'Jam and slip: not told, because as drawn the finger jams nowhere. Whether a set jams on its way is for the count above.',
+    ]
   if (!window) return []
-  const { jam, slip, slipping, inside } = window
+  const { jam, slip, never, slipping, inside } = window
+  const slips = slip ? `Slips from: ${rangeText(slip, 'rad')}; slipping: ${oftenText(slipping)}` : 'Slips: no set'
   return [
     `Jams below: ${rangeText(jam, 'rad')}`,
-    `Slips from: ${rangeText(slip, 'rad')}; slipping: ${oftenText(slipping)}`,
+    never.value > 0 ? `${slips}; the load never slips, however the finger stands: ${oftenText(never)}` : slips,
     `Between the two, neither jammed nor slipping: ${inside.value === 1 ? `all ${samples} (at least ${shareText(inside.least, inside)})` : oftenText(inside)}`,
   ]
 }

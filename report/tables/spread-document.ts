@@ -100,7 +100,7 @@ function closedEntry({ closed }: DesignSpread): Entry {
   return {
     closed: {
       ...{ samples, followed: plainly_count, jammed: shareEntry(jammed), without: shareEntry(without) },
-      reserve: spread(reserve, 'N·mm per pin'),
+      ...(reserve && { reserve: spread(reserve, 'N·mm per pin') }),
       margins: Object.fromEntries(
         toggles.map(({ toggle, margin, required }) => {
           const short = required && { short: shareEntry(required.short) }
@@ -109,8 +109,12 @@ function closedEntry({ closed }: DesignSpread): Entry {
       ),
       ...(window && {
         window: {
-          ...{ jam: spread(window.jam, 'rad'), slip: spread(window.slip, 'rad') },
-          ...{ slipping: shareEntry(window.slipping), inside: shareEntry(window.inside) },
+          ...{ jam: spread(window.jam, 'rad'), ...(window.slip && { slip: spread(window.slip, 'rad') }) },
+          ...{
+            slipping: shareEntry(window.slipping),
+            neverSlipping: shareEntry(window.never),
+            inside: shareEntry(window.inside),
+          },
         },
       }),
     },

@@ -4,6 +4,7 @@ import type { Variation } from '../sources/source.ts'
 import type { DrawSets } from './draw-sets.ts'
 import { block_sets, type HoldBlock, type HoldFingers } from './hold-finger.ts'
 import { holdPlainly } from './hold-plainly.ts'
+import { leaveOut, type Untold } from './untold.ts'
 
 /** Closed numbers of a range of samples; plain arrays, so that a worker can hand them over. */
 export interface ClosedSamples {
@@ -14,6 +15,8 @@ export interface ClosedSamples {
   readonly numbers: Float64Array
   /** Sets that the long way had to say. */
   readonly plainly_count: number
+  /** Numbers that are NaN in every set. */
+  readonly untold: readonly Untold[]
 }
 
 /** Which samples of which sets. */
@@ -49,9 +52,10 @@ export function closedSamples({ variation, fingers, draw, from, to }: ClosedAske
           block.values.map((column) => column[set]),
           out,
         )
+        leaveOut(fingers.untold, out)
       }
       numbers.set(out, (begin + set - from) * numbers_count)
     }
   }
-  return { from, to, numbers, plainly_count }
+  return { from, to, numbers, plainly_count, untold: fingers.untold }
 }

@@ -13,6 +13,7 @@ import { drawSets } from './draw-sets.ts'
 import { holdFingers } from './hold-finger.ts'
 import { besideMargins } from './hold-room.ts'
 import type { NotStraight } from './straight-numbers.ts'
+import type { Untold } from './untold.ts'
 
 /** One toggle over the sets. */
 export interface ClosedToggle {
@@ -28,22 +29,27 @@ export interface ClosedSpread {
   readonly samples: number
   /** Sets that had to be followed from open to closed. */
   readonly plainly_count: number
-  /** Share of sets that do not come to their stop, or have no state of rest there. */
+  /** Share of sets that do not come to their stop, or have no state of rest there where one is told. */
   readonly without: CountedShare
   readonly toggles: readonly ClosedToggle[]
-  /** Return reserve from rest at the closed posture, N·mm a pin. */
-  readonly reserve: FigureSpread
+  /** Return reserve from rest at the closed posture, N·mm a pin; absent where it is not told. */
+  readonly reserve?: FigureSpread
+  /** What is not told of these sets. */
+  readonly untold: readonly Untold[]
   /** Share of sets that stay jammed there; those that do not close are not among them. */
   readonly jammed: CountedShare
-  /** Absent where no set jams, or where nothing is kept. */
+  /** Absent where it is not told, and where nothing is kept. */
   readonly window?: ClosedWindow
 }
 
 /** Between which margins of the first toggle sets hold, and how often they do. */
 export interface ClosedWindow {
-  /** Margins at which sets jam from rest, and at which the first load with a keeper slips, rad. */
+  /** Margins at which sets jam from rest, and at which the first load with a keeper slips, rad; of those that do. */
   readonly jam: FigureSpread
-  readonly slip: FigureSpread
+  /** Absent where none slips. */
+  readonly slip?: FigureSpread
+  /** Share of sets whose load never slips, wherever the finger stands. */
+  readonly never: CountedShare
   /** Share of sets that need more of the keeper than it is allowed. */
   readonly slipping: CountedShare
   /** Share of sets that stand between both. */
@@ -86,21 +92,22 @@ export function closedSpreadOf(variation: Variation, shares: readonly ClosedSamp
   for (const { from, numbers } of shares)
     for (const [index, value] of numbers.entries())
       columns[index % numbers_count][from + Math.floor(index / numbers_count)] = value
-  return spreadOfColumns(
-    variation,
-    columns,
-    shares.reduce((sum, { plainly_count }) => sum + plainly_count, 0),
-  )
+  return spreadOfColumns(variation, columns, {
+    plainly_count: shares.reduce((sum, share) => sum + share.plainly_count, 0),
+    untold: shares[0]?.untold ?? [],
+  })
 }
 
 function spreadOfColumns(
   { design }: Variation,
   columns: readonly Float64Array[],
-  plainly_count: number,
+  { plainly_count, untold }: Pick<ClosedSpread, 'plainly_count' | 'untold'>,
 ): ClosedSpread | NotStraight {
+  const [margins] = columns
   const [reserves, jams, slips] = columns.slice(design.toggles.length)
+  const isInside = untold.includes('reserve')
+  if (margins.every(Number.isNaN)) return { why: 'no set comes to its stop' }
   const reserve = figureSpread(reserves)
-  if (!reserve) return { why: 'no set comes to its stop' }
   const counted: Counted = { from: 0, samples_count: reserves.length }
   const toggles = design.toggles.flatMap((toggle, index): ClosedToggle[] => {
     const margin = figureSpread(columns[index])
@@ -110,21 +117,23 @@ function spreadOfColumns(
     const short = seenIn(counted, (sample) => !(columns[index][sample] >= bound_rad))
     return [{ toggle, margin, required: { bound_rad, short } }]
   })
-  const window = windowOf(counted, { margins: columns[0], jams, slips })
+  const window = windowOf(counted, { margins, jams, slips })
   return {
-    ...{ samples: reserves.length, plainly_count, toggles, reserve },
-    without: seenIn(counted, (sample) => Number.isNaN(reserves[sample])),
-    jammed: seenIn(counted, (sample) => reserves[sample] <= 0),
+    ...{ samples: reserves.length, plainly_count, untold, toggles, ...(reserve && { reserve }) },
+    without: seenIn(counted, (sample) => Number.isNaN(isInside ? margins[sample] : reserves[sample])),
+    jammed: seenIn(counted, (sample) => (isInside ? margins[sample] <= jams[sample] : reserves[sample] <= 0)),
     ...(window && { window }),
   }
 }
 
 function windowOf(counted: Counted, { margins, jams, slips }: Readonly<Record<'margins' | 'jams' | 'slips', Float64Array>>) {
-  const [jam, slip] = [figureSpread(jams), figureSpread(slips)]
-  if (!jam || !slip) return undefined
+  const finite = slips.map((slip) => (Number.isFinite(slip) ? slip : Number.NaN))
+  const [jam, slip] = [figureSpread(jams), figureSpread(finite)]
+  const never = seenIn(counted, (sample) => slips[sample] === Number.POSITIVE_INFINITY)
+  if (!jam || (!slip && never.value === 0)) return undefined
   const slipping = seenIn(counted, (sample) => margins[sample] >= slips[sample])
   const inside = seenIn(counted, (sample) => margins[sample] > jams[sample] && margins[sample] < slips[sample])
-  return { jam, slip, slipping, inside }
+  return { jam, ...(slip && { slip }), never, slipping, inside }
 }
 
 function boundOf(requirements: readonly Requirement[], { id }: Toggle): number | undefined {

@@ -2,10 +2,11 @@
  * A finger of dyads as flat tables: which parts and pins hang together, and where each of its numbers stands in one list. Tables are made
  * once a design; sets are told apart by the list of numbers alone.
  */
-import type { Design, PadForceDirection, Port } from '../../design/design.ts'
+import type { Design, PadForceDirection, Point, Port, Spring } from '../../design/design.ts'
 import { partMass } from '../../design/mass.ts'
-import { type DyadOrder, dyadOrder } from '../../forces/dyad-order.ts'
+import { type DyadOrder, dyadsLedBy } from '../../forces/dyad-order.ts'
 import { type Mechanism, mechanismOf } from '../../motion/mechanism.ts'
+import { driveNumbers, type FlatDrive, flatDrive, turnsAbout } from './flat-drive.ts'
 import {
   forceNumbers,
   jointNumbers,
@@ -24,21 +25,39 @@ import type { NotStraight } from './straight-numbers.ts'
 
 /** @returns why not, where a finger is not of the kind that the tables can hold */
 export function flatFinger(design: Design): FlatFinger | NotStraight {
-  const { drive } = design
   const mechanism = mechanismOf(design)
-  if (drive.kind !== 'turn' || drive.against !== 0) return { why: 'the drive is not a turn against the mount' }
+  const drive = flatDrive(design)
+  if ('why' in drive) return drive
   if (mechanism.joints.some(({ kind }) => kind === 'slot')) return { why: 'a pin runs in a slot' }
-  if (!design.springs.every((spring) => spring.kind === 'torsion' && spring.on === drive.part && spring.against === 0))
+  if (!design.springs.every((spring) => actsOn(spring, drive.part)))
     return { why: 'a spring acts elsewhere than on the part that is driven' }
-  const order = dyadOrder(mechanism)
-  if (order?.lead.part !== drive.part) return { why: 'its parts do not come off two by two down to the part that is driven' }
+  const order = dyadsLedBy(mechanism, drive.part)
+  if (!order) return { why: 'its parts do not come off two by two down to the part that is driven' }
+  if (!turnsAbout(design.drive, placeIn(mechanism, order.lead)))
+    return { why: 'the roller of its cable turns about no pin in the mount' }
+  if (design.drive.kind === 'wrap' && keptCase(design)?.keeper.port.kind === 'drive') return { why: 'its keeper pulls the cable' }
   if (design.stops.some(({ against: { part, edge } }) => design.parts[part].edges[edge].kind !== 'straight'))
     return { why: 'a stop runs against an edge that is not straight' }
   if (design.toggles.length === 0) return { why: 'it watches no toggle' }
-  return tablesOf(mechanism, order)
+  return tablesOf(mechanism, { order, drive })
 }
 
-function tablesOf(mechanism: Mechanism, order: DyadOrder): FlatFinger {
+/** Whether a spring is a torsion spring between the mount and a part. */
+function actsOn(spring: Spring, part: number): boolean {
+  return spring.kind === 'torsion' && Math.min(spring.on, spring.against) === 0 && Math.max(spring.on, spring.against) === part
+}
+
+/** Place of a contact's pin in its own part. */
+function placeIn({ joints }: Mechanism, { joint, part }: DyadOrder['lead']): Point {
+  return joints[joint].a === part ? joints[joint].atA : joints[joint].atB
+}
+
+interface Led {
+  readonly order: DyadOrder
+  readonly drive: FlatDrive
+}
+
+function tablesOf(mechanism: Mechanism, { order, drive }: Led): FlatFinger {
   const { design, joints, parts_count } = mechanism
   const book = numberBook(mechanism)
   for (const [index, { pin }] of joints.entries())
@@ -48,14 +67,18 @@ function tablesOf(mechanism: Mechanism, order: DyadOrder): FlatFinger {
   const roomsFrom = book.length()
   for (const [index, { id }] of design.pins.entries()) book.add(`the room of pin ${id}`, (set) => roomNumbers(set.design, index))
   const roomsTo = book.length()
-  const lead = { part, joint, onMount: placeOn(mechanism, joint, 0), onLead: placeOn(mechanism, joint, part) }
+  const at = book.add('the drive', (set) => driveNumbers(set.design))
+  const lead = { ...drive, joint, at, onMount: placeOn(mechanism, joint, 0), onLead: placeOn(mechanism, joint, part) }
   const dyads = order.dyads.toReversed().map((dyad) => flatDyad(mechanism, dyad))
   const acting = {
     stops: design.stops.map(({ id, round, against }, index) => {
       const at = book.add(`stop ${id}`, (set) => stopNumbers(set.design, index))
       return { round: round.part, against: against.part, at }
     }),
-    springs: design.springs.map(({ id }, index) => book.add(`spring ${id}`, (set) => springNumbers(set.design, index))),
+    springs: design.springs.map((spring, index) => {
+      const sense = spring.kind === 'torsion' && spring.on === 0 ? -1 : 1
+      return { at: book.add(`spring ${spring.id}`, (set) => springNumbers(set.design, index)), sense } as const
+    }),
     weights: weighedParts(design).map((weighed) => {
       const words = `the weight of ${design.parts[weighed].id}`
       return { part: weighed, at: book.add(words, (set) => weightNumbers(set.design, weighed)) }

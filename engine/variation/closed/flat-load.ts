@@ -48,17 +48,17 @@ function addCase(room: FlatRoom, rest: RestRoom, { forces, couples, keeperForces
 }
 
 /** @param rubbing −1 where their own friction hinders opening, 0 where they are whole */
-function addSprings({ finger, numbers, turn }: FlatRoom, load: readonly PartForce[], rubbing: -1 | 0): void {
-  const { moment } = load[finger.lead.part]
+function addSprings({ finger, numbers, turn, drawnTurn }: FlatRoom, load: readonly PartForce[], rubbing: -1 | 0): void {
+  const { part, opens } = finger.lead
+  const { moment } = load[part]
   for (let index = 0; index < finger.springs.length; index++) {
-    const at = finger.springs[index]
+    const { at, sense } = finger.springs[index]
     const preload = numbers[at + ofSpring.preload]
     const rate = numbers[at + ofSpring.rate]
     const ownFriction = numbers[at + ofSpring.ownFriction]
-    const drawnTurn = numbers[at + ofSpring.drawnTurn]
     for (let set = 0; set < turn.length; set++) {
-      const action = preload[set] + rate[set] * (drawnTurn[set] - turn[set])
-      moment[set] += action + rubbing * ownFriction[set] * Math.abs(action)
+      const action = sense * preload[set] + rate[set] * (drawnTurn[set] - turn[set])
+      moment[set] += action + opens * rubbing * ownFriction[set] * Math.abs(action)
     }
   }
 }
@@ -66,13 +66,14 @@ function addSprings({ finger, numbers, turn }: FlatRoom, load: readonly PartForc
 /** Drag that is declared of a joint's pin, against opening; the sign of its couple on part b stands in `signs` afterwards. */
 function addDrag({ finger, numbers, motion }: FlatRoom, joint: number, { load, signs }: RestRoom): void {
   const drag = numbers[joint * numbersOfJoint + ofJoint.drag]
-  const { turn: lead } = motion[finger.lead.part]
+  const { part, opens } = finger.lead
+  const { turn: lead } = motion[part]
   const { turn: a } = motion[finger.a[joint]]
   const { turn: b } = motion[finger.b[joint]]
   const { moment: onA } = load[finger.a[joint]]
   const { moment: onB } = load[finger.b[joint]]
   for (let set = 0; set < drag.length; set++) {
-    const opening = lead[set] < 0 ? a[set] - b[set] : b[set] - a[set]
+    const opening = opens * lead[set] < 0 ? a[set] - b[set] : b[set] - a[set]
     const sign = opening > 0 ? -1 : opening < 0 ? 1 : 0
     const couple = sign * drag[set]
     signs[set] = sign

@@ -16,8 +16,8 @@ export const numbersOfJoint = 8
 /** Of a stop: x, y of the round in its part, radius, gap, and both ends of the edge in its part, mm. */
 export const ofStop = { radius: 2, gap: 3, from: 4, to: 6 } as const
 
-/** Of a torsion spring on the part that is driven: N·mm, N·mm/rad, share, rad. */
-export const ofSpring = { preload: 0, rate: 1, ownFriction: 2, drawnTurn: 3 } as const
+/** Of a torsion spring on the part that is driven: N·mm, N·mm/rad, share. */
+export const ofSpring = { preload: 0, rate: 1, ownFriction: 2 } as const
 
 /** Of a force: x, y in its frame (N), and x, y of the place on its part (mm). */
 export const ofForce = { place: 2 } as const
@@ -78,11 +78,10 @@ export function stopNumbers({ stops, parts }: Design, index: number): readonly n
 const nowhere = { x_mm: Number.NaN, y_mm: Number.NaN }
 
 /** NaN where it is no torsion spring. */
-export function springNumbers({ springs, parts, drive }: Design, index: number): readonly number[] {
+export function springNumbers({ springs }: Design, index: number): readonly number[] {
   const spring = springs[index]
-  const drawnTurn = drive.kind === 'turn' ? parts[drive.part].drawn?.turn_rad : undefined
-  if (spring.kind !== 'torsion' || drawnTurn === undefined) return [Number.NaN, Number.NaN, Number.NaN, Number.NaN]
-  return [spring.preload_Nmm, spring.rate_Nmm_rad, spring.ownFriction_ratio, drawnTurn]
+  if (spring.kind !== 'torsion') return [Number.NaN, Number.NaN, Number.NaN]
+  return [spring.preload_Nmm, spring.rate_Nmm_rad, spring.ownFriction_ratio]
 }
 
 /** NaN where it has no mass. */

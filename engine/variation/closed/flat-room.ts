@@ -1,5 +1,5 @@
 /** Room for a block of sets of a flat finger at one posture each; one a caller, never shared between two that run at once. */
-import { type Column, type Pair, type PartMotion, pairs, partMotions } from './columns.ts'
+import { type Column, columns, type Pair, type PartMotion, pairs, partMotions } from './columns.ts'
 import type { FlatFinger } from './flat-tables.ts'
 
 /** What stands at the postures that were placed last, mount frame. */
@@ -12,8 +12,11 @@ export interface FlatRoom {
   readonly sides: Float64Array
   /** Dyad that is nearest to its dead centre in the closed posture as drawn. */
   readonly nearest: number
-  /** Turn of the lead, rad. */
+  /** Turn of the lead; as it is drawn, and where the drive begins and ends, rad. */
   readonly turn: Column
+  readonly drawnTurn: Column
+  readonly firstTurn: Column
+  readonly lastTurn: Column
   /** Of each part: the place where it hangs on a part before it, and the vector of its arm from there (flat-posture.ts), mm. */
   readonly bases: readonly Pair[]
   readonly arms: readonly Pair[]
@@ -59,11 +62,13 @@ export function flatRoom({ finger, drawn, sides, nearest, sets_count }: FlatSets
   for (const { p, s, first, second } of dyads) [centres[p], centres[s]] = [bases[first], bases[second]]
   const squares = dyads.map(() => ({ first: new Float64Array(sets_count), second: new Float64Array(sets_count) }))
   const [at, normal, from, to, vector, place] = pairs(6, sets_count)
+  const [turn, drawnTurn, firstTurn, lastTurn] = columns(4, sets_count)
   return {
     ...{ finger, sets_count, numbers, sides, nearest, bases, arms, squares, centres },
     ownArms: pairs(parts_count, sets_count),
     shares: sharesOf(finger, numbers),
-    ...{ turn: new Float64Array(sets_count), motion: partMotions(parts_count, sets_count) },
+    ...{ turn, drawnTurn, firstTurn, lastTurn },
+    ...{ motion: partMotions(parts_count, sets_count) },
     across: new Float64Array(sets_count),
     contact: { gap: new Float64Array(sets_count), at, normal },
     ends: { from, to },

@@ -1,5 +1,6 @@
 /** The tables of a flat finger: what hangs together in it, and where its numbers stand in one list. */
 import type { Design } from '../../design/design.ts'
+import type { FlatDrive } from './flat-drive.ts'
 import type { NumberList } from './straight-numbers.ts'
 
 /** Two parts that meet in a pin and hang by one more each on parts that are placed before them. */
@@ -58,9 +59,10 @@ export interface FlatFinger {
   readonly b: Int32Array
   /** In the order in which they are placed. */
   readonly dyads: readonly FlatDyad[]
-  /** The part that is driven, on its pin in the mount. */
-  readonly lead: { readonly part: number; readonly joint: number; readonly onMount: number; readonly onLead: number }
-  readonly springs: readonly number[]
+  /** The part that is driven, on its pin in the mount; the numbers of the drive stand at `at`. */
+  readonly lead: FlatDrive & { readonly joint: number; readonly onMount: number; readonly onLead: number; readonly at: number }
+  /** Between the lead and the mount; `sense` is −1 where the mount is what a spring's turn is told of. */
+  readonly springs: readonly { readonly at: number; readonly sense: 1 | -1 }[]
   readonly weights: readonly { readonly part: number; readonly at: number }[]
   readonly stops: readonly { readonly round: number; readonly against: number; readonly at: number }[]
   /** Joints at A, B and C of each toggle. */

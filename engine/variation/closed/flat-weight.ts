@@ -42,12 +42,12 @@ function addPower({ finger, numbers, motion, bases, arms, shares, acting }: Flat
 function pointPull({ finger, motion, acting }: FlatRoom, helps: 1 | -1): void {
   const { weight } = finger
   if (!weight) return
-  const { turn: lead } = motion[finger.lead.part]
+  const { part, opens } = finger.lead
+  const { turn: lead } = motion[part]
   const { x, y } = acting.vector
   const isAllRound = weight.to_rad - weight.from_rad >= 2 * Math.PI
   for (let set = 0; set < x.length; set++) {
-    // Opening is where the lead's turn grows.
-    const sign = lead[set] < 0 ? -helps : helps
+    const sign = opens * lead[set] < 0 ? -helps : helps
     const along = sign * x[set]
     const across = sign * y[set]
     // All the way round the worst pull is along the power itself, and needs no angle.

@@ -3,7 +3,7 @@
  * others (hold-together.ts), and for the design as drawn.
  *
  * It steps back where it could not be the same finger: a pin that is not thinner than its hole, friction below nothing, another stop or the end
- * of the drive's range first, a closed posture near or past dead centre, no jam or slip where the design has one, or a keeper that needs
+ * of the drive's range first, a closed posture on the other side of dead centre than the one drawn, no jam or slip where the design has one, or a keeper that needs
  * more than it is allowed already at the jam.
  */
 import { moveFlat } from './flat-motion.ts'
@@ -22,6 +22,7 @@ import {
 import { excessValue, reserveValue, worstNow } from './hold-values.ts'
 import { contactTurn, marginWhereZero } from './hold-window.ts'
 import { marginByHalving } from './margin-by-halving.ts'
+import { neverSlips } from './never-slips.ts'
 import type { FlatState } from './rest-room.ts'
 import type { StandingHold } from './standing-hold.ts'
 
@@ -41,20 +42,21 @@ export function solveAlone(standing: StandingHold, begin: HoldBegin, out: Float6
   moveFlat(hold.room, hold.room.centres)
   readPlaces(hold)
   placeNow(hold, place)
-  beginFrom(hold, states.closed)
-  out[next] = worstNow(hold, reserveValue)
+  out[next] = reserveOf(standing)
   out[next + 1] = jamOf(standing, begin)
   out[next + 2] = slipOf(standing, begin)
+  const isReserve = !Number.isNaN(out[next]) || states.closed === undefined
   const isJam = out[next + 1] > 0 || states.jam === undefined
-  const isSlip = out[next + 2] > out[next + 1] || states.slip === undefined
-  return !Number.isNaN(out[next]) && isJam && isSlip
+  const isSlip = out[next + 2] > out[next + 1] || states.keptAtJam === undefined
+  return isReserve && isJam && isSlip
 }
 
 /** Brings the finger to its stop and its margins into `out`. @returns false where something else comes first */
-function closes({ hold, place, closed_rad }: StandingHold, { turn_rad }: HoldBegin, out: Float64Array): boolean {
+function closes({ hold, place }: StandingHold, { turn_rad }: HoldBegin, out: Float64Array): boolean {
   place.turn_rad = contactTurn(hold, turn_rad)
-  if (!(-place.turn_rad <= closed_rad)) return false
-  const { stops } = hold.room.finger
+  const { finger, lastTurn } = hold.room
+  const { stops, lead } = finger
+  if (!(lead.opens * (place.turn_rad - lastTurn[0]) >= 0)) return false
   for (let stop = 0; stop < stops.length; stop++) {
     if (stop === hold.stop) continue
     gapFlat(hold.room, stops[stop])
@@ -63,24 +65,35 @@ function closes({ hold, place, closed_rad }: StandingHold, { turn_rad }: HoldBeg
   for (let toggle = 0; toggle < hold.toggles.length; toggle++) {
     marginsFlat(hold, toggle, hold.margin)
     out[toggle] = hold.margin[0]
-    if (!(out[toggle] > 0)) return false
+    if (!(hold.toggles[toggle].closes * out[toggle] > 0)) return false
   }
   return true
+}
+
+function reserveOf({ hold, states: { closed } }: StandingHold): number {
+  if (!closed) return Number.NaN
+  beginFrom(hold, closed)
+  return worstNow(hold, reserveValue)
 }
 
 function jamOf(standing: StandingHold, { jam: guess }: HoldBegin): number {
   const { hold, states, ways } = standing
   if (!states.jam) return Number.NaN
   const jam = rootOf(standing, states.jam.state, guess, ways.jam)
-  if (!states.slip || Number.isNaN(jam)) return jam
+  if (!states.keptAtJam || Number.isNaN(jam)) return jam
   moveFlat(hold.room, hold.room.centres)
-  beginFrom(hold, states.slip.atJam)
+  beginFrom(hold, states.keptAtJam)
   return worstNow(hold, excessValue) <= 0 ? jam : Number.NaN
 }
 
 function slipOf(standing: StandingHold, { slip: guess }: HoldBegin): number {
-  const { states, ways } = standing
-  return states.slip ? rootOf(standing, states.slip.state, guess, ways.slip) : Number.NaN
+  const { hold, states, ways, opensAsDriven } = standing
+  if (!states.keptAtJam) return Number.NaN
+  const slip = states.slip ? rootOf(standing, states.slip.state, guess, ways.slip) : Number.NaN
+  // Beyond where the drive begins no finger stands.
+  const { firstTurn, finger } = hold.room
+  if (finger.lead.opens * (firstTurn[0] - ways.slip.place.turn_rad) >= 0 && !Number.isNaN(slip)) return slip
+  return opensAsDriven && neverSlips(hold, states.keptAtJam, ways.jam.place.turn_rad) ? Number.POSITIVE_INFINITY : Number.NaN
 }
 
 /** @param way is written over; what it asks stands in it */

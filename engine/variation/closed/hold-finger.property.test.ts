@@ -13,6 +13,7 @@ import { closedSpread } from './closed-spread.ts'
 import { drawSets } from './draw-sets.ts'
 import { block_sets, type HoldBlock, type HoldFingers, holdFingers } from './hold-finger.ts'
 import { holdPlainly } from './hold-plainly.ts'
+import { leaveOut } from './untold.ts'
 
 const text = (name: string): string => readFileSync(new URL(`../../../designs/${name}.json`, import.meta.url), 'utf8')
 
@@ -49,19 +50,34 @@ function blockFor({ sources }: Variation, { numbers_count }: HoldFingers): HoldB
 /** Margins, reserve of the closed posture, jam and slip of the carried load as a whole evaluation has them. */
 function evaluated({ setOf, design }: Variation, values: Float64Array): readonly number[] {
   const { figures, travel } = evaluate(setOf(values).value ?? design)
-  const found = (id: string): number => Number(figures.find((one) => one.id === id)?.value)
+  // A jam or a slip that there is not has no value.
+  const found = (id: string): number => Number(figures.find((one) => one.id === id)?.value ?? Number.NaN)
   const reserves = travel?.series.find(({ id }) => id === 'return.reserveFromRest')?.values ?? []
-  const head = 'closed.toggle.distal'
+  const head = `closed.toggle.${design.toggles[0].id}`
   const jamAndSlip = [found(`${head}.jamAngle`), found('loadCase.carry.slipAngle')]
   return [found(`${head}.deadCentreMargin`), Number(reserves[reserves.length - 1]), ...jamAndSlip]
+}
+
+/** Whether both are the same number but for the rounding of the way there, or both none. */
+function isSame(one: number, other: number): boolean {
+  return Number.isFinite(one) ? Math.abs(one - other) < 1e-9 * Math.max(1, Math.abs(other)) : !Number.isFinite(other)
 }
 
 const heron = read(text('heron'))
 const fingers = fingersOf(heron)
 
+/** Kestrel with its cable tied to the lever in place of the roller. */
+const pulled = read(
+  text('kestrel')
+    .replace('"kind": "wrap",', '"kind": "pull", "on": { "part": "crank", "pad": "lever" },')
+    .replace(/"roller": \{ "part": "crank", "hole": "axle" \},\s*"pitchRadius": "12 mm",\s*"turns": "counter-clockwise",/, ''),
+)
+
 describe.each([
   ['heron', heron],
   ['heron-stop-at-mcp', read(text('heron-stop-at-mcp'))],
+  ['heron-jams, which closes inside its jam', read(text('heron-jams'))],
+  ['kestrel, whose cable turns a crank past dead centre', read(text('kestrel'))],
 ])('the hold verdict of %s in the short way', (_, variation) => {
   const short = fingersOf(variation)
   const out = new Float64Array(short.numbers_count)
@@ -76,8 +92,9 @@ describe.each([
       if (block.isLong[number] !== 0) continue
       for (const [index, column] of block.numbers.entries()) out[index] = column[number]
       // SOURCE other-method (the whole evaluation of the same set)
-      for (const [index, value] of evaluated(variation, values).entries())
-        expect(Math.abs(out[index] - value)).toBeLessThan(1e-9 * Math.max(1, value))
+      const whole = Float64Array.from(evaluated(variation, values))
+      leaveOut(short.untold, whole)
+      for (const [index, value] of whole.entries()) expect(isSame(out[index], value), `${out[index]} for ${value}`).toBe(true)
     }
   })
 
@@ -96,10 +113,10 @@ describe.each([
     const alone = sets.map((values) => short.solve(values, out) && [...out])
     // SOURCE property (trials that end when they have settled, against as many as all sets take)
     expect([...block.isLong].map((isLong) => isLong === 0)).toEqual(alone.map((numbers) => numbers !== false))
-    const apart = alone.flatMap((numbers, set) => {
-      return (numbers || []).map((value, index) => Math.abs(block.numbers[index][set] - value) / Math.max(1, value))
+    const same = alone.flatMap((numbers, set) => {
+      return (numbers || []).map((value, index) => isSame(block.numbers[index][set], value))
     })
-    expect(Math.max(...apart)).toBeLessThan(1e-9)
+    expect(same.filter((one) => !one)).toEqual([])
   })
 
   it('leaves no trace of the set before', () => {
@@ -139,7 +156,9 @@ describe('the short way', () => {
   })
 
   it('says why it does not serve a drive that is a pull, and sizes that follow no straight line', () => {
-    expect(holdFingers(read(text('kestrel')))).toMatchObject({ why: 'the drive is not a turn against the mount' })
+    expect(holdFingers(pulled)).toMatchObject({ why: 'the drive pulls at a point of a part' })
+    const round = text('kestrel').replace('"hole": "axle" },', '"pad": "lever" },')
+    expect(holdFingers(read(round))).toMatchObject({ why: 'the roller of its cable turns about no pin in the mount' })
     const bent = text('heron').replace('"x": "-2.27 mm"', '"x": "-2.27 mm * (topLinkLength / baseLinkLength) / 0.582003"')
     expect(holdFingers(read(bent))).toMatchObject({ why: expect.stringContaining('pin topFar does not follow') })
   })
@@ -175,10 +194,26 @@ describe('the spread of closed postures', () => {
     expect(found.window).toMatchObject({ slipping: { value: 0 }, inside: { value: 1 } })
   })
 
-  it('tells why where the short way does not serve', () => {
+  it('of heron-jams: every set closes inside its jam, where its reserve is no number, and many never slip', () => {
+    const jams = read(text('heron-jams'))
+    const found = finished(byOne(closedSpread(jams, { seed: 1, samples: 256 }), shareMaker(jams)))
+    if ('why' in found) throw new Error(found.why)
+    expect([found.untold, found.reserve, found.jammed.value, found.plainly_count]).toEqual([['reserve'], undefined, 1, 0])
+    // SOURCE other-method (60 sets of another seed followed from open to closed: 36 of them slip)
+    expect(found.window?.never.value).toBeCloseTo(0.4, 0.5)
+  })
+
+  it('of kestrel: past dead centre, with a return of its own and no jam to be told', () => {
     const kestrel = read(text('kestrel'))
-    expect(finished(byOne(closedSpread(kestrel, { seed: 1, samples: 16 }), shareMaker(kestrel)))).toMatchObject({
-      why: 'the drive is not a turn against the mount',
-    })
+    const found = finished(byOne(closedSpread(kestrel, { seed: 1, samples: 256 }), shareMaker(kestrel)))
+    if ('why' in found) throw new Error(found.why)
+    expect([found.untold, found.window, found.jammed.value, found.plainly_count]).toEqual([['window'], undefined, 0, 0])
+    // SOURCE hand (the document has its floor 6° past dead centre)
+    expect((found.toggles[0].margin.quantiles[4] * 180) / Math.PI).toBeCloseTo(-6, 1)
+  })
+
+  it('tells why where the short way does not serve', () => {
+    const found = finished(byOne(closedSpread(pulled, { seed: 1, samples: 16 }), shareMaker(pulled)))
+    expect(found).toMatchObject({ why: 'the drive pulls at a point of a part' })
   })
 })

@@ -12,12 +12,13 @@ import type { Column } from './columns.ts'
 import { flatRoom } from './flat-room.ts'
 import { solveAlone } from './hold-alone.ts'
 import { beginOf, holdGuess, holdGuesser } from './hold-guess.ts'
-import { besideMargins, type HoldBegin, holdRoom } from './hold-room.ts'
+import { besideMargins, type HoldBegin, holdRoom, type RootGuess } from './hold-room.ts'
 import { holdTogether } from './hold-together.ts'
 import { type StandingHold, standingHold } from './standing-hold.ts'
 import type { NotStraight } from './straight-numbers.ts'
+import type { Untold } from './untold.ts'
 
-/** Of one set: a closed margin a toggle (rad), return reserve (N·mm a pin), jam angle and slip angle (rad); NaN for what the design has not. */
+/** Of one set: a closed margin a toggle (rad), return reserve (N·mm a pin), jam angle and slip angle (rad), the last without end where it never slips; NaN for what the design has not. */
 export type HoldNumbers = Float64Array
 
 /** Sets that are solved in step: their columns together stay in the near memory of a processor, and a table is looked up once for all. */
@@ -36,6 +37,8 @@ export interface HoldBlock {
 /** Fingers of one design. */
 export interface HoldFingers {
   readonly numbers_count: number
+  /** Numbers that are NaN in every set. */
+  readonly untold: readonly Untold[]
   readonly solveBlock: (block: HoldBlock) => void
   /**
    * @param values one a source
@@ -47,6 +50,8 @@ export interface HoldFingers {
 
 /** Largest difference from the long way as drawn, of numbers about 1. */
 const agrees = 1e-9
+
+const noGuess: RootGuess = { margin_rad: Number.NaN, slope: Number.NaN, bend_ratio: Number.NaN }
 
 /** @returns the fingers of a design; or why the short way does not serve */
 export function holdFingers(variation: Variation): HoldFingers | NotStraight {
@@ -64,11 +69,13 @@ export function holdFingers(variation: Variation): HoldFingers | NotStraight {
     write(values)
     if (!solveAlone(standing, standing.begin(), out)) return undefined
     const { place, ways } = standing
-    return { turn_rad: place.turn_rad, jam: { ...ways.jam.guess }, slip: { ...ways.slip.guess } }
+    // A set that never slips has no slip to guess from.
+    const slip = Number.isFinite(out[numbers_count - 1]) ? { ...ways.slip.guess } : noGuess
+    return { turn_rad: place.turn_rad, jam: { ...ways.jam.guess }, slip }
   }
   if (!solveFromDrawn(variation.sources.map(({ nominal }) => nominal)))
     return { why: 'the closed posture as drawn is not found in the short way' }
-  if (out.some((value, index) => Math.abs(value - drawn[index]) > agrees * Math.max(1, Math.abs(drawn[index]))))
+  if (out.some((value, index) => !isSame(value, drawn[index])))
     return { why: 'as drawn, the short way and the long way do not agree' }
   const guess = holdGuesser(variation, solveFromDrawn)
   const begin = holdGuess(1)
@@ -77,7 +84,11 @@ export function holdFingers(variation: Variation): HoldFingers | NotStraight {
     guess(alone, begin)
     return solveAlone(standing, beginOf(begin), numbers)
   }
-  return { numbers_count, solve, solveBlock: blockSolver(standing, { guess, solve }) }
+  return { numbers_count, untold: standing.untold, solve, solveBlock: blockSolver(standing, { guess, solve }) }
+}
+
+function isSame(value: number, drawn: number): boolean {
+  return Object.is(value, drawn) || Math.abs(value - drawn) <= agrees * Math.max(1, Math.abs(drawn))
 }
 
 /** Solves blocks in step; a set that does not come along alone. */

@@ -3,8 +3,8 @@ import { type Column, columns } from './columns.ts'
 import type { HoldBegin, RootGuess } from './hold-room.ts'
 import { type Slope, straightWriter } from './straight-writer.ts'
 
-/** How far towards its drawn limit a source is moved for its slope: where the sets mostly are. */
-const half = 0.5
+/** How far towards its drawn limit a source is moved for its slope: where the sets mostly are, and less far where that set is not found from the one as drawn. */
+const shares = [1 / 2, 1 / 8]
 
 /** Where the sets of a block about close, jam and slip. */
 export interface HoldGuess {
@@ -45,11 +45,15 @@ export function holdGuesser(
   const drawn = numbersOf(solved(nominal))
   const slopes = Array.from(drawn, (): Slope[] => [])
   const slopesTowards = (source: number, end: number): readonly number[] => {
-    const values = nominal.slice()
-    const step = half * (end - nominal[source])
-    values[source] += step
-    const found = step === 0 ? [] : numbersOf(solved(values))
-    return Array.from(drawn, (value, index) => (Number.isFinite(found[index] - value) ? (found[index] - value) / step : 0))
+    const numbersAt = (step: number): Float64Array =>
+      step === 0 ? new Float64Array(0) : numbersOf(solved(nominal.map((value, at) => (at === source ? value + step : value))))
+    const steps = shares.map((share) => share * (end - nominal[source]))
+    for (const step of steps) {
+      const found = numbersAt(step)
+      if (found.length > 0)
+        return Array.from(drawn, (value, index) => (Number.isFinite(found[index] - value) ? (found[index] - value) / step : 0))
+    }
+    return Array.from(drawn, () => 0)
   }
   for (const [source, { least, most }] of sources.entries()) {
     const [down, up] = [slopesTowards(source, least), slopesTowards(source, most)]

@@ -20,6 +20,8 @@ export interface FollowedFinger {
   /** Where it jams from rest, and where the first load with a keeper slips; absent where it does neither. */
   readonly jam?: PathNode
   readonly slip?: PathNode
+  /** Whether the keeper needs no more than it is allowed anywhere out from the jam. */
+  readonly neverSlips: boolean
 }
 
 /** A design by the road of `evaluate`: put together, followed from open to closed and beyond. @returns undefined where it does not come to a stop */
@@ -38,18 +40,19 @@ export function followedFinger(design: Design): FollowedFinger | undefined {
     ...{ path, closed: nodes[nodes.length - 1], reserve: reserves[reserves.length - 1]?.fromRest ?? Number.NaN },
     ...(jam.kind === 'at' && { jam: jam.node }),
     ...(slip?.kind === 'at' && { slip: slip.node }),
+    neverSlips: slip?.kind === 'never',
   }
 }
 
-/** Hold numbers of a design that was followed: margins of its toggles, reserve, jam, slip; NaN for what there is not. */
-export function holdNumbersOf({ path, closed, reserve, jam, slip }: FollowedFinger, out: Float64Array): void {
+/** Hold numbers of a design that was followed: margins of its toggles, reserve, jam, slip; NaN for what there is not, and a slip without end where it never does. */
+export function holdNumbersOf({ path, closed, reserve, jam, slip, neverSlips }: FollowedFinger, out: Float64Array): void {
   const { toggles } = path
   const marginAt = (index: number, node: PathNode | undefined): number =>
     node && index < toggles.length ? toggleMargin(toggles[index], node.posture) : Number.NaN
   for (let index = 0; index < toggles.length; index++) out[index] = marginAt(index, closed)
   out[toggles.length] = reserve
   out[toggles.length + 1] = marginAt(0, jam)
-  out[toggles.length + 2] = marginAt(0, slip)
+  out[toggles.length + 2] = neverSlips ? Number.POSITIVE_INFINITY : marginAt(0, slip)
 }
 
 /** The hold numbers of a set, read in full and followed; NaN for what it has not. */

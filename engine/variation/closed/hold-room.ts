@@ -6,12 +6,15 @@ import { numbersOfJoint, ofJoint } from './flat-numbers.ts'
 import { bendFlat, placeFlat, takeArms, turnLeadsAlike } from './flat-posture.ts'
 import type { FlatRoom } from './flat-room.ts'
 import { type FlatState, type RestRoom, restRoom } from './rest-room.ts'
+import { takeDrive } from './take-drive.ts'
 
 /** Numbers that a set has beside the margins of its toggles: reserve, jam, slip. */
 export const besideMargins = 3
 
 /** A toggle as it is watched: the margin is side × bend + offset; the parts of A-B and of B-C. */
 export interface FlatToggle {
+  /** +1 where the finger closes short of its dead centre, −1 where it closes past it. */
+  readonly closes: 1 | -1
   readonly side: 1 | -1
   readonly offset_rad: number
   readonly first: number
@@ -106,6 +109,7 @@ export function somewhere(): Place {
 export function takeSets({ room, atRest, moving }: HoldRoom, isFit: Uint8Array): void {
   const { finger, numbers } = room
   takeArms(room)
+  takeDrive(room)
   isFit.fill(1)
   for (let at = finger.rooms.from; at < finger.rooms.to; at++)
     for (let set = 0; set < isFit.length; set++) if (!(numbers[at][set] > 0)) isFit[set] = 0

@@ -17,9 +17,12 @@ import type { FlatState } from './rest-room.ts'
 
 /** States of friction as drawn. A root that the design has not is absent. */
 export interface HoldStates {
-  readonly closed: FlatState
+  /** Where it closes; absent where that is inside its jam. */
+  readonly closed?: FlatState
   readonly jam?: SteepRoot
-  readonly slip?: SteepRoot & { readonly atJam: FlatState }
+  readonly slip?: SteepRoot
+  /** Of the kept load at the jam; absent where nothing is kept. */
+  readonly keptAtJam?: FlatState
 }
 
 /** A root as drawn: how steep the value is over the margin there, how the way there bends, and the state of friction. */
@@ -27,25 +30,36 @@ interface SteepRoot extends Omit<RootGuess, 'margin_rad'> {
   readonly state: FlatState
 }
 
-/** Steps in which friction is raised from nothing, and in which the lead is turned from one place to another. */
+/** Steps in which friction is raised from nothing. */
 const steps_count = 16
 
-/** @param turn of the lead at a node. @returns undefined where no state is found on the way */
+/**
+ * Friction is raised at each place by itself: on the jam and everywhere outside of it there is one state for every corner
+ * (docs/theory/rest-states.md), and it grows from the one without friction. Inside the jam there is none to be raised.
+ *
+ * @param turn of the lead at a node. @returns undefined where no state is found
+ */
 export function holdStates(
   hold: HoldRoom,
   { closed, jam, slip }: FollowedFinger,
   turn: (node: PathNode) => number,
 ): HoldStates | undefined {
-  const reserve = raised(hold, turn(closed), reserveValue)
-  if (!reserve) return undefined
-  if (!jam) return { closed: reserve }
-  const jammed = rootAt(hold, reserve, { from: turn(closed), to: turn(jam), value: reserveValue })
+  const isOutside = !jam || marginAt(hold, turn(jam)) < marginAt(hold, turn(closed))
+  const reserve = isOutside ? raised(hold, turn(closed), reserveValue) : undefined
+  if (isOutside && !reserve) return undefined
+  const outside = reserve && { closed: reserve }
+  if (!jam) return { ...outside }
+  const jammed = rootAt(hold, { from: turn(closed), to: turn(jam), value: reserveValue })
   if (!jammed) return undefined
-  if (!slip) return { closed: reserve, jam: jammed }
-  const kept = raised(hold, turn(closed), excessValue)
-  const slipped = kept && rootAt(hold, kept, { from: turn(closed), to: turn(slip), value: excessValue })
-  const atJam = kept && rootAt(hold, kept, { from: turn(closed), to: turn(jam), value: excessValue })
-  return slipped && atJam && { closed: reserve, jam: jammed, slip: { ...slipped, atJam: atJam.state } }
+  if (!hold.room.finger.kept) return { ...outside, jam: jammed }
+  const keptAtJam = raised(hold, turn(jam), excessValue)
+  const slipped = slip && rootAt(hold, { from: turn(closed), to: turn(slip), value: excessValue })
+  if (!keptAtJam || (slip && !slipped)) return undefined
+  return { ...outside, jam: jammed, keptAtJam, ...(slipped && { slip: slipped }) }
+}
+
+function marginAt(hold: HoldRoom, turn_rad: number): number {
+  return placeAt(hold, turn_rad).margin_rad
 }
 
 /** The state at a place, with friction raised from nothing. */
@@ -85,28 +99,23 @@ function stateNow({ rest: { sides, directions } }: HoldRoom): FlatState {
 /** Part of the way by which the slope of a value is taken: so near that no pin turns round in between. */
 const slope_ratio = 1e-4
 
-/** Goes from one place to another with a state, and takes the slope of the value over the margin there. */
+/** A root from where the finger is closed, and the slope of the value over the margin there. */
 function rootAt(
   hold: HoldRoom,
-  begin: FlatState,
   { from, to, value: asked }: { readonly from: number; readonly to: number; readonly value: HoldValue },
 ): SteepRoot | undefined {
   const closed = placeAt(hold, from)
-  let state = begin
-  const at = (turn_rad: number): { readonly value: number; readonly place: Place } => {
-    const value = valueAt(hold, turn_rad, state, asked)
-    state = stateNow(hold)
-    return { value, place: placeAt(hold, turn_rad) }
-  }
-  for (let step = 1; step < steps_count; step++) at(from + ((to - from) * step) / steps_count)
-  const end = at(to)
+  const state = raised(hold, to, asked)
+  if (!state) return undefined
+  const value = valueAt(hold, to, state, asked)
+  const { margin_rad } = placeAt(hold, to)
   const beside = to - slope_ratio * (to - from)
   standAt(hold, beside)
   beginFrom(hold, state)
   // On the sides of the root itself: in the worst state the value has a kink where pins change sides.
   const onSides = valueOnSides(hold, asked)
-  const slope = (end.value - onSides) / (end.place.margin_rad - placeAt(hold, beside).margin_rad)
-  const bend_ratio = (to - from) / straightWay(closed, end.place.margin_rad)
+  const slope = (value - onSides) / (margin_rad - marginAt(hold, beside))
+  const bend_ratio = (to - from) / straightWay(closed, margin_rad)
   return Number.isFinite(slope) ? { slope, state, bend_ratio } : undefined
 }
 

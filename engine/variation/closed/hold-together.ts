@@ -14,6 +14,7 @@ import { gapFlat } from './flat-stop.ts'
 import type { HoldGuess } from './hold-guess.ts'
 import { beginFrom, type HoldRoom, marginsFlat, readPlaces, takeSets } from './hold-room.ts'
 import { excessValue, reserveValue } from './hold-values.ts'
+import type { FlatState } from './rest-room.ts'
 import { closedHere, rootsTogether, rootsWay } from './roots-together.ts'
 import type { StandingHold } from './standing-hold.ts'
 import { askSettled, settledValues } from './values-together.ts'
@@ -26,26 +27,27 @@ const closedRounds = 2
 
 /** @param hold of as many sets as a block has */
 export function holdTogether(standing: StandingHold, hold: HoldRoom): HoldTogether {
-  const { closed, jam, slip } = standing.states
+  const { closed, jam, slip, keptAtJam } = standing.states
   const way = rootsWay(hold.room.sets_count)
   return (guess, out, isSolved) => {
     const [reserves, jams, slips] = out.slice(hold.toggles.length)
     takeSets(hold, isSolved)
     contactsTogether(hold, guess.turn, isSolved)
-    askClosed(hold, { out, closed_rad: standing.closed_rad }, isSolved)
+    askClosed(hold, out, isSolved)
     moveFlat(hold.room, hold.room.centres)
     readPlaces(hold)
     closedHere(way, hold)
-    beginFrom(hold, closed)
-    settledValues(hold, reserveValue, closedRounds)
-    reserves.set(hold.found)
-    askSettled(hold, reserveValue, isSolved)
+    reserves.fill(Number.NaN)
+    if (closed) reservesHere(hold, closed, isSolved)
+    if (closed) reserves.set(hold.found)
     jams.fill(Number.NaN)
     slips.fill(Number.NaN)
     if (!jam) return
     rootsTogether(hold, { way, value: reserveValue, guess: guess.jam, state: jam.state }, isSolved)
     jams.set(way.aimed)
     askAbove(jams, 0, isSolved)
+    // Where there is a keeper and as drawn no slip, each set is asked by itself whether it has none.
+    if (keptAtJam && !slip) isSolved.fill(0)
     if (!slip) return
     rootsTogether(hold, { way, value: excessValue, guess: guess.slip, state: slip.state }, isSolved)
     slips.set(way.aimed)
@@ -53,17 +55,19 @@ export function holdTogether(standing: StandingHold, hold: HoldRoom): HoldTogeth
   }
 }
 
-interface ClosedAsked {
-  readonly out: readonly Column[]
-  /** End of the drive's range, rad. */
-  readonly closed_rad: number
+/** Works out what is left of the return where the sets are closed, into `found`. */
+function reservesHere(hold: HoldRoom, closed: FlatState, isSolved: Uint8Array): void {
+  beginFrom(hold, closed)
+  settledValues(hold, reserveValue, closedRounds)
+  askSettled(hold, reserveValue, isSolved)
 }
 
-/** Reads the closed margins; asks whether the sets come to their stop before anything else, and short of dead centre. */
-function askClosed(hold: HoldRoom, { out, closed_rad }: ClosedAsked, isSolved: Uint8Array): void {
+/** Reads the closed margins; asks whether the sets come to their stop before anything else, on the side of dead centre as drawn. */
+function askClosed(hold: HoldRoom, out: readonly Column[], isSolved: Uint8Array): void {
   const { room, toggles } = hold
-  const { stops } = room.finger
-  for (let set = 0; set < isSolved.length; set++) if (!(-room.turn[set] <= closed_rad)) isSolved[set] = 0
+  const { turn, lastTurn } = room
+  const { stops, lead } = room.finger
+  for (let set = 0; set < isSolved.length; set++) if (!(lead.opens * (turn[set] - lastTurn[set]) >= 0)) isSolved[set] = 0
   for (let stop = 0; stop < stops.length; stop++) {
     if (stop === hold.stop) continue
     gapFlat(room, stops[stop])
@@ -71,7 +75,7 @@ function askClosed(hold: HoldRoom, { out, closed_rad }: ClosedAsked, isSolved: U
   }
   for (let toggle = 0; toggle < toggles.length; toggle++) {
     marginsFlat(hold, toggle, out[toggle])
-    askAbove(out[toggle], 0, isSolved)
+    askOnSide(out[toggle], toggles[toggle].closes, isSolved)
   }
 }
 
@@ -81,6 +85,10 @@ const clearly_ratio = 1.1
 /** Asks whether sets slip clearly above where they jam. */
 function askClear(slips: Column, jams: Column, isSolved: Uint8Array): void {
   for (let set = 0; set < isSolved.length; set++) if (!(slips[set] > clearly_ratio * jams[set])) isSolved[set] = 0
+}
+
+function askOnSide(margins: Column, closes: 1 | -1, isSolved: Uint8Array): void {
+  for (let set = 0; set < isSolved.length; set++) if (!(closes * margins[set] > 0)) isSolved[set] = 0
 }
 
 function askAbove(values: Column, bound: number, isSolved: Uint8Array): void {

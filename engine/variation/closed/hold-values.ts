@@ -40,7 +40,8 @@ export const excessValue: HoldValue = {
 
 /** Puts every pin against the opening motion that stands in the room; those that hardly turn stay on their side and may turn over. */
 function standAgainstOpening({ finger, motion }: FlatRoom, { sides, either, fastest }: RestRoom): void {
-  const lead = motion[finger.lead.part].turn
+  const { part, opens } = finger.lead
+  const lead = motion[part].turn
   fastest.fill(0)
   for (let joint = 0; joint < sides.length; joint++) {
     const [a, b] = [motion[finger.a[joint]].turn, motion[finger.b[joint]].turn]
@@ -52,7 +53,7 @@ function standAgainstOpening({ finger, motion }: FlatRoom, { sides, either, fast
   for (let joint = 0; joint < sides.length; joint++) {
     const [a, b] = [motion[finger.a[joint]].turn, motion[finger.b[joint]].turn]
     for (let set = 0; set < fastest.length; set++) {
-      const turn = lead[set] < 0 ? a[set] - b[set] : b[set] - a[set]
+      const turn = opens * lead[set] < 0 ? a[set] - b[set] : b[set] - a[set]
       const isSlow = Math.abs(turn) < limits.slowTurn_ratio * fastest[set]
       either[joint][set] = isSlow ? 1 : 0
       if (!isSlow) sides[joint][set] = turn < 0 ? -1 : 1

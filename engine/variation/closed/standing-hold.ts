@@ -23,6 +23,7 @@ import {
 import { type HoldStates, holdStates } from './hold-states.ts'
 import { excessValue, reserveValue } from './hold-values.ts'
 import { type NotStraight, type StraightNumbers, straightNumbers } from './straight-numbers.ts'
+import { leaveOut, type Untold, untoldOf } from './untold.ts'
 
 /** A design that sets are solved from. */
 export interface StandingHold {
@@ -32,13 +33,18 @@ export interface StandingHold {
   readonly drawn: Float64Array
   /** Where the design as drawn closes, jams and slips; a fresh one, for a set to begin from. */
   readonly begin: () => HoldBegin
-  /** End of the drive's range, rad. */
-  readonly closed_rad: number
   readonly states: HoldStates
+  /** Numbers that are left out of every set. */
+  readonly untold: readonly Untold[]
+  /** Whether the travel as drawn begins where the drive does. */
+  readonly opensAsDriven: boolean
   /** Where the set closes, and the ways from there to where it jams and slips. */
   readonly place: Place
   readonly ways: { readonly jam: WayToRoot; readonly slip: WayToRoot }
 }
+
+/** Turns nearer than this are the same but for rounding, rad. */
+const same_rad = 1e-9
 
 /** @returns why not, where the short way does not serve */
 export function standingHold(variation: Variation): StandingHold | NotStraight {
@@ -48,7 +54,8 @@ export function standingHold(variation: Variation): StandingHold | NotStraight {
   if ('why' in finger) return finger
   const followed = followedFinger(base)
   if (followed?.path.end.by !== 'stop') return { why: 'the travel does not end at a stop' }
-  if (!(followed.closed.tangent[leadColumn(finger) - 3] < 0)) return { why: 'the drive turns back before the stop' }
+  if (!(finger.lead.opens * followed.closed.tangent[leadColumn(finger) - 3] < 0))
+    return { why: 'the drive turns back before the stop' }
   const lines = straightNumbers(variation, finger.numbers)
   if ('why' in lines) return lines
   const room = flatRoom({ finger, drawn: lines.drawn, ...sidesOf(finger, followed), sets_count: 1 })
@@ -61,19 +68,27 @@ export function standingHold(variation: Variation): StandingHold | NotStraight {
   const isFit = new Uint8Array(1)
   takeSets(hold, isFit)
   if (isFit[0] === 0) return { why: 'a pin is not thinner than its hole' }
+  const states = holdStates(hold, followed, turn)
+  if (!states) return { why: 'no state of friction is found where it closes, jams or slips' }
+  if (states.jam && hold.toggles[0].closes < 0) return { why: 'it jams on its way past dead centre' }
+  const untold = untoldOf(states)
   const drawn = new Float64Array(hold.toggles.length + besideMargins)
   holdNumbersOf(followed, drawn)
-  const states = holdStates(hold, followed, turn)
-  if (!states) return { why: 'no state of friction is found on the way to where it jams or slips' }
-  const [jam_rad, slip_rad] = [drawn[hold.toggles.length + 1], drawn[hold.toggles.length + 2]]
-  const begin = (): HoldBegin => ({
-    turn_rad: turn(followed.closed),
-    jam: { margin_rad: jam_rad, slope: states.jam?.slope ?? Number.NaN, bend_ratio: states.jam?.bend_ratio ?? 1 },
-    slip: { margin_rad: slip_rad, slope: states.slip?.slope ?? Number.NaN, bend_ratio: states.slip?.bend_ratio ?? 1 },
-  })
+  leaveOut(untold, drawn)
+  const opensAsDriven = Math.abs(turn(followed.path.nodes[0]) - room.firstTurn[0]) < same_rad
   return {
-    ...{ hold, lines, drawn, states, begin, closed_rad: base.drive.travel.closed },
+    ...{ hold, lines, drawn, states, untold, opensAsDriven },
+    begin: () => beginAt(turn(followed.closed), drawn, states),
     ...{ place: somewhere(), ways: { jam: wayTo(reserveValue), slip: wayTo(excessValue) } },
+  }
+}
+
+function beginAt(turn_rad: number, drawn: Float64Array, { jam, slip }: HoldStates): HoldBegin {
+  const [jam_rad, slip_rad] = drawn.slice(-2)
+  return {
+    turn_rad,
+    jam: { margin_rad: jam_rad, slope: jam?.slope ?? Number.NaN, bend_ratio: jam?.bend_ratio ?? 1 },
+    slip: { margin_rad: slip_rad, slope: slip?.slope ?? Number.NaN, bend_ratio: slip?.bend_ratio ?? 1 },
   }
 }
 
@@ -99,12 +114,13 @@ function sidesOf({ dyads }: FlatFinger, { path: { mechanism }, closed }: Followe
 
 function togglesOf(room: FlatRoom, { path, closed }: FollowedFinger): readonly FlatToggle[] {
   const drawn = new Float64Array(path.toggles.length + besideMargins)
-  holdNumbersOf({ path, closed, reserve: 0 }, drawn)
+  holdNumbersOf({ path, closed, reserve: 0, neverSlips: false }, drawn)
   const bend = new Float64Array(1)
   return path.toggles.map(({ side, angle }, index): FlatToggle => {
     bendFlat(room, room.finger.toggles[index], bend)
     const offset_rad = drawn[index] - side * bend[0]
     // By half turns: what is left is rounding.
-    return { side, offset_rad: Math.PI * Math.round(offset_rad / Math.PI), first: angle.first, second: angle.second }
+    const { first, second } = angle
+    return { closes: drawn[index] < 0 ? -1 : 1, side, offset_rad: Math.PI * Math.round(offset_rad / Math.PI), first, second }
   })
 }
