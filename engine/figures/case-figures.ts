@@ -5,7 +5,7 @@ import { effortToHold, portRow } from '../forces/effort.ts'
 import { standingLoad } from '../forces/force-bench.ts'
 import { type FramePair, powerIn } from '../forces/force-frame.ts'
 import type { Carrier } from '../forces/holding.ts'
-import { effortToOpen, openingPort } from '../forces/letting-go.ts'
+import { effortToOpen, type LettingGo, openingPort } from '../forces/letting-go.ts'
 import { addLoadCase } from '../forces/loads.ts'
 import { findSlip, type Slip } from '../forces/slip.ts'
 import { framesNear, type Loaded, statedStiffness, underLoad } from '../forces/states.ts'
@@ -47,9 +47,11 @@ const IN_PLANE = [
   'effortToHold',
   'effortFrictionless',
   'holdsByItself',
+  'holdReserve',
   'sustainingLoad',
   'keeperRatio',
   'letGoUnderLoadEffort',
+  'letGoUnderLoadReserve',
 ]
 const MORE_IN_PLANE = [
   'slipAngle',
@@ -94,7 +96,7 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   if (asks('elasticMarginChange')) at('elasticMarginChange', elasticChange(survey, loaded))
   const frames = loaded && framesNear(survey.closed, loaded.posture)
   if (loadCase.keeper && asks('sustainingLoad', 'keeperRatio')) addKeeper(at, survey, loadCase, frames)
-  if (asks('letGoUnderLoadEffort', 'releaseEffort')) addLetGoUnderLoad(at, survey, loadCase, frames)
+  if (asks('letGoUnderLoadEffort', 'letGoUnderLoadReserve', 'releaseEffort')) addLetGoUnderLoad(at, survey, loadCase, frames)
   const asksStop =
     asks('stopForceLeast', 'stopForceMost') ||
     sheet.asksUnder('strength.stop.') ||
@@ -145,6 +147,8 @@ function addHolding(at: Add, loaded: Loaded | undefined, letsGo: () => boolean |
     value: loaded?.state.byItself,
     steps: byFriction ? [line('lets go once the load is gone', after(), 'words')] : [],
   })
+  const noStop = loaded && 'what pushes it closed rests on no stop'
+  at('holdReserve', { value: loaded?.state.reserve_Nmm, ...(noStop && { why: noStop }) })
   at('heldBy', { value: loaded && WITH_WORDS[loaded.state.carriedBy] })
   for (const carrier of Object.keys(WITH_WORDS) as Carrier[]) at(`share.${carrier}`, { value: shares?.[carrier] })
 }
@@ -211,20 +215,33 @@ function addSlip(at: Add, survey: Survey, loadCase: LoadCase, { jam }: ReturnFou
 
 /** Letting go with the load still on: at the drive, and at the release port where the design has one. */
 function addLetGoUnderLoad(at: Add, survey: Survey, loadCase: LoadCase, frames: FramePair | undefined): void {
-  const ports: (readonly [string, Port])[] = [['letGoUnderLoadEffort', { kind: 'drive' }]]
-  if (survey.design.release) ports.push(['releaseEffort', survey.design.release.port])
-  for (const [tail, port] of ports) at(tail, frames ? openingEntry(survey, loadCase, frames, port) : {})
+  const { release } = survey.design
+  const atDrive = frames && lettingGo(survey, loadCase, frames, { kind: 'drive' })
+  at('letGoUnderLoadEffort', atDrive ? openingEntry(atDrive) : {})
+  at('letGoUnderLoadReserve', { value: atDrive?.found.reserve_Nmm })
+  if (release) at('releaseEffort', frames ? openingEntry(lettingGo(survey, loadCase, frames, release.port)) : {})
 }
 
-function openingEntry(survey: Survey, loadCase: LoadCase, { opening }: FramePair, asked: Port): FigureEntry {
+interface PortOpening {
+  readonly found: LettingGo
+  readonly asked: Port
+  /** Whether the port can open the finger at all. */
+  readonly opens: boolean
+}
+
+function lettingGo(survey: Survey, loadCase: LoadCase, { opening }: FramePair, asked: Port): PortOpening {
   const { bench } = survey
   const load = standingLoad(bench, opening, 'letting go')
   addLoadCase(load, loadCase)
   const port = openingPort(bench, opening, asked)
   const found = effortToOpen(bench, opening, { port: port ?? new Float64Array(load.out.length), load: load.out })
+  return { found, asked, opens: port !== undefined }
+}
+
+function openingEntry({ found, asked, opens }: PortOpening): FigureEntry {
   if (found.kind !== 'jams') return { value: found.kind === 'effort' ? found.effort : undefined }
   const where = asked.kind === 'drive' ? 'the drive' : 'the release'
-  const why = port
+  const why = opens
     ? `it jams: ${where} opens it under this load from no worst rest, however hard`
     : 'it does not open by itself, and a cable or chain cannot push'
   return { why, beyond: 'above any' }

@@ -37,6 +37,14 @@ export const workingsOfLoadCases: readonly Method[] = [
   },
   {
     head: 'loadCase.',
+    tail: '.holdReserve',
+    method:
+      'Equal drag that could be taken from every pin before the closed finger no longer holds by itself; below zero, what it lacks. Friction at its least; where the load presses on the stop friction is left out. Clearances taken up under the load.',
+    formulas: ['-\\lambda_{drag}(\\mu_{least})'],
+    source: theory('forces.md'),
+  },
+  {
+    head: 'loadCase.',
     tail: '.heldBy',
     method: 'The largest share of virtual work in a small opening motion.',
     formulas: ['\\sum \\text{shares} = 1'],
@@ -70,6 +78,14 @@ export const workingsOfLoadCases: readonly Method[] = [
     method:
       'Drive effort in the opening sense that lets the finger go with the load still on, from the worst rest. Most friction at rest. 0 when it opens by itself.',
     formulas: ['\\lambda_{rest}(Q + E\\,p) = 0'],
+    source: theory('return.md'),
+  },
+  {
+    head: 'loadCase.',
+    tail: '.letGoUnderLoadReserve',
+    method:
+      'Drag that is left over at every pin when the finger opens by itself with the load still on, from the worst rest, the drive let go; at zero or below it has to be opened. Most friction at rest.',
+    formulas: ['\\lambda_{rest}(Q)'],
     source: theory('return.md'),
   },
   {

@@ -27,6 +27,14 @@ export const workingsOfMotion: readonly Method[] = [
     source: 'polygon overlap, docs/theory/motion.md',
   },
   {
+    head: 'motion.clearance',
+    tail: '',
+    method:
+      'Least distance between the outlines of two parts that share a slice across the width, at every posture of the travel; below zero the depth of their deepest overlap. Play at the pins is not taken off.',
+    formulas: [],
+    source: 'nearest corner and edge, docs/theory/motion.md',
+  },
+  {
     head: 'open.drive',
     tail: '',
     method: 'Drive coordinate at the open end of the travel.',

@@ -28,6 +28,11 @@ export type Carrier = 'stop' | 'toggle' | 'friction' | 'spring' | 'weight' | 'we
 export interface Holding {
   /** No effort at any port is needed: the stop or friction at its least carries the load. */
   readonly byItself: boolean
+  /**
+   * Equal drag that could be taken from every pin before it no longer holds by itself, N·mm a pin; below nothing what it lacks. What rests
+   * on the stop counts without friction. Absent where it pushes closed and no stop is there.
+   */
+  readonly reserve_Nmm?: number
   /** Every carrier's share; they sum to 1. All zero when nothing pushes at all. */
   readonly shares: Readonly<Record<Carrier, number>>
   readonly carriedBy: Carrier
@@ -60,9 +65,9 @@ export function holding(bench: ForceBench, frame: ForceFrame, asked: HoldingAske
     const balance = justBalanced(dragged, reserve)
     if (!balance) return undefined
     addFriction(shares, frame, balance, net)
-    return finished(shares, true, balance)
+    return finished({ shares, balance, reserve_Nmm: -reserve.amplitude }, true)
   }
-  return heldByPort(bench, frame, { acting, shares, rest: net, port: asked.port })
+  return heldByPort(bench, frame, { acting, shares, rest: net, port: asked.port, reserve_Nmm: -reserve.amplitude })
 }
 
 /** The declared drag of the pins alone is more than the load can overcome. */
@@ -70,7 +75,7 @@ function heldByDrag(dragged: Prepared, shares: Record<Carrier, number>, net: num
   const balance = balanceIn(dragged, withoutFriction)
   if (!balance) return undefined
   shares.friction += net
-  return finished(shares, true, balance)
+  return finished({ shares, balance, reserve_Nmm: -dragged.freeAmplitude }, true)
 }
 
 /** Springs, weight in the attitude that opens most, drag, and the load case. */
@@ -100,12 +105,21 @@ function heldFromClosing(
   const balance = prepared && balanceIn(prepared, withoutFriction)
   if (!balance) return undefined
   held.shares[held.stop ? 'stop' : 'wearer'] += held.rest
-  const found = finished(held.shares, held.stop !== undefined, balance)
+  const reserve_Nmm = held.stop && powerIn(frame, held.acting) / powerIn(frame, dragPort(frame))
+  const found = finished(
+    { shares: held.shares, balance, ...(reserve_Nmm !== undefined && { reserve_Nmm }) },
+    held.stop !== undefined,
+  )
   // Springs and weight that push open carry their part, but what the finger rests on is the stop.
   return held.stop && held.rest > 0 ? { ...found, carriedBy: 'stop' } : found
 }
 
-function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonly port: Port }): Holding | undefined {
+interface PortHeld extends Held {
+  readonly port: Port
+  readonly reserve_Nmm: number
+}
+
+function heldByPort(bench: ForceBench, frame: ForceFrame, held: PortHeld): Holding | undefined {
   const keeper = portRow(bench, frame, held.port)
   // A keeper that does not push closed here keeps nothing: then the wearer has to hold.
   const port = powerIn(frame, keeper) < 0 ? held.port : ({ kind: 'drive' } as const)
@@ -118,7 +132,7 @@ function heldByPort(bench: ForceBench, frame: ForceFrame, held: Held & { readonl
   const dissipated = Math.min(held.rest, Math.max(0, dissipation(frame, balance)))
   addFriction(held.shares, frame, balance, dissipated)
   held.shares[port.kind === 'drive' ? 'wearer' : 'keeper'] += held.rest - dissipated
-  return finished(held.shares, false, balance)
+  return finished({ shares: held.shares, balance, reserve_Nmm: held.reserve_Nmm }, false)
 }
 
 interface Powers {
@@ -170,11 +184,11 @@ function addFriction(shares: Record<Carrier, number>, frame: ForceFrame, state: 
 }
 
 /** Shares of the whole that is carried. */
-function finished(parts: Record<Carrier, number>, byItself: boolean, balance: Balance): Holding {
+function finished({ shares: parts, ...found }: Omit<Holding, 'byItself' | 'carriedBy'>, byItself: boolean): Holding {
   const names = Object.keys(parts) as Carrier[]
   const total = names.reduce((sum, name) => sum + parts[name], 0)
   const shares = noShares()
   if (total > 0) for (const name of names) shares[name] = parts[name] / total
   const carriedBy = names.reduce((most, name) => (shares[name] > shares[most] ? name : most))
-  return { byItself, shares, carriedBy, balance }
+  return { ...found, byItself, shares, carriedBy }
 }

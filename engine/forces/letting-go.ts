@@ -30,10 +30,13 @@ export function openingPort(bench: ForceBench, frame: ForceFrame, port: Port): F
 
 export type LettingGo =
   /** 0 when it opens by itself. */
-  { readonly kind: 'effort'; readonly effort: number } | { readonly kind: 'jams' } | { readonly kind: 'unknown' }
+  | { readonly kind: 'effort'; readonly effort: number; readonly reserve_Nmm: number }
+  | { readonly kind: 'jams'; readonly reserve_Nmm: number }
+  | { readonly kind: 'unknown'; readonly reserve_Nmm?: number }
 
 /**
  * @param frame with the motion opening
+ * @returns with the reserve without any effort: drag that is left at every pin from the worst rest, N·mm a pin
  * @param asked `port` the unit generalised force in the sense that opens; `load` all else that acts
  */
 export function effortToOpen(bench: ForceBench, frame: ForceFrame, asked: { port: Float64Array; load: Float64Array }): LettingGo {
@@ -45,15 +48,17 @@ export function effortToOpen(bench: ForceBench, frame: ForceFrame, asked: { port
   }
   const atNothing = reserveAt(0)
   if (atNothing === undefined) return { kind: 'unknown' }
-  if (atNothing > 0) return { kind: 'effort', effort: 0 }
+  if (atNothing > 0) return { kind: 'effort', effort: 0, reserve_Nmm: atNothing }
   const power = powerIn(frame, port)
   // Without friction too a port that does no opening work opens nothing.
-  if (!(power > 0)) return { kind: 'jams' }
+  if (!(power > 0)) return { kind: 'jams', reserve_Nmm: atNothing }
   const free = Math.max(-powerIn(frame, given), limits.effortLeast_ratio * largestOf(given)) / power
-  return firstOpening(reserveAt, atNothing, free)
+  return { ...firstOpening(reserveAt, atNothing, free), reserve_Nmm: atNothing }
 }
 
-function firstOpening(reserveAt: (effort: number) => number | undefined, atNothing: number, free: number): LettingGo {
+type Opening = { readonly kind: 'effort'; readonly effort: number } | { readonly kind: 'jams' | 'unknown' }
+
+function firstOpening(reserveAt: (effort: number) => number | undefined, atNothing: number, free: number): Opening {
   let low = 0
   let atLow = atNothing
   for (let step = 0; step < limits.effortSteps; step++) {

@@ -6,6 +6,7 @@ export const motionRows: readonly FigureRow[] = [
   ['motion.closes', 'yes or no', 'Closes'],
   ['motion.collides', 'yes or no', 'Parts run into each other'],
   ['motion.collisionDepth', 'mm', 'Deepest overlap of two parts'],
+  ['motion.clearance', 'mm', 'Least distance between parts'],
   ['open.drive', 'drive', 'Drive, open'],
   ['closed.drive', 'drive', 'Drive, closed'],
   ['open.joint.<pin>.flexion', 'rad', 'Flexion at <pin>, open'],
