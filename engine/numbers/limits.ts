@@ -255,4 +255,10 @@ export const limits = {
   rangeHalvings: 10,
   /** Samples of one run: at twenty figures each they fill 170 MB, and tell one in ten thousand to a few per cent. */
   spreadSamples: 1_000_000,
+  /** Rows of sets that surfaces speak of: drawn in some hundredths of a second, they tell one in a hundred to some hundredths of that. */
+  surfaceRows: 8192,
+  /** Sets judged for surfaces at the most: beyond it counting is as quick. */
+  surfaceJudged: 640,
+  /** A surface that goes through its sets to the last digit misses by this, in the number's unit. */
+  surfaceMissLeast: 1e-12,
 } as const

@@ -17,7 +17,8 @@ export function quantile(law: LineLaw, u: number): number {
   return quantileOf(law)(u)
 }
 
-function quantileOf(law: LineLaw): (u: number) => number {
+/** As `quantile`, for many shares of one law. */
+export function quantileOf(law: LineLaw): (u: number) => number {
   switch (law.kind) {
     case 'normal':
       return (u) => law.mean + law.deviation * normalQuantile(u)

@@ -5,6 +5,7 @@ import { type AskedEvaluation, askedFigures, evaluateAsked } from '../../evaluat
 import type { Figure, Finding, Verdict } from '../../figures/evaluation.ts'
 import { valuesOf } from '../sources/law.ts'
 import type { Source, Variation } from '../sources/source.ts'
+import { failureOf, setsOf } from './sets-of.ts'
 import type { JudgedSet, SetFailure, SpreadProblem, WatchedRequirement, WatchedWindow } from './spread-problem.ts'
 
 /**
@@ -18,21 +19,17 @@ export function designProblem(variation: Variation, of: Source['of'] = 'sets'): 
 
 function problemWith(variation: Variation, of: Source['of'], setBack_mm: number): SpreadProblem {
   const { design } = variation
-  const sources = variation.sources.filter((source) => source.of === of)
-  const places = variation.sources.flatMap((source, place) => (source.of === of ? [place] : []))
+  const { sources, setAt } = setsOf(variation, of)
   const ids = watchedIds(design)
   const asked = askedFigures(design, ids)
   const endsBy = evaluateAsked(design, asked).endsBy
-  const drawn = Float64Array.from(variation.sources, ({ nominal }) => nominal)
   const names = new Map(figureNames(design).map((name) => [name.id, name]))
   const window = windowOf(design, ids)
   const fillValues = valuesOf(sources)
   const judge = (values: ArrayLike<number>): JudgedSet => {
-    const all = drawn.slice()
-    for (let index = 0; index < places.length; index++) all[places[index]] = values[index]
-    const set = variation.setOf(all)
-    if (set.problems !== undefined || hasNegativeFriction(set.value)) return failed(design, ids.length, 'cannot be built')
-    const found = evaluateAsked(stopSetBack(set.value, setBack_mm), asked)
+    const set = setAt(values)
+    if (set === undefined) return failed(design, ids.length, 'cannot be built')
+    const found = evaluateAsked(stopSetBack(set, setBack_mm), asked)
     return judged(found, { ids, endsBy, requirements_count: design.requirements.length })
   }
   const movedStop = endsBy === 'stop' ? (by_mm: number) => problemWith(variation, of, setBack_mm + by_mm) : undefined
@@ -103,11 +100,6 @@ function judged({ figures, findings, endsBy }: AskedEvaluation, asked: Judging):
   return { values, failure, verdicts: findings.map((finding) => verdictIn(finding, failure)) }
 }
 
-function failureOf(endsBy: AskedEvaluation['endsBy'], drawn: AskedEvaluation['endsBy']): SetFailure | undefined {
-  if (endsBy === undefined) return 'cannot be assembled'
-  return drawn === 'stop' && endsBy !== 'stop' ? 'does not close' : undefined
-}
-
 /** What a set that fails can still meet: what is asked of its motion, where that could be worked out. */
 function verdictIn({ requirement, verdict, figure }: Finding, failure: SetFailure): Verdict {
   const [head] = requirement.figure.split('.')
@@ -117,10 +109,6 @@ function verdictIn({ requirement, verdict, figure }: Finding, failure: SetFailur
 
 function failed({ requirements }: Design, figures_count: number, failure: SetFailure): JudgedSet {
   return { values: new Float64Array(figures_count).fill(Number.NaN), verdicts: requirements.map(() => 'short'), failure }
-}
-
-function hasNegativeFriction({ frictionPairs }: Design): boolean {
-  return frictionPairs.some(({ moving, rest }) => moving.likely < 0 || rest.likely < 0)
 }
 
 function numberOf(figure: Figure | undefined): number {

@@ -1,0 +1,79 @@
+/** Rounds: sets in doubt are chosen, judged by somebody, and the surfaces made anew. */
+import type { ClearNumber } from './clear-numbers.ts'
+import { doubtfulSets, type Layer } from './doubtful-sets.ts'
+import { type Doubts, doubtsOf } from './doubts.ts'
+import type { DrawnSets } from './drawn-sets.ts'
+import { isMet, type JudgedSets } from './judged-sets.ts'
+import { estimateOf, type ShareEstimate, together } from './share-estimate.ts'
+import { refitted, type StandingNumber, saidOf } from './standing-number.ts'
+import type { NoSurface, NumberedSet } from './surface-problem.ts'
+import { clearShare, type SurfaceShare, shareFrom } from './surface-share.ts'
+
+/** What rounds begin from. */
+export interface RoundsAsked {
+  readonly drawn: DrawnSets
+  readonly judged: JudgedSets
+  readonly standing: readonly StandingNumber[]
+  readonly clear: readonly ClearNumber[]
+}
+
+/** Sets judged in one round: they come from one surface, and keep some workers busy. */
+const round_sets = 32
+
+/** Rounds of one problem. */
+export class DoubtRounds {
+  readonly #asked: RoundsAsked
+  readonly #chosen = new Set<number>()
+  readonly #estimates = new Map<number | 'all', ShareEstimate[]>()
+  #standing: readonly StandingNumber[]
+  #doubts: Doubts
+  #layers: readonly Layer[]
+
+  constructor(asked: RoundsAsked) {
+    this.#asked = asked
+    this.#standing = asked.standing
+    this.#doubts = this.#lookedOver()
+    this.#layers = doubtfulSets(this.#doubts, this.#chosen, round_sets)
+  }
+
+  get standing(): readonly StandingNumber[] {
+    return this.#standing
+  }
+
+  /** Values of the sets that are to be judged, set by set; none where no set is in doubt. */
+  get wanted(): readonly Float64Array[] {
+    return this.#layers.flatMap(({ chosen }) => chosen.map((set) => this.#asked.drawn.valuesOf(set)))
+  }
+
+  /** Takes the sets that were wanted. @returns why surfaces do not serve, where one of them says so */
+  take(sets: readonly NumberedSet[]): NoSurface | undefined {
+    const { judged, clear } = this.#asked
+    const refused = judged.take(this.wanted, sets) ?? judged.against(clear)
+    if (refused) return refused
+    const chosen = this.#layers.flatMap((layer) => layer.chosen)
+    const bySet = new Map(chosen.map((set, index) => [set, sets[index]]))
+    for (const set of chosen) this.#chosen.add(set)
+    const { all, single } = this.#doubts
+    for (const [of, chances] of [['all', all] as const, ...single]) {
+      const estimate = estimateOf({ chances, layers: this.#layers, isMet: (set) => isMet(bySet.get(set) as NumberedSet, of) })
+      this.#estimates.set(of, [...(this.#estimates.get(of) ?? []), estimate])
+    }
+    this.#standing = this.#standing.map((one) => refitted(one, judged.of(one.place)))
+    this.#doubts = this.#lookedOver()
+    this.#layers = doubtfulSets(this.#doubts, this.#chosen, round_sets)
+    return undefined
+  }
+
+  /** The share of sets that meet a requirement, by its place, or all. */
+  shareOf(of: number | 'all'): SurfaceShare {
+    const chances = of === 'all' ? this.#doubts.all : this.#doubts.single.get(of)
+    const { row_sets, rows_count } = this.#asked.drawn
+    if (!chances) return clearShare(rows_count)
+    const estimates = this.#estimates.get(of) ?? [estimateOf({ chances, layers: [], isMet: () => false })]
+    return shareFrom(together(estimates), { chances, row_sets })
+  }
+
+  #lookedOver(): Doubts {
+    return doubtsOf(this.#standing.map((one) => saidOf(one, this.#asked.drawn)))
+  }
+}

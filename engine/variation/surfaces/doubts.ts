@@ -1,0 +1,57 @@
+/**
+ * How sure surfaces are of each drawn set.
+ *
+ * A surface that misses by σ (root mean square) and says m for a set leaves the chance Φ(m/σ) that its number lies above nothing. Beyond four σ
+ * the set is taken as the surface says. A set is in doubt as far as the least sure of its numbers is.
+ */
+import { normalCdf } from '../../numbers/distributions/normal.ts'
+
+/** σ from nothing at which a surface is believed. */
+export const sure_misses = 4
+
+/** What a surface says of every drawn set. */
+export interface Said {
+  /** Place in the list of requirements. */
+  readonly requirement: number
+  readonly isWhole: boolean
+  readonly predicted: Float64Array
+  /** σ. */
+  readonly miss: number
+}
+
+/** Chances over the drawn sets. */
+export interface Doubts {
+  /** One a set: that it meets every requirement. */
+  readonly all: Float64Array
+  /** The same for each requirement that some surface speaks of. */
+  readonly single: ReadonlyMap<number, Float64Array>
+  /** One a set: distance of the least sure number from nothing, in σ. */
+  readonly distances: Float64Array
+}
+
+/** @param said at least one */
+export function doubtsOf(said: readonly Said[]): Doubts {
+  const sets_count = said[0].predicted.length
+  const all = new Float64Array(sets_count).fill(1)
+  const distances = new Float64Array(sets_count).fill(Number.POSITIVE_INFINITY)
+  const single = new Map<number, Float64Array>()
+  for (const { requirement, isWhole, predicted, miss } of said) {
+    const own = single.get(requirement) ?? new Float64Array(sets_count).fill(1)
+    single.set(requirement, own)
+    for (let set = 0; set < sets_count; set++) {
+      const far = predicted[set] / miss
+      const chance = chanceOf(far)
+      own[set] *= chance
+      all[set] *= chance
+      // Below nothing a number that is not the whole of its requirement says nothing.
+      const distance = isWhole || far > 0 ? Math.abs(far) : 0
+      if (distance < distances[set]) distances[set] = distance
+    }
+  }
+  return { all, single, distances }
+}
+
+function chanceOf(far: number): number {
+  if (far >= sure_misses) return 1
+  return far <= -sure_misses ? 0 : normalCdf(far)
+}

@@ -1,0 +1,85 @@
+/**
+ * Surfaces through judged sets, by weighted least squares: number ≈ Σ coefficient · term.
+ *
+ * How far a surface misses is told by sets that it has not seen: with h the leverage of a set, its miss in a fit without it is that of the fit
+ * with it over 1 − h (D. M. Allen 1974, from memory).
+ */
+import { factor, type Lu, makeLu, solve } from '../../numbers/lu.ts'
+import { fillTerms, type TermSum, type Terms, termsCount } from './terms.ts'
+
+/** Sets that surfaces go through. */
+export interface FitAsked {
+  readonly terms: Terms
+  /** Set by set, one a source, in deviations from its mean. */
+  readonly inputs: readonly ArrayLike<number>[]
+  /** One a set. */
+  readonly weights: Float64Array
+  /** Number by number, one a set. */
+  readonly columns: readonly Float64Array[]
+}
+
+/** A surface of one number. */
+export interface Surface extends TermSum {
+  /** One a set: its number less what a surface without that set says. */
+  readonly misses: Float64Array
+}
+
+/** Holds directions in which the sets do not differ, in shares of the sets: a source that does not vary, a square of a source with two values. */
+const held_ratio = 1e-9
+
+/** A leverage nearer to 1 than this belongs to a set that no other set speaks for. */
+const unspoken_ratio = 1e-6
+
+/** One surface a number. */
+export function fitSurfaces({ terms, inputs, weights, columns }: FitAsked): readonly Surface[] {
+  const rows = inputs.map((input) => rowOf(terms, input))
+  const lu = normalMatrix(rows, weights)
+  // What is held on its diagonal has a pivot in every column.
+  if (!factor(lu)) throw new Error('surfaces: a set has a source without a value')
+  const leverages = rows.map((row, set) => weights[set] * dot(row, solved(lu, row)))
+  return columns.map((values) => {
+    const right = new Float64Array(lu.size)
+    for (const [set, row] of rows.entries()) addScaled(right, row, weights[set] * values[set])
+    const coefficients = solved(lu, right)
+    const misses = Float64Array.from(
+      rows,
+      (row, set) => (values[set] - dot(row, coefficients)) / Math.max(unspoken_ratio, 1 - leverages[set]),
+    )
+    return { terms, coefficients, misses }
+  })
+}
+
+function rowOf(terms: Terms, input: ArrayLike<number>): Float64Array {
+  const row = new Float64Array(termsCount(terms))
+  fillTerms(terms, input, row)
+  return row
+}
+
+function normalMatrix(rows: readonly Float64Array[], weights: Float64Array): Lu {
+  const size = rows[0].length
+  const lu = makeLu(size)
+  const { factors } = lu
+  for (const [set, row] of rows.entries())
+    for (let i = 0; i < size; i++) {
+      const scaled = weights[set] * row[i]
+      for (let j = 0; j < size; j++) factors[i * size + j] += scaled * row[j]
+    }
+  for (let i = 0; i < size; i++) factors[i * size + i] += held_ratio * rows.length
+  return lu
+}
+
+function solved(lu: Lu, right: Float64Array): Float64Array {
+  const out = right.slice()
+  solve(lu, out)
+  return out
+}
+
+function addScaled(out: Float64Array, row: Float64Array, scale: number): void {
+  for (let index = 0; index < out.length; index++) out[index] += scale * row[index]
+}
+
+function dot(one: Float64Array, other: Float64Array): number {
+  let sum = 0
+  for (let index = 0; index < one.length; index++) sum += one[index] * other[index]
+  return sum
+}

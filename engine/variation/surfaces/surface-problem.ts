@@ -1,0 +1,37 @@
+/** What a yield by surfaces works on: sources, requirements, and the numbers behind them. A design is one such problem; tests have others. */
+import type { Verdict } from '../../figures/evaluation.ts'
+import type { Source } from '../sources/source.ts'
+import type { SetFailure } from '../spread/spread-problem.ts'
+
+/** A number that says how far a set is from falling short of a requirement: above nothing it does not, as far as this number goes. */
+export interface NumberBehind {
+  /** Place in the list of requirements. */
+  readonly requirement: number
+  /** In words. */
+  readonly words: string
+  /** Whether the requirement falls short wherever the number lies below nothing; else it may be met there all the same. */
+  readonly isWhole: boolean
+}
+
+/** A set with its numbers. */
+export interface NumberedSet {
+  /** One a number behind; +∞ where nothing could make it fall short, NaN where it has no value. */
+  readonly numbers: ArrayLike<number>
+  /** One a requirement. */
+  readonly verdicts: readonly Verdict[]
+  readonly failure?: SetFailure
+}
+
+/** Sources, the numbers, and the judge. */
+export interface SurfaceProblem {
+  readonly sources: readonly Source[]
+  readonly requirements_count: number
+  readonly numbers: readonly NumberBehind[]
+  /** @param values one a source, in its unit */
+  readonly judge: (values: ArrayLike<number>) => NumberedSet
+}
+
+/** Why surfaces do not serve. */
+export interface NoSurface {
+  readonly why: string
+}

@@ -1,0 +1,129 @@
+/**
+ * Yield by surfaces: the share of sets that meet every requirement, from a few hundred judged sets instead of tens of thousands.
+ *
+ *     first sets judged ─▶ a surface through each number behind a requirement ─▶ what the surfaces say of many drawn sets
+ *                                       ▲                                                      │
+ *                                       └──────── sets in doubt are judged as well ◀───────────┘
+ *
+ * Numbers such as a margin or a reserve follow sizes and friction smoothly, where a yes or no jumps; so few sets tell their surface, and only sets
+ * near nothing are in doubt (response surfaces: G. E. P. Box and K. B. Wilson 1951; judging where a surface is in doubt: B. Echard, N. Gayton and
+ * M. Lemaire 2011; both from memory). What the surfaces get wrong in doubt is estimated from the judged ones (share-estimate.ts) and stands in
+ * the interval. What is taken for granted is that no surface errs by more than it is believed to (doubts.ts): every judged set is held against it.
+ */
+import { limits } from '../../numbers/limits.ts'
+import type { Source } from '../sources/source.ts'
+import { replicates_count } from '../spread/cloud.ts'
+import { varianceOf } from '../spread/share-interval.ts'
+import { type ClearNumber, partNumbers } from './clear-numbers.ts'
+import { DoubtRounds } from './doubt-rounds.ts'
+import { drawnSets } from './drawn-sets.ts'
+import { JudgedSets } from './judged-sets.ts'
+import { meanOf } from './share-estimate.ts'
+import { refitted, type StandingNumber } from './standing-number.ts'
+import type { NoSurface, NumberBehind, NumberedSet, SurfaceProblem } from './surface-problem.ts'
+import { clearShare, type SurfaceShare } from './surface-share.ts'
+
+/** What is asked for. */
+export interface SurfaceAsked {
+  readonly seed: number
+  /** Half of the interval at which enough sets are judged, a share. */
+  readonly half_ratio: number
+}
+
+/** A number that comes near nothing. */
+export interface NearNumber {
+  readonly behind: NumberBehind
+  /** What its surface misses near nothing, root mean square, in the number's unit. */
+  readonly miss: number
+}
+
+/** Yields by surfaces. */
+export interface SurfaceYield {
+  readonly all: SurfaceShare
+  /** One a requirement. */
+  readonly requirements: readonly SurfaceShare[]
+  readonly judged_count: number
+  readonly drawn_count: number
+  readonly near: readonly NearNumber[]
+  /** Numbers that stay clear, the least clear first. */
+  readonly clear: readonly ClearNumber[]
+}
+
+/** Sets that have to be judged before it goes on, and how far it is. */
+export interface SetsWanted {
+  /** Set by set, one a source. */
+  readonly values: readonly Float64Array[]
+  /** Sets that were judged before. */
+  readonly judged_count: number
+}
+
+/**
+ * Wants sets judged, round by round, and is given them in their order. The same seed wants the same sets.
+ *
+ * @returns why not, where surfaces do not serve this problem
+ */
+export function* surfaceYield(
+  problem: SurfaceProblem,
+  { seed, half_ratio }: SurfaceAsked,
+): Generator<SetsWanted, SurfaceYield | NoSurface, readonly NumberedSet[]> {
+  const { sources, numbers } = problem
+  if (sources.length === 0) return { why: 'nothing varies from set to set' }
+  const judged = new JudgedSets(problem)
+  const first = firstSets(sources, seed)
+  const refusedFirst = judged.take(first, yield { values: first, judged_count: 0 })
+  if (refusedFirst) return refusedFirst
+  const columns = numbers.map((_, place) => judged.column(place))
+  const { clear, near } = partNumbers({ sources, numbers, inputs: judged.inputs, columns })
+  const standing = near.map((one) => refitted(one, judged.of(one.place)))
+  if (standing.length === 0) return yieldOf(problem, { judged, clear })
+  const leading = leadingSource(sources, standing, judged)
+  const drawn = drawnSets(sources, { seed, rows_count: limits.surfaceRows, ...(leading !== undefined && { leading }) })
+  const rounds = new DoubtRounds({ drawn, judged, standing, clear })
+  while (rounds.wanted.length > 0 && judged.count < limits.surfaceJudged) {
+    const refused = rounds.take(yield { values: rounds.wanted, judged_count: judged.count })
+    if (refused) return refused
+    const { least, most } = rounds.shareOf('all')
+    if (most - least <= 2 * half_ratio) break
+  }
+  return yieldOf(problem, { judged, clear, rounds })
+}
+
+/** Nearly twice the terms of a first surface, in whole rounds of the replicates. */
+function firstSets(sources: readonly Source[], seed: number): readonly Float64Array[] {
+  const terms_count = 1 + 2 * sources.length
+  const count = replicates_count * Math.ceil(Math.max(3, (FIRST_ratio * terms_count) / replicates_count))
+  const { valuesOf } = drawnSets(sources, { seed, rows_count: count })
+  return Array.from({ length: count }, (_, set) => valuesOf(set))
+}
+
+/** Sets for each term of a first surface. */
+const FIRST_ratio = 1.7
+
+/** Of the number that is likeliest to lie below nothing, the source that moves it most; undefined where all go over discs. */
+function leadingSource(sources: readonly Source[], standing: readonly StandingNumber[], judged: JudgedSets): number | undefined {
+  const distances = standing.map(({ place }) => {
+    const values = [...judged.column(place)]
+    return meanOf(values) / Math.sqrt(varianceOf(values))
+  })
+  const likeliest = standing[distances.indexOf(Math.min(...distances))]
+  return likeliest.leading.find((source) => sources[source].law.kind !== 'disc')
+}
+
+interface Found {
+  readonly judged: JudgedSets
+  readonly clear: readonly ClearNumber[]
+  /** Absent where every number stays clear. */
+  readonly rounds?: DoubtRounds
+}
+
+function yieldOf({ requirements_count }: SurfaceProblem, { judged, clear, rounds }: Found): SurfaceYield {
+  const shareOf = (of: number | 'all'): SurfaceShare => rounds?.shareOf(of) ?? clearShare(limits.surfaceRows)
+  return {
+    all: shareOf('all'),
+    requirements: Array.from({ length: requirements_count }, (_, requirement) => shareOf(requirement)),
+    judged_count: judged.count,
+    drawn_count: limits.surfaceRows,
+    near: (rounds?.standing ?? []).map(({ behind, miss }) => ({ behind, miss })),
+    clear: clear.toSorted((one, other) => one.misses - other.misses),
+  }
+}
