@@ -5,7 +5,7 @@
 import type { Design } from './design/design.ts'
 import { workOut } from './evaluate.ts'
 import { decidesDoubtOf } from './figures/doubts.ts'
-import type { Evaluation, Finding, Travel } from './figures/evaluation.ts'
+import type { Evaluation, Finding, StrengthList, Travel } from './figures/evaluation.ts'
 import { figureSheet } from './figures/figure-sheet.ts'
 import { endKind } from './figures/travel-report.ts'
 
@@ -17,6 +17,8 @@ export interface AskedEvaluation {
   readonly findings: readonly Finding[]
   /** What ends the closing motion; absent where the finger cannot be assembled or moved. */
   readonly endsBy?: Travel['endsBy']
+  /** Where a figure of strength was asked for. */
+  readonly strength?: StrengthList
 }
 
 /** Names of the figures that a design's requirements and a caller ask for, with all that their findings hang on. */
@@ -29,5 +31,6 @@ export function askedFigures(design: Design, also: readonly string[]): ReadonlyS
 export function evaluateAsked(design: Design, asked: ReadonlySet<string>): AskedEvaluation {
   const sheet = figureSheet(design, asked)
   const { findings, moved } = workOut(design, sheet)
-  return { figures: sheet.figures, findings, ...(moved && { endsBy: endKind(moved.survey) }) }
+  const { strength } = moved ?? {}
+  return { figures: sheet.figures, findings, ...(moved && { endsBy: endKind(moved.survey) }), ...(strength && { strength }) }
 }

@@ -30,8 +30,10 @@ export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: re
   const finished = { ...mechanism, design: finishedDesign(mechanism.design) }
   const bench = { mechanism: finished, states, factors: survey.design.factors ?? USUAL_FACTORS }
   const asked = { stops: stopForces(survey, cases), leant: leantStates(survey) }
-  const ofParts = strengthOf(bench, asked).map((check) => withHardest(check, { survey, states, cases }))
-  const checks = [...ofParts, ...springChecks(survey), ...screwChecks(survey, bench.factors)]
+  const asksAll = sheet.asks('strength.least', 'strength.givesFirst')
+  const all = [...strengthOf(bench, asked), ...springChecks(survey), ...screwChecks(survey, bench.factors)]
+  const wanted = asksAll ? all : all.filter(({ name }) => sheet.asks(`strength.${name}`))
+  const checks = wanted.map((check) => withHardest(check, { survey, states, cases }))
   const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
   const list = strengthList(survey.design, checks, unknown)
   addLeast(sheet, survey, list)
@@ -48,11 +50,11 @@ function withHardest(
   { survey, states, cases }: { survey: Survey; states: readonly Pressed[]; cases: readonly CaseFound[] },
 ): NamedStrength {
   const { end } = survey.path
-  const { of, strength } = check
-  if (of.kind !== 'stop' || strength.margin === undefined || end.by !== 'stop' || end.stop !== of.index) return check
+  const { of } = check
+  if (of.kind !== 'stop' || end.by !== 'stop' || end.stop !== of.index || check.strength.margin === undefined) return check
   const hardest = hardestOnStop(cases)?.loadCase.id
   const state = states.find(({ loadCase, doing }) => loadCase === hardest && doing === 'held closed')
-  return state ? { ...check, strength: { ...strength, state } } : check
+  return state ? { ...check, strength: { ...check.strength, state } } : check
 }
 
 function entryOf(survey: Survey, { strength, loadCase }: NamedStrength, unknown: string | undefined): FigureEntry {

@@ -257,6 +257,8 @@ export const limits = {
   spreadSamples: 1_000_000,
   /** Rows of sets that surfaces speak of: drawn in some hundredths of a second, they tell one in a hundred to some hundredths of that. */
   surfaceRows: 8192,
+  /** Rows at the most, where nothing leads. */
+  surfaceRowsMost: 131_072,
   /** Sets judged for surfaces at the most: beyond it counting is as quick. */
   surfaceJudged: 640,
   /** A surface that goes through its sets to the last digit misses by this, in the number's unit. */

@@ -1,3 +1,4 @@
+import { once } from '../numbers/once.ts'
 import type { Strength } from './strength.ts'
 
 /** A check under the name of its figure. */
@@ -13,4 +14,15 @@ export interface NamedStrength {
   readonly standsAlone?: true
   /** Id of the load case under which it is worst, where no state of the parts tells. */
   readonly loadCase?: string
+}
+
+/** A check that is worked out when it is first looked at. */
+export function checkOf(named: Omit<NamedStrength, 'strength'>, work: () => Strength): NamedStrength {
+  const found = once(work)
+  return {
+    ...named,
+    get strength() {
+      return found()
+    },
+  }
 }

@@ -1,8 +1,9 @@
 /** Every check of a finger, in the order of its pins, links and stops. */
+import { once } from '../numbers/once.ts'
 import { linkStrength } from './link-strength.ts'
 import { lugFatigue } from './lug-fatigue.ts'
 import { lugStrength } from './lug-strength.ts'
-import type { NamedStrength } from './named-strength.ts'
+import { checkOf, type NamedStrength } from './named-strength.ts'
 import { partBending } from './part-bending.ts'
 import { pinFatigue } from './pin-fatigue.ts'
 import { pinStrength } from './pin-strength.ts'
@@ -13,7 +14,7 @@ import type { Strength } from './strength.ts'
 import type { StrengthBench } from './strength-bench.ts'
 
 /**
- * All checks. A further one is a line here, a row of the catalogue and a row of the workings.
+ * All checks, each worked out when it is looked at. A further one is a line here, a row of the catalogue and a row of the workings.
  *
  * @param asked what the pins' forces do not say
  */
@@ -38,16 +39,16 @@ export interface StrengthAsked {
 function checksOfPins(bench: StrengthBench): readonly NamedStrength[] {
   return bench.mechanism.design.pins.flatMap(({ id }, index): NamedStrength[] => {
     const of = { kind: 'pin', index } as const
-    const { shear, bending } = pinStrength(bench, index)
-    const { bearing, tearOut, section } = lugStrength(bench, index)
+    const pin = once(() => pinStrength(bench, index))
+    const lug = once(() => lugStrength(bench, index))
     return [
-      { name: `pin.${id}.shear`, words: `pin ${id} in shear`, of, strength: shear },
-      { name: `pin.${id}.bending`, words: `pin ${id} in bending`, of, strength: bending },
-      { name: `pin.${id}.bearing`, words: `a hole at pin ${id} under its pressure`, of, strength: bearing },
-      { name: `pin.${id}.tearOut`, words: `a lug torn out at pin ${id}`, of, strength: tearOut },
-      { name: `pin.${id}.section`, words: `a section beside pin ${id}`, of, strength: section },
-      { name: `pin.${id}.fatigue`, words: `pin ${id} over its life`, of, strength: pinFatigue(bench, index) },
-      { name: `pin.${id}.lugFatigue`, words: `a lug at pin ${id} over its life`, of, strength: lugFatigue(bench, index) },
+      checkOf({ name: `pin.${id}.shear`, words: `pin ${id} in shear`, of }, () => pin().shear),
+      checkOf({ name: `pin.${id}.bending`, words: `pin ${id} in bending`, of }, () => pin().bending),
+      checkOf({ name: `pin.${id}.bearing`, words: `a hole at pin ${id} under its pressure`, of }, () => lug().bearing),
+      checkOf({ name: `pin.${id}.tearOut`, words: `a lug torn out at pin ${id}`, of }, () => lug().tearOut),
+      checkOf({ name: `pin.${id}.section`, words: `a section beside pin ${id}`, of }, () => lug().section),
+      checkOf({ name: `pin.${id}.fatigue`, words: `pin ${id} over its life`, of }, () => pinFatigue(bench, index)),
+      checkOf({ name: `pin.${id}.lugFatigue`, words: `a lug at pin ${id} over its life`, of }, () => lugFatigue(bench, index)),
     ]
   })
 }
@@ -56,10 +57,10 @@ function checksOfLinks(bench: StrengthBench): readonly NamedStrength[] {
   return bench.mechanism.design.parts.flatMap(({ id, role }, index): NamedStrength[] => {
     if (role !== 'link') return []
     const of = { kind: 'part', index } as const
-    const { tension, buckling } = linkStrength(bench, index)
+    const link = once(() => linkStrength(bench, index))
     return [
-      { name: `link.${id}.tension`, words: `link ${id} in tension`, of, strength: tension },
-      { name: `link.${id}.buckling`, words: `link ${id} by buckling`, of, strength: buckling },
+      checkOf({ name: `link.${id}.tension`, words: `link ${id} in tension`, of }, () => link().tension),
+      checkOf({ name: `link.${id}.buckling`, words: `link ${id} by buckling`, of }, () => link().buckling),
     ]
   })
 }
@@ -68,14 +69,14 @@ function checksOfParts(bench: StrengthBench): readonly NamedStrength[] {
   return bench.mechanism.design.parts.flatMap(({ id }, index): NamedStrength[] => {
     if (index === 0) return []
     const of = { kind: 'part', index } as const
-    return [{ name: `part.${id}.bending`, words: `part ${id} in bending`, of, strength: partBending(bench, index) }]
+    return [checkOf({ name: `part.${id}.bending`, words: `part ${id} in bending`, of }, () => partBending(bench, index))]
   })
 }
 
 function checksOfStops(bench: StrengthBench, stops: readonly (number | Strength)[]): readonly NamedStrength[] {
   return bench.mechanism.design.stops.map((stop, index): NamedStrength => {
+    const named = { name: `stop.${stop.id}.contact`, words: `stop ${stop.id}`, of: { kind: 'stop', index } } as const
     const force = stops[index]
-    const strength = typeof force === 'number' ? stopStrength(bench, { stop, force_N: force }) : force
-    return { name: `stop.${stop.id}.contact`, words: `stop ${stop.id}`, of: { kind: 'stop', index }, strength }
+    return checkOf(named, () => (typeof force === 'number' ? stopStrength(bench, { stop, force_N: force }) : force))
   })
 }

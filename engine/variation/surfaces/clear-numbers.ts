@@ -6,8 +6,9 @@
 import { valuesAt } from '../sources/law.ts'
 import type { Source } from '../sources/source.ts'
 import { inDeviations } from '../spread/contributions.ts'
+import type { DrawnSets } from './drawn-sets.ts'
 import { fitSurfaces, type Surface } from './fit-surfaces.ts'
-import { missOf, type StandingNumber } from './standing-number.ts'
+import { missOf, type StandingNumber, saidOf } from './standing-number.ts'
 import type { NumberBehind } from './surface-problem.ts'
 
 /** A number that stays clear. */
@@ -53,6 +54,19 @@ export function partNumbers({ sources, numbers, inputs, columns }: FirstJudged):
     const misses = columns[place][0] === Number.POSITIVE_INFINITY ? Number.POSITIVE_INFINITY : leastOver(surface, ranges) / miss
     if (misses > clear_misses) clear.push({ behind, place, misses })
     else near.push({ behind, place, miss, surface, leading: leadingOf(surface) })
+  }
+  return { clear, near }
+}
+
+/** Parts numbers once more, by better surfaces: how near they come to nothing over the drawn sets. */
+export function partOverDrawn(standing: readonly StandingNumber[], drawn: DrawnSets): Parted {
+  const clear: ClearNumber[] = []
+  const near: StandingNumber[] = []
+  for (const one of standing) {
+    const { predicted, miss } = saidOf(one, drawn)
+    const misses = predicted.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY) / miss
+    if (misses > clear_misses) clear.push({ behind: one.behind, place: one.place, misses })
+    else near.push(one)
   }
   return { clear, near }
 }

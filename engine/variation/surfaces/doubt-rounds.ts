@@ -1,12 +1,11 @@
 /** Rounds: sets in doubt are chosen, judged by somebody, and the surfaces made anew. */
-import type { ClearNumber } from './clear-numbers.ts'
 import { doubtfulSets, type Layer } from './doubtful-sets.ts'
 import { type Doubts, doubtsOf } from './doubts.ts'
 import type { DrawnSets } from './drawn-sets.ts'
-import { isMet, type JudgedSets } from './judged-sets.ts'
+import type { JudgedSets } from './judged-sets.ts'
 import { estimateOf, type ShareEstimate, together } from './share-estimate.ts'
 import { refitted, type StandingNumber, saidOf } from './standing-number.ts'
-import type { NoSurface, NumberedSet } from './surface-problem.ts'
+import type { NoSurface, NumberedSet, SetsWanted } from './surface-problem.ts'
 import { clearShare, type SurfaceShare, shareFrom } from './surface-share.ts'
 
 /** What rounds begin from. */
@@ -14,7 +13,6 @@ export interface RoundsAsked {
   readonly drawn: DrawnSets
   readonly judged: JudgedSets
   readonly standing: readonly StandingNumber[]
-  readonly clear: readonly ClearNumber[]
 }
 
 /** Sets judged in one round: they come from one surface, and keep some workers busy. */
@@ -36,26 +34,37 @@ export class DoubtRounds {
     this.#layers = doubtfulSets(this.#doubts, this.#chosen, round_sets)
   }
 
+  get rows_count(): number {
+    return this.#asked.drawn.rows_count
+  }
+
   get standing(): readonly StandingNumber[] {
     return this.#standing
   }
 
-  /** Values of the sets that are to be judged, set by set; none where no set is in doubt. */
-  get wanted(): readonly Float64Array[] {
-    return this.#layers.flatMap(({ chosen }) => chosen.map((set) => this.#asked.drawn.valuesOf(set)))
+  /** What is to be judged; no sets where none is in doubt. Numbers that tell the whole of their requirements are enough. */
+  get wanted(): SetsWanted {
+    const { drawn, judged } = this.#asked
+    const values = this.#layers.flatMap(({ chosen }) => chosen.map((set) => drawn.valuesOf(set)))
+    const isEnough = this.#standing.every(({ behind }) => behind.isWhole)
+    return { values, judged_count: judged.count, ...(isEnough && { places: this.#standing.map(({ place }) => place) }) }
   }
 
   /** Takes the sets that were wanted. @returns why surfaces do not serve, where one of them says so */
   take(sets: readonly NumberedSet[]): NoSurface | undefined {
-    const { judged, clear } = this.#asked
-    const refused = judged.take(this.wanted, sets) ?? judged.against(clear)
+    const { judged } = this.#asked
+    const refused = judged.take(this.wanted.values, sets)
     if (refused) return refused
     const chosen = this.#layers.flatMap((layer) => layer.chosen)
     const bySet = new Map(chosen.map((set, index) => [set, sets[index]]))
     for (const set of chosen) this.#chosen.add(set)
     const { all, single } = this.#doubts
     for (const [of, chances] of [['all', all] as const, ...single]) {
-      const estimate = estimateOf({ chances, layers: this.#layers, isMet: (set) => isMet(bySet.get(set) as NumberedSet, of) })
+      const estimate = estimateOf({
+        chances,
+        layers: this.#layers,
+        isMet: (set) => this.#meets(bySet.get(set) as NumberedSet, of),
+      })
       this.#estimates.set(of, [...(this.#estimates.get(of) ?? []), estimate])
     }
     this.#standing = this.#standing.map((one) => refitted(one, judged.of(one.place)))
@@ -71,6 +80,13 @@ export class DoubtRounds {
     if (!chances) return clearShare(rows_count)
     const estimates = this.#estimates.get(of) ?? [estimateOf({ chances, layers: [], isMet: () => false })]
     return shareFrom(together(estimates), { chances, row_sets })
+  }
+
+  /** Whether a set meets a requirement, or all: numbers that stay clear are met. */
+  #meets({ numbers, verdicts }: NumberedSet, of: number | 'all'): boolean {
+    const belongs = (requirement: number): boolean => of === 'all' || requirement === of
+    if (verdicts) return verdicts.every((verdict, requirement) => verdict === 'met' || !belongs(requirement))
+    return this.#standing.every(({ behind, place }) => numbers[place] > 0 || !belongs(behind.requirement))
   }
 
   #lookedOver(): Doubts {

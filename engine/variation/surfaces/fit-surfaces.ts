@@ -24,7 +24,7 @@ export interface Surface extends TermSum {
   readonly misses: Float64Array
 }
 
-/** Holds directions in which the sets do not differ, in shares of the sets: a source that does not vary, a square of a source with two values. */
+/** Holds directions in which the sets do not differ, in shares of what all sets weigh: a source that does not vary, a square of a source with two values. */
 const held_ratio = 1e-9
 
 /** A leverage nearer to 1 than this belongs to a set that no other set speaks for. */
@@ -62,9 +62,13 @@ function normalMatrix(rows: readonly Float64Array[], weights: Float64Array): Lu 
   for (const [set, row] of rows.entries())
     for (let i = 0; i < size; i++) {
       const scaled = weights[set] * row[i]
-      for (let j = 0; j < size; j++) factors[i * size + j] += scaled * row[j]
+      for (let j = 0; j <= i; j++) factors[i * size + j] += scaled * row[j]
     }
-  for (let i = 0; i < size; i++) factors[i * size + i] += held_ratio * rows.length
+  const held = held_ratio * weights.reduce((sum, weight) => sum + weight, 0)
+  for (let i = 0; i < size; i++) {
+    factors[i * size + i] += held
+    for (let j = 0; j < i; j++) factors[j * size + i] = factors[i * size + j]
+  }
   return lu
 }
 

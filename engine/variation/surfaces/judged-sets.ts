@@ -1,6 +1,6 @@
 /** Sets that were judged for surfaces, held against what surfaces take for granted. */
+import type { Verdict } from '../../figures/evaluation.ts'
 import { inDeviations } from '../spread/contributions.ts'
-import type { ClearNumber } from './clear-numbers.ts'
 import type { JudgedNumber } from './standing-number.ts'
 import type { NoSurface, NumberedSet, SurfaceProblem } from './surface-problem.ts'
 
@@ -39,32 +39,32 @@ export class JudgedSets {
     return { inputs: this.inputs, values: this.column(place) }
   }
 
-  /** @returns why surfaces do not serve, where a number that was to stay clear did not */
-  against(clear: readonly ClearNumber[]): NoSurface | undefined {
-    const wrong = clear.find(({ place }) => this.#sets.some(({ numbers }) => !(numbers[place] > 0)))
-    return wrong && { why: `${wrong.behind.words} was to stay clear of its bound and does not` }
-  }
-
   #refusedBy({ numbers, verdicts, failure }: NumberedSet): NoSurface | undefined {
     if (failure) return { why: `some sets have no answer of their own: ${failure}` }
-    if (verdicts.includes('undecided')) return { why: 'some sets cannot be decided' }
-    const [first] = this.#sets
-    const says = new Array<'met' | 'short' | undefined>(verdicts.length).fill('met')
-    for (const [place, { requirement, words, isWhole }] of this.#problem.numbers.entries()) {
-      const value = numbers[place]
-      if (Number.isNaN(value)) return { why: `${words} has no value in some sets` }
-      if (first && Number.isFinite(value) !== Number.isFinite(first.numbers[place]))
-        return { why: `${words} comes about in some sets only` }
-      if (!(value > 0) && says[requirement] !== 'short') says[requirement] = isWhole ? 'short' : undefined
+    if (verdicts?.includes('undecided')) return { why: 'some sets cannot be decided' }
+    const known = this.#problem.numbers.map((_, place) => place).filter((place) => verdicts || !Number.isNaN(numbers[place]))
+    for (const place of known) {
+      const why = whyNot(numbers[place], this.#sets[0]?.numbers[place])
+      if (why) return { why: `${this.#problem.numbers[place].words} ${why}` }
     }
+    return verdicts && this.#contradictedBy(numbers, verdicts)
+  }
+
+  /** Whether verdicts are not those that the numbers behind them say. */
+  #contradictedBy(numbers: NumberedSet['numbers'], verdicts: readonly Verdict[]): NoSurface | undefined {
+    const says = new Array<Verdict | undefined>(verdicts.length).fill('met')
+    for (const [place, { requirement, isWhole }] of this.#problem.numbers.entries())
+      if (!(numbers[place] > 0) && says[requirement] !== 'short') says[requirement] = isWhole ? 'short' : undefined
     const wrong = says.findIndex((word, requirement) => word !== undefined && word !== verdicts[requirement])
-    if (wrong < 0) return undefined
-    const { words } = this.#problem.numbers.find(({ requirement }) => requirement === wrong) ?? { words: 'the number' }
-    return { why: `${words} does not say of every set whether its requirement is met` }
+    const behind = this.#problem.numbers.find(({ requirement }) => requirement === wrong)
+    return behind && { why: `${behind.words} does not say of every set whether its requirement is met` }
   }
 }
 
-/** Whether a set meets a requirement, or all. */
-export function isMet({ verdicts }: NumberedSet, of: number | 'all'): boolean {
-  return of === 'all' ? verdicts.every((verdict) => verdict === 'met') : verdicts[of] === 'met'
+/** What is wrong with a number of a set, beside that of the first set. */
+function whyNot(value: number, first: number | undefined): string | undefined {
+  if (Number.isNaN(value)) return 'has no value in some sets'
+  if (value === Number.NEGATIVE_INFINITY) return 'lies beyond any bound in some sets'
+  if (first !== undefined && Number.isFinite(value) !== Number.isFinite(first)) return 'comes about in some sets only'
+  return undefined
 }

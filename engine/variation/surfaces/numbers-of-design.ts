@@ -1,6 +1,7 @@
 /** The numbers behind the requirements of a design: figures, with the bound that each has to stay above or below. */
 import type { Design, Requirement } from '../../design/design.ts'
 import { figureNames } from '../../design/figure-names.ts'
+import type { AskedEvaluation } from '../../evaluate-asked.ts'
 import type { Figure } from '../../figures/evaluation.ts'
 import type { NoSurface, NumberBehind } from './surface-problem.ts'
 
@@ -14,11 +15,14 @@ export interface FigureBehind extends NumberBehind {
 
 type Behind = Pick<FigureBehind, 'figure' | 'bound' | 'sense' | 'isWhole'>
 
-/** Figures by their ids, of the design as drawn. */
-export type DrawnFigures = ReadonlyMap<string, Figure>
+/** Values of figures: +∞ above any, −∞ below any, NaN for none. */
+export type FigureValues = (figure: string) => number
 
-/** @returns why not, where some requirement has no number behind it */
-export function numbersOfDesign(design: Design, drawn: DrawnFigures): readonly FigureBehind[] | NoSurface {
+/**
+ * @param drawn of the design as drawn
+ * @returns why not, where some requirement has no number behind it
+ */
+export function numbersOfDesign(design: Design, drawn: FigureValues): readonly FigureBehind[] | NoSurface {
   const titles = new Map(figureNames(design).map(({ id, title }) => [id, title]))
   const found: FigureBehind[] = []
   for (const [requirement, asked] of design.requirements.entries()) {
@@ -30,13 +34,14 @@ export function numbersOfDesign(design: Design, drawn: DrawnFigures): readonly F
   return found
 }
 
-/** Ids of figures that may stand behind a design's requirements, whatever they come to. */
+/** Ids of figures that may stand behind a design's requirements, whatever they come to; checks of strength come with the least of them. */
 export function figuresBehind(design: Design): readonly string[] {
-  return design.requirements.flatMap((asked) => behindOf(design, asked, undefined).map(({ figure }) => figure))
+  const figures = design.requirements.flatMap((asked) => behindOf(design, asked, undefined).map(({ figure }) => figure))
+  return figures.filter((figure) => !figure.startsWith(CHECK))
 }
 
 /** @param drawn absent: all that may stand behind it */
-function behindOf(design: Design, { figure, bound }: Requirement, drawn: DrawnFigures | undefined): readonly Behind[] {
+function behindOf(design: Design, { figure, bound }: Requirement, drawn: FigureValues | undefined): readonly Behind[] {
   if (bound.kind === 'is') return bound.value === usual(figure) ? behindYesOrNo(design, figure, drawn) : []
   const sense = bound.kind === 'atLeast' ? 1 : -1
   const itself: Behind = { figure, bound: bound.value, sense, isWhole: true }
@@ -46,7 +51,7 @@ function behindOf(design: Design, { figure, bound }: Requirement, drawn: DrawnFi
   // Where it opens by itself no effort is needed, and none can be told apart from another.
   const reserve: Behind = above(`loadCase.${loadCase}.letGoUnderLoadReserve`, { isWhole: false })
   if (drawn === undefined) return [itself, reserve]
-  return numberAt(drawn, reserve.figure) > 0 ? [reserve] : [itself]
+  return drawn(reserve.figure) > 0 ? [reserve] : [itself]
 }
 
 /** The answer that is wanted of a yes or no: anything but running into each other. */
@@ -54,7 +59,7 @@ function usual(figure: string): boolean {
   return figure !== 'motion.collides'
 }
 
-function behindYesOrNo(design: Design, figure: string, drawn: DrawnFigures | undefined): readonly Behind[] {
+function behindYesOrNo(design: Design, figure: string, drawn: FigureValues | undefined): readonly Behind[] {
   const [, loadCase, tail] = figure.split('.')
   if (figure === 'return.letsGo') return [above('return.reserveFromRest', { isWhole: true })]
   if (figure === 'motion.collides') return [above('motion.clearance', { isWhole: false })]
@@ -63,15 +68,15 @@ function behindYesOrNo(design: Design, figure: string, drawn: DrawnFigures | und
   const angles = design.parts.flatMap(({ id, role }) => (role === 'link' ? [`motion.transmissionAngle.${id}.least`] : []))
   const margins = design.toggles.map(({ id }) => `closed.toggle.${id}.deadCentreMargin`)
   const open = [...angles, ...margins].map((id) => above(id, { isWhole: false }))
-  return [...open, ...rangeLeft(design, drawn)].filter((one) => drawn === undefined || !Number.isNaN(numberAt(drawn, one.figure)))
+  return [...open, ...rangeLeft(design, drawn)].filter((one) => drawn === undefined || !Number.isNaN(drawn(one.figure)))
 }
 
 /** What is left of the drive's range at the stop. */
-function rangeLeft({ drive: { travel } }: Design, drawn: DrawnFigures | undefined): readonly Behind[] {
+function rangeLeft({ drive: { travel } }: Design, drawn: FigureValues | undefined): readonly Behind[] {
   const sense = travel.closed > travel.open ? -1 : 1
   const left: Behind = { figure: 'closed.drive', bound: travel.closed, sense, isWhole: false }
   // A finger that is meant to end at its range has none left, in any set.
-  return drawn !== undefined && numberAt(drawn, left.figure) === travel.closed ? [] : [left]
+  return drawn !== undefined && drawn(left.figure) === travel.closed ? [] : [left]
 }
 
 function above(figure: string, { isWhole }: Pick<Behind, 'isWhole'>): Behind {
@@ -80,17 +85,31 @@ function above(figure: string, { isWhole }: Pick<Behind, 'isWhole'>): Behind {
 
 function strengthChecks(design: Design): readonly string[] {
   const ids = figureNames(design).map(({ id }) => id)
-  return ids.filter((id) => id.startsWith('strength.') && id !== 'strength.least' && id !== 'strength.givesFirst')
+  return ids.filter((id) => id.startsWith(CHECK) && id !== 'strength.least' && id !== 'strength.givesFirst')
 }
 
-function numberAt(drawn: DrawnFigures, id: string): number {
-  const { value } = drawn.get(id) ?? {}
-  return typeof value === 'number' ? value : Number.NaN
+const CHECK = 'strength.'
+
+/** Values of what was asked of a design. A check that nothing presses bears any load. */
+export function figureValues({ figures, strength }: AskedEvaluation): FigureValues {
+  const byId = new Map(figures.map((figure) => [figure.id, figure]))
+  const margins = new Map(strength?.ranked.map(({ figure, margin }) => [figure, margin]))
+  const open = new Set(strength?.open.map(({ figure }) => figure))
+  return (id) => {
+    const figure = byId.get(id)
+    if (figure) return valueOfFigure(figure)
+    if (!strength || strength.unknown !== undefined || open.has(id)) return Number.NaN
+    return margins.get(id) ?? Number.POSITIVE_INFINITY
+  }
 }
 
-/** The number of a figure: how far it stands on the right side of its bound; +∞ where nothing could bring it there, NaN without a value. */
-export function numberIn(figure: Figure | undefined, { bound, sense }: Pick<FigureBehind, 'bound' | 'sense'>): number {
-  if (typeof figure?.value === 'number') return sense * (figure.value - bound)
-  const isBeyond = figure?.beyond === (sense === 1 ? 'above any' : 'below any')
-  return isBeyond ? Number.POSITIVE_INFINITY : Number.NaN
+function valueOfFigure({ value, beyond }: Figure): number {
+  if (typeof value === 'number') return value
+  if (beyond === undefined) return Number.NaN
+  return beyond === 'above any' ? Number.POSITIVE_INFINITY : Number.NEGATIVE_INFINITY
+}
+
+/** How far a figure stands on the right side of its bound. */
+export function numberOf({ figure, bound, sense }: FigureBehind, values: FigureValues): number {
+  return sense * (values(figure) - bound)
 }

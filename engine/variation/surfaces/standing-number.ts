@@ -33,6 +33,9 @@ const filled_ratio = 0.7
 /** Sets within so many misses of nothing tell how far the surface misses there, and weigh most in it. */
 const near_misses = 3
 
+/** Of the number's size: a surface that is all but exact needs no nearness. */
+const near_ratio = 1e-3
+
 /** Fewer near sets than this do not tell it. */
 const near_sets_least = 8
 
@@ -41,7 +44,7 @@ const found_ratio = 1e-9
 
 /** The number with a surface through all sets that were judged. @param now as it stood; its miss says which sets are near */
 export function refitted(now: StandingNumber, { inputs, values }: JudgedNumber): StandingNumber {
-  const near = near_misses * now.miss
+  const near = Math.max(near_misses * now.miss, near_ratio * rms(values))
   const weights = values.map((value) => 1 / (1 + (value / near) ** 2))
   const terms = termsFor(now.leading, inputs.length)
   const [surface] = fitSurfaces({ terms, inputs, weights, columns: [values] })

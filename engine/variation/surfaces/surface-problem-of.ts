@@ -2,7 +2,7 @@ import type { Design } from '../../design/design.ts'
 import { askedFigures, evaluateAsked } from '../../evaluate-asked.ts'
 import type { Variation } from '../sources/source.ts'
 import { failureOf, setsOf } from '../spread/sets-of.ts'
-import { figuresBehind, numberIn, numbersOfDesign } from './numbers-of-design.ts'
+import { figuresBehind, figureValues, numberOf, numbersOfDesign } from './numbers-of-design.ts'
 import type { NoSurface, NumberedSet, SurfaceProblem } from './surface-problem.ts'
 
 /**
@@ -14,25 +14,28 @@ export function surfaceProblemOf(variation: Variation): SurfaceProblem | NoSurfa
   const { design } = variation
   const asked = askedFigures(design, figuresBehind(design))
   const drawn = evaluateAsked(design, asked)
-  const numbers = numbersOfDesign(design, new Map(drawn.figures.map((figure) => [figure.id, figure])))
+  const numbers = numbersOfDesign(design, figureValues(drawn))
   if ('why' in numbers) return numbers
   const { sources, setAt } = setsOf(variation, 'sets')
-  const judge = (values: ArrayLike<number>): NumberedSet => {
-    const set = setAt(values)
-    if (set === undefined) return failed(design, numbers.length)
-    const { figures, findings, endsBy } = evaluateAsked(set, asked)
-    const byId = new Map(figures.map((figure) => [figure.id, figure]))
-    const failure = failureOf(endsBy, drawn.endsBy)
+  const judge = (sizes: ArrayLike<number>, places?: readonly number[]): NumberedSet => {
+    const set = setAt(sizes)
+    if (set === undefined)
+      return { numbers: numbers.map(() => Number.NaN), verdicts: numbers.map(() => 'short'), failure: 'cannot be built' }
+    const found = places ? evaluateAsked(withoutRequirements(set), figuresOf(places)) : evaluateAsked(set, asked)
+    const values = figureValues(found)
+    const failure = failureOf(found.endsBy, drawn.endsBy)
     return {
-      numbers: Float64Array.from(numbers, (behind) => numberIn(byId.get(behind.figure), behind)),
-      verdicts: findings.map(({ verdict }) => verdict),
+      numbers: Float64Array.from(numbers, (behind, place) =>
+        !places || places.includes(place) ? numberOf(behind, values) : Number.NaN,
+      ),
+      ...(!places && { verdicts: found.findings.map(({ verdict }) => verdict) }),
       ...(failure && { failure }),
     }
   }
+  const figuresOf = (places: readonly number[]): ReadonlySet<string> => new Set(places.map((place) => numbers[place].figure))
   return { sources, numbers, requirements_count: design.requirements.length, judge }
 }
 
-function failed({ requirements }: Design, numbers_count: number): NumberedSet {
-  const numbers = new Float64Array(numbers_count).fill(Number.NaN)
-  return { numbers, verdicts: requirements.map(() => 'short'), failure: 'cannot be built' }
+function withoutRequirements(design: Design): Design {
+  return { ...design, requirements: [] }
 }

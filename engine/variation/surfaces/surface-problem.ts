@@ -15,10 +15,10 @@ export interface NumberBehind {
 
 /** A set with its numbers. */
 export interface NumberedSet {
-  /** One a number behind; +∞ where nothing could make it fall short, NaN where it has no value. */
+  /** One a number behind: +∞ and −∞ where nothing could make it fall short, or meet it; NaN where it has no value, or nobody asked. */
   readonly numbers: ArrayLike<number>
-  /** One a requirement. */
-  readonly verdicts: readonly Verdict[]
+  /** One a requirement; absent where some numbers only were asked for. */
+  readonly verdicts?: readonly Verdict[]
   readonly failure?: SetFailure
 }
 
@@ -27,8 +27,21 @@ export interface SurfaceProblem {
   readonly sources: readonly Source[]
   readonly requirements_count: number
   readonly numbers: readonly NumberBehind[]
-  /** @param values one a source, in its unit */
-  readonly judge: (values: ArrayLike<number>) => NumberedSet
+  /**
+   * @param values one a source, in its unit
+   * @param places of the numbers that are asked for; all of them and the verdicts where it is left out
+   */
+  readonly judge: (values: ArrayLike<number>, places?: readonly number[]) => NumberedSet
+}
+
+/** Sets that have to be judged before it goes on, and how far it is. */
+export interface SetsWanted {
+  /** Set by set, one a source. */
+  readonly values: readonly Float64Array[]
+  /** Of the numbers that are asked for; all where it is left out. */
+  readonly places?: readonly number[]
+  /** Sets that were judged before. */
+  readonly judged_count: number
 }
 
 /** Why surfaces do not serve. */

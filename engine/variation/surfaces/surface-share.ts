@@ -18,12 +18,20 @@ export interface Chances {
 }
 
 /** The share from its estimate. What was judged and what was drawn err apart from each other. */
-export function shareFrom({ value, variance }: ShareEstimate, { chances, row_sets }: Chances): SurfaceShare {
+export function shareFrom(
+  { value, variance }: Pick<ShareEstimate, 'value' | 'variance'>,
+  { chances, row_sets }: Chances,
+): SurfaceShare {
   const judging = normalQuantile((1 + confidence_ratio) / 2) * Math.sqrt(variance)
-  const drawing = tHalf(replicateMeans({ chances, row_sets }))
+  const drawing = drawnHalf({ chances, row_sets })
   const half = Math.max(Math.hypot(judging, drawing), 1 - clearShare(chances.length / row_sets).least)
   const middle = Math.min(1, Math.max(0, value))
   return { value: middle, least: Math.max(0, middle - half), most: Math.min(1, middle + half) }
+}
+
+/** Half of the interval that drawing leaves, whatever is judged. */
+export function drawnHalf(chances: Chances): number {
+  return tHalf(replicateMeans(chances))
 }
 
 /** None of so many rows falls short anywhere: the exact interval of a count (C. Clopper and E. Pearson 1934, from memory). */

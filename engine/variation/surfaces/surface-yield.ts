@@ -14,14 +14,15 @@ import { limits } from '../../numbers/limits.ts'
 import type { Source } from '../sources/source.ts'
 import { replicates_count } from '../spread/cloud.ts'
 import { varianceOf } from '../spread/share-interval.ts'
-import { type ClearNumber, partNumbers } from './clear-numbers.ts'
+import { type ClearNumber, partNumbers, partOverDrawn } from './clear-numbers.ts'
 import { DoubtRounds } from './doubt-rounds.ts'
-import { drawnSets } from './drawn-sets.ts'
+import { doubtsOf } from './doubts.ts'
+import { type DrawnSets, drawnSets } from './drawn-sets.ts'
 import { JudgedSets } from './judged-sets.ts'
 import { meanOf } from './share-estimate.ts'
-import { refitted, type StandingNumber } from './standing-number.ts'
-import type { NoSurface, NumberBehind, NumberedSet, SurfaceProblem } from './surface-problem.ts'
-import { clearShare, type SurfaceShare } from './surface-share.ts'
+import { refitted, type StandingNumber, saidOf } from './standing-number.ts'
+import type { NoSurface, NumberBehind, NumberedSet, SetsWanted, SurfaceProblem } from './surface-problem.ts'
+import { clearShare, drawnHalf, type SurfaceShare } from './surface-share.ts'
 
 /** What is asked for. */
 export interface SurfaceAsked {
@@ -43,18 +44,11 @@ export interface SurfaceYield {
   /** One a requirement. */
   readonly requirements: readonly SurfaceShare[]
   readonly judged_count: number
-  readonly drawn_count: number
+  /** Rows of sets that the surfaces were asked about. */
+  readonly rows_count: number
   readonly near: readonly NearNumber[]
   /** Numbers that stay clear, the least clear first. */
   readonly clear: readonly ClearNumber[]
-}
-
-/** Sets that have to be judged before it goes on, and how far it is. */
-export interface SetsWanted {
-  /** Set by set, one a source. */
-  readonly values: readonly Float64Array[]
-  /** Sets that were judged before. */
-  readonly judged_count: number
 }
 
 /**
@@ -73,14 +67,16 @@ export function* surfaceYield(
   const refusedFirst = judged.take(first, yield { values: first, judged_count: 0 })
   if (refusedFirst) return refusedFirst
   const columns = numbers.map((_, place) => judged.column(place))
-  const { clear, near } = partNumbers({ sources, numbers, inputs: judged.inputs, columns })
-  const standing = near.map((one) => refitted(one, judged.of(one.place)))
+  const parted = partNumbers({ sources, numbers, inputs: judged.inputs, columns })
+  if (parted.near.length === 0) return yieldOf(problem, { judged, clear: parted.clear })
+  const refits = parted.near.map((one) => refitted(one, judged.of(one.place)))
+  const drawn = enoughRows(sources, { refits, judged, seed, half_ratio })
+  const { clear: further, near: standing } = partOverDrawn(refits, drawn)
+  const clear = [...parted.clear, ...further]
   if (standing.length === 0) return yieldOf(problem, { judged, clear })
-  const leading = leadingSource(sources, standing, judged)
-  const drawn = drawnSets(sources, { seed, rows_count: limits.surfaceRows, ...(leading !== undefined && { leading }) })
-  const rounds = new DoubtRounds({ drawn, judged, standing, clear })
-  while (rounds.wanted.length > 0 && judged.count < limits.surfaceJudged) {
-    const refused = rounds.take(yield { values: rounds.wanted, judged_count: judged.count })
+  const rounds = new DoubtRounds({ drawn, judged, standing })
+  while (rounds.wanted.values.length > 0 && judged.count < limits.surfaceJudged) {
+    const refused = rounds.take(yield rounds.wanted)
     if (refused) return refused
     const { least, most } = rounds.shareOf('all')
     if (most - least <= 2 * half_ratio) break
@@ -98,6 +94,30 @@ function firstSets(sources: readonly Source[], seed: number): readonly Float64Ar
 
 /** Sets for each term of a first surface. */
 const FIRST_ratio = 1.7
+
+interface RowsAsked extends SurfaceAsked {
+  readonly refits: readonly StandingNumber[]
+  readonly judged: JudgedSets
+}
+
+/** Of what half of the interval may be, drawing may take so much; the rest is left to judging. */
+const DRAWING_ratio = 0.6
+
+/** Draws as many rows as leave most of the interval to what is judged, or as many as are allowed. */
+function enoughRows(sources: readonly Source[], { refits, judged, seed, half_ratio }: RowsAsked): DrawnSets {
+  const leading = leadingSource(sources, refits, judged)
+  const draw = (rows_count: number): DrawnSets =>
+    drawnSets(sources, { seed, rows_count, ...(leading !== undefined && { leading }) })
+  let drawn = draw(limits.surfaceRows)
+  while (drawn.rows_count < limits.surfaceRowsMost && drawingHalf(refits, drawn) > DRAWING_ratio * half_ratio)
+    drawn = draw(4 * drawn.rows_count)
+  return drawn
+}
+
+function drawingHalf(refits: readonly StandingNumber[], drawn: DrawnSets): number {
+  const { all } = doubtsOf(refits.map((one) => saidOf(one, drawn)))
+  return drawnHalf({ chances: all, row_sets: drawn.row_sets })
+}
 
 /** Of the number that is likeliest to lie below nothing, the source that moves it most; undefined where all go over discs. */
 function leadingSource(sources: readonly Source[], standing: readonly StandingNumber[], judged: JudgedSets): number | undefined {
@@ -117,12 +137,13 @@ interface Found {
 }
 
 function yieldOf({ requirements_count }: SurfaceProblem, { judged, clear, rounds }: Found): SurfaceYield {
-  const shareOf = (of: number | 'all'): SurfaceShare => rounds?.shareOf(of) ?? clearShare(limits.surfaceRows)
+  const rows_count = rounds?.rows_count ?? limits.surfaceRows
+  const shareOf = (of: number | 'all'): SurfaceShare => rounds?.shareOf(of) ?? clearShare(rows_count)
   return {
     all: shareOf('all'),
     requirements: Array.from({ length: requirements_count }, (_, requirement) => shareOf(requirement)),
     judged_count: judged.count,
-    drawn_count: limits.surfaceRows,
+    rows_count,
     near: (rounds?.standing ?? []).map(({ behind, miss }) => ({ behind, miss })),
     clear: clear.toSorted((one, other) => one.misses - other.misses),
   }
