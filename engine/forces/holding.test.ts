@@ -52,6 +52,23 @@ describe('who carries a load at the closed posture', () => {
     for (let step = 1; step < wearer.length; step++) expect(wearer[step]).toBeLessThan(wearer[step - 1])
   })
 
+  it('is by itself just where nothing is lacking in drag at the pins', () => {
+    const push = closedHolding(shelfFinger({ friction: 0.1 }), padCase('push', { part: DISTAL, pad: 1, force_N: -30 }))
+    const lacks = [0, 0.05, 0.1, 0.2].map((friction) => {
+      const { byItself, reserve_Nmm = Number.NaN } = closedHolding(
+        shelfFinger({ friction }),
+        padCase('grip', { part: MIDDLE, pad: 0, force_N: 25 }),
+      )
+      return { byItself, reserve_Nmm }
+    })
+    expect(push.reserve_Nmm).toBeGreaterThan(0)
+    for (const [index, { byItself, reserve_Nmm }] of lacks.entries()) {
+      expect(reserve_Nmm > 0).toBe(byItself)
+      // SOURCE property: friction holds, so that less is lacking with more of it
+      if (index > 0) expect(reserve_Nmm).toBeGreaterThan(lacks[index - 1].reserve_Nmm)
+    }
+  })
+
   it('is the keeper when there is one, and not the wearer', () => {
     const keeper = { port: { kind: 'couple', part: DISTAL, against: 0 } as const, allowed: 1000 }
     const held = closedHolding(shelfFinger({ friction: 0.05 }), padCase('carry', { part: MIDDLE, pad: 0, force_N: 60 }, keeper))
@@ -69,6 +86,7 @@ describe('who carries a load at the closed posture', () => {
     expect(stops).toHaveLength(1)
     expect(held.carriedBy).toBe('wearer')
     expect(held.byItself).toBe(false)
+    expect(held.reserve_Nmm).toBeUndefined()
   })
 
   it('counts a spring that opens as what has to be carried, and against the load that closes as a carrier', () => {

@@ -31,7 +31,11 @@ describe('the effort that opens a toggle', () => {
 
   it('is nothing outside the jam, where the spring opens it', () => {
     const { opening, spring, lift } = asked(here, 6)
-    expect(effortToOpen(bench, opening, { port: lift, load: spring })).toEqual({ kind: 'effort', effort: 0 })
+    const found = effortToOpen(bench, opening, { port: lift, load: spring })
+    expect(found).toMatchObject({ kind: 'effort', effort: 0 })
+    // SOURCE property: what is left without any effort is the reserve under the load itself
+    expect(found.reserve_Nmm).toBe(reserveUnder(bench, opening, spring))
+    expect(found.reserve_Nmm).toBeGreaterThan(0)
   })
 
   it('is just what leaves no drag over: less does not open, more does, on both sides of dead centre', () => {
@@ -82,7 +86,7 @@ describe('the effort that opens a toggle', () => {
     // SOURCE property: inside the jam and past dead centre a pull in the spring's own place only presses the toggle harder
     for (const margin_deg of [1.5, 0.3, -3]) {
       const { opening, spring, more } = asked(here, margin_deg)
-      expect(effortToOpen(bench, opening, { port: more, load: spring })).toEqual({ kind: 'jams' })
+      expect(effortToOpen(bench, opening, { port: more, load: spring })).toMatchObject({ kind: 'jams' })
     }
   })
 

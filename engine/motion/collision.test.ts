@@ -4,6 +4,7 @@ import { limits } from '../numbers/limits.ts'
 import { assembled } from '../sketches/assembled.ts'
 import { DEG, finger } from '../sketches/finger.ts'
 import { fourBar } from '../sketches/linkages.ts'
+import { nearestOver } from './clearance.ts'
 import { collisionsOver } from './collision.ts'
 import { makePathBench } from './path.ts'
 import { travelPath } from './travel-path.ts'
@@ -22,10 +23,20 @@ function shaped(design: Design, shapes: Readonly<Record<string, { outline: Corne
   return { ...design, parts }
 }
 
-function lookedAt(design: Design) {
+function travelled(design: Design) {
   const { mechanism, posture } = assembled(design)
   const bench = makePathBench(mechanism)
-  return collisionsOver(bench, travelPath(bench, posture)!.nodes)
+  return { bench, nodes: travelPath(bench, posture)!.nodes }
+}
+
+function lookedAt(design: Design) {
+  const { bench, nodes } = travelled(design)
+  return collisionsOver(bench, nodes)
+}
+
+function nearestIn(design: Design) {
+  const { bench, nodes } = travelled(design)
+  return nearestOver(bench, nodes)
 }
 
 const bar = (length: number): Corners => [
@@ -107,5 +118,27 @@ describe('parts that run into each other', () => {
     expect(meets(0.98 * limits.collisionDepth_mm)).toEqual([])
     expect(meets(1.02 * limits.collisionDepth_mm)).toHaveLength(1)
     expect(meets(1)[0].overlap.depth_mm).toBeCloseTo(1, 9)
+  })
+})
+
+describe('parts that come near each other', () => {
+  it('are named with their distance and where it is least', () => {
+    const { parts, node, clearance_mm } = nearestIn(crankAndBlock({ crank: flat, mount: flat }, -10))!
+    expect(parts).toEqual([0, 1])
+    // SOURCE property: the crank goes down to 5°, where it is nearest
+    expect(node.posture[5] / DEG).toBeCloseTo(5, 9)
+    // SOURCE hand: the block's corner (20, −10) lies 20 sin 5° + 10 cos 5° = 11.7051 below the bar's middle line, whose lower side is at −2
+    expect(clearance_mm).toBeCloseTo(9.7051, 4)
+  })
+
+  it('have less than nothing between them by how deep they overlap', () => {
+    const design = crankAndBlock({ crank: flat, mount: flat })
+    const [{ overlap }] = lookedAt(design).collisions
+    expect(nearestIn(design)!.clearance_mm).toBe(-overlap.depth_mm)
+  })
+
+  it('are none where no two parts share a width', () => {
+    expect(nearestIn(crankAndBlock({ crank: flat, mount: [[2, 6]] }))).toBeUndefined()
+    expect(nearestIn(crankAndBlock({ crank: flat }))).toBeUndefined()
   })
 })
