@@ -7,6 +7,7 @@ import { compare, machineLine, rateLines } from './compare.ts'
 import { frictionWays } from './friction-ways.ts'
 import { postureWays } from './posture-ways.ts'
 import { verdictThreads } from './verdict-threads.ts'
+import { yieldThreads } from './yield-threads.ts'
 
 /** One full evaluation of the example must not take longer: the sentence then follows a dragged pin. */
 const TARGET_ms = 5
@@ -63,6 +64,9 @@ for (const line of rateLines(compare(frictionWays()))) console.log(line)
 console.log('\nHold verdict of the sets of the example:')
 for (const line of rateLines(compare(closedWays()))) console.log(line)
 for (const line of await verdictThreads(new URL('./bench-worker.mjs', import.meta.url))) console.log(line)
+
+console.log('\nYield of the example by surfaces:')
+for (const line of await yieldThreads(new URL('./bench-share-worker.mjs', import.meta.url))) console.log(line)
 
 console.log('\nPostures of many sets:')
 for (const line of rateLines(compare(postureWays()))) console.log(line)

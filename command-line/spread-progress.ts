@@ -1,10 +1,12 @@
-import type { DesignSpread, RunProgress } from '../engine/index.ts'
+import type { DesignSpread, RunProgress, SurfaceYield } from '../engine/index.ts'
+import { surfaceWords } from '../report/index.ts'
 import type { Terminal } from './terminal.ts'
 
 /** What a run is at. */
 type Doing = RunProgress<DesignSpread>['doing'] | 'wear'
 
 const DOING: Readonly<Record<Doing, string>> = {
+  surfaces: 'surfaces through judged sets',
   steps: 'one deviation of each source',
   failures: 'the nearest failures',
   samples: 'samples',
@@ -19,6 +21,8 @@ export interface HowFar {
   readonly doing: Doing
   readonly done: number
   readonly of: number
+  /** The yields by surfaces, in the word that they are known. */
+  readonly surfaces?: SurfaceYield
 }
 
 /** Tells how far a run is, on one line that is written over; says nothing where nobody looks on. */
@@ -30,13 +34,15 @@ export function progressTeller(terminal: Terminal): {
   if (!tellProgress) return { tell: () => {}, end: () => {} }
   let doing = ''
   let begun = 0
+  let known = ''
   return {
-    tell: ({ doing: now, done, of }) => {
+    tell: ({ doing: now, done, of, surfaces }) => {
+      if (surfaces) known = `by surfaces ${surfaceWords(surfaces)}; `
       if (now !== doing) begun = terminal.now().getTime()
       doing = now
       const spent_s = (terminal.now().getTime() - begun) / MS_PER_S
       const left = done > 0 && spent_s > SOON_s ? `, ${leftText((spent_s / done) * (of - done))}` : ''
-      tellProgress(`${DOING[now]}: ${done} of ${of}${left}; Ctrl-C ends it with what was reached`)
+      tellProgress(`${known}${DOING[now]}: ${done} of ${of}${left}; Ctrl-C ends it with what was reached`)
     },
     end: () => tellProgress(''),
   }

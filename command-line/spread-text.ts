@@ -13,6 +13,7 @@ import {
   type SpreadFigureRow,
   spreadFigureRows,
   spreadSentence,
+  surfaceLines,
   wearersLine,
   yieldRows,
 } from '../report/index.ts'
@@ -33,6 +34,7 @@ export function spreadText(told: DesignSpread, { colour }: { readonly colour: bo
     paint.bold(wrapped(spreadSentence(told))),
     block('Share of sets that meet it', yieldLines(told, paint), paint),
     block('Sets without an answer of their own', failureLines(told), paint),
+    block('The same by surfaces', surfaceLines(told), paint),
     block('Figures over the sets', figureLines(spreadFigureRows(told)), paint),
     block('Where it comes from', driverLines(spreadFigureRows(told)), paint),
     block('What to change', adviceLines(told), paint),

@@ -195,6 +195,7 @@ export {
   strengthPlace,
   strengthRows,
 } from './tables/strength-rows.ts'
+export { surfaceLines, surfaceWords } from './tables/surface-lines.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
 export { joined, sayReading, setValue, type ValueText } from './tables/value-text.ts'
 export type { TypesetJob } from './typeset/typeset-job.ts'

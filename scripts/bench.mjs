@@ -7,7 +7,11 @@ const root = join(import.meta.dirname, '..')
 const folder = join(root, 'build')
 await build({
   absWorkingDir: root,
-  entryPoints: { bench: 'bench/run.ts', 'bench-worker': 'bench/verdict-worker.ts' },
+  entryPoints: {
+    bench: 'bench/run.ts',
+    'bench-worker': 'bench/verdict-worker.ts',
+    'bench-share-worker': 'bench/share-worker.ts',
+  },
   outdir: folder,
   outExtension: { '.js': '.mjs' },
   bundle: true,

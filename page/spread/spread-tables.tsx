@@ -9,6 +9,7 @@ import {
   priceLines,
   type SpreadFigureRow,
   spreadFigureRows,
+  surfaceLines,
   type ValueText,
   wearersLine,
   yieldRows,
@@ -28,6 +29,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
         <Yields told={told} />
         <Lines lines={[...failureLines(told), wearersLine(told)]} />
       </section>
+      <Listed heading="The same by surfaces" lines={surfaceLines(told)} />
       {advice.length === 0 ? null : (
         <section aria-labelledby="changes">
           <h2 id="changes">What to change</h2>

@@ -4,6 +4,7 @@
  * by being ended, and they with it.
  */
 import { byMany, type DesignSpread, designRun, type RunProgress, readVariation } from '../../engine/index.ts'
+import { surfaceWords } from '../../report/index.ts'
 import type { Told } from '../state/background-run.ts'
 import { shareHands } from './share-hands.ts'
 import type { SpreadAsked } from './spread-run.ts'
@@ -31,14 +32,17 @@ function tell(told: Told<DesignSpread>): void {
 /** Tells how far a run is, and from time to time what it has reached. */
 function teller(): (progress: RunProgress<DesignSpread>) => void {
   let told_ms = performance.now()
-  return ({ doing, done, of, reached }) => {
+  let known = ''
+  return ({ doing, done, of, reached, surfaces }) => {
+    if (surfaces) known = `By surfaces ${surfaceWords(surfaces)}; `
     const isTime = performance.now() - told_ms > TELL_MS
     if (isTime) told_ms = performance.now()
-    tell({ done, of, doing: DOING[doing], ...(isTime && reached && { reached: reached() }) })
+    tell({ done, of, doing: `${known}${DOING[doing]}`, ...(isTime && reached && { reached: reached() }) })
   }
 }
 
 const DOING = {
+  surfaces: 'surfaces through judged sets',
   steps: 'one size after the other',
   failures: 'looking for the nearest set that falls short',
   samples: 'counting sets',

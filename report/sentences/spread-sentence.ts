@@ -1,5 +1,5 @@
 /** The answer to Spread in one plain sentence: how many sets behave so, what falls short most often, and what that comes from. */
-import type { DesignSpread } from '../../engine/index.ts'
+import { type DesignSpread, targetVerdict } from '../../engine/index.ts'
 import { intervalText, shareText } from '../tables/spread-rows.ts'
 import { figureName } from './figure-name.ts'
 import { asSentence } from './words.ts'
@@ -22,14 +22,24 @@ export function spreadSentence(told: DesignSpread): string {
   const { met } = spread.yields.all
   const counted = `${shareText(met.value, met)} of sets meet every requirement (${intervalText(met)}, from ${met.samples} counted)`
   return asSentence(
-    [`${counted}, ${targetWords(told)}`, worstClause(told), driverClause(told)].filter((one) => one !== '').join('; '),
+    [`${counted}, ${targetWords(told)}`, surfaceClause(told), worstClause(told), driverClause(told)]
+      .filter((one) => one !== '')
+      .join('; '),
   )
 }
 
-function targetWords({ asked, verdict }: DesignSpread): string {
+function targetWords({ asked, verdict, spread }: DesignSpread): string {
   const target = `${Number((100 * asked.target_ratio).toPrecision(6))} %`
   if (verdict === 'undecided') return `which leaves it undecided whether ${target} do: count more`
-  return verdict === 'met' ? `which reaches the ${target} asked for` : `short of the ${target} asked for`
+  const by = targetVerdict(spread.yields.all, asked.target_ratio) === verdict ? '' : 'by surfaces '
+  return verdict === 'met' ? `which ${by}reaches the ${target} asked for` : `${by}short of the ${target} asked for`
+}
+
+/** Surfaces tell the same share closer; nothing where none were made. */
+function surfaceClause({ surfaces }: DesignSpread): string {
+  if (!surfaces || 'why' in surfaces) return ''
+  const { all, judged_count } = surfaces
+  return `surfaces through ${judged_count} judged sets say ${shareText(all.value, all)} (${intervalText(all)})`
 }
 
 /** The requirement that falls short most often; nothing when none does. */

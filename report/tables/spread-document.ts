@@ -38,6 +38,7 @@ export function spreadDocument(told: DesignSpread, engine: string): Entry {
     }),
     untolerated,
     ...offersEntry(told),
+    ...surfacesEntry(told),
     ...closedEntry(told),
     ...adviceEntry(told),
   }
@@ -88,6 +89,19 @@ function correlationEntries({ spread, figures }: DesignSpread): Entry {
     return [figures[index].id, Object.fromEntries(others)] as const
   })
   return Object.fromEntries(rows.filter(([, others]) => Object.keys(others).length > 0))
+}
+
+function surfacesEntry({ surfaces, requirements }: DesignSpread): Entry {
+  if (!surfaces || 'why' in surfaces) return surfaces ? { surfaces } : {}
+  const { all, judged_count, rows_count, near, clear } = surfaces
+  return {
+    surfaces: {
+      ...{ judged: judged_count, rows: rows_count, yield: all },
+      requirements: Object.fromEntries(requirements.map(({ id }, index) => [id, surfaces.requirements[index]])),
+      near: near.map(({ behind, miss }) => ({ number: behind.words, miss })),
+      clear: clear.map(({ behind, misses }) => ({ number: behind.words, misses: Number.isFinite(misses) ? misses : null })),
+    },
+  }
 }
 
 function closedEntry({ closed }: DesignSpread): Entry {

@@ -32,7 +32,7 @@ export function shareText(value: number, interval: Pick<CountedShare, 'least' | 
 }
 
 /** Both ends of the interval of a share. */
-export function intervalText({ least, most }: CountedShare): string {
+export function intervalText({ least, most }: Pick<CountedShare, 'least' | 'most'>): string {
   return `${percent(least, { least, most })} to ${percent(most, { least, most })} %`
 }
 

@@ -45,7 +45,9 @@ async function sharedOut<Reached>(
   const work = async (hand: number): Promise<void> => {
     const asked = (): Promise<Share> | undefined => {
       const piece = pieces.next()
-      return piece.done === true || isStopped() ? undefined : hands.make(hand, piece.value)
+      // What has reached nothing yet cannot be left half-way.
+      const isLeft = isStopped() && step.reached !== undefined
+      return piece.done === true || isLeft ? undefined : hands.make(hand, piece.value)
     }
     for (let making = asked(); making; ) {
       shares.push(await making)

@@ -9,11 +9,27 @@ import type { ClosedSamples } from '../closed/closed-samples.ts'
 import type { Source } from '../sources/source.ts'
 import { emptySamples, joinSamples, type Samples, type SamplesAsked } from '../spread/samples.ts'
 import type { SpreadProblem } from '../spread/spread-problem.ts'
+import type { NumberedSet } from '../surfaces/surface-problem.ts'
+import type { SurfaceYield } from '../surfaces/surface-yield.ts'
 
-/** Samples from the first up to a number: sets or wearers that are judged whole, or sets that are looked at in their closed posture alone. */
+/**
+ * Samples from the first up to a number: sets or wearers that are judged whole, sets that are looked at in their closed posture alone, or sets whose
+ * numbers are asked for.
+ */
 export type Wanted =
   | (Pick<SamplesAsked, 'cloud' | 'change'> & { readonly of: Source['of']; readonly samples: number })
   | { readonly of: 'closed'; readonly seed: number; readonly samples: number }
+  | NumbersWanted
+
+/** Sets by their values, of which the numbers behind the requirements are wanted. */
+export interface NumbersWanted {
+  readonly of: 'numbers'
+  readonly samples: number
+  /** Set by set, one a source of the sets. */
+  readonly values: readonly Float64Array[]
+  /** Of the numbers that are asked for; all where it is left out. */
+  readonly places?: readonly number[]
+}
 
 /** A part of the samples that are wanted; plain data, so that a worker can be handed it. */
 export interface ShareAsked {
@@ -24,13 +40,22 @@ export interface ShareAsked {
 }
 
 /** Samples that were made of a share. The same share has the same bytes wherever and whenever it is made. */
-export type Share = Samples | ClosedSamples
+export type Share = Samples | ClosedSamples | NumberedSamples
+
+/** Sets with their numbers. */
+export interface NumberedSamples {
+  readonly from: number
+  readonly to: number
+  readonly numbered: readonly NumberedSet[]
+}
 
 /** How far a run is. */
 export interface HowFar {
-  readonly doing: 'steps' | 'failures' | 'samples' | 'wearers' | 'closed' | 'advice'
+  readonly doing: 'surfaces' | 'steps' | 'failures' | 'samples' | 'wearers' | 'closed' | 'advice'
   readonly done: number
   readonly of: number
+  /** The yields by surfaces, in the word that they are known; they come long before a count does. */
+  readonly surfaces?: SurfaceYield
 }
 
 /** Where a run stands. */
@@ -67,4 +92,10 @@ export function judgedIn(problem: SpreadProblem, shares: readonly Share[]): Samp
 /** Of some shares those of closed postures alone. */
 export function closedIn(shares: readonly Share[]): readonly ClosedSamples[] {
   return shares.filter((share): share is ClosedSamples => 'plainly_count' in share)
+}
+
+/** Of some shares the sets with their numbers, in order. */
+export function numberedIn(shares: readonly Share[]): readonly NumberedSet[] {
+  const numbered = shares.filter((share): share is NumberedSamples => 'numbered' in share)
+  return numbered.toSorted((one, other) => one.from - other.from).flatMap((share) => share.numbered)
 }

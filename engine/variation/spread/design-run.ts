@@ -1,4 +1,5 @@
 /** The run over a design: its sets are counted, then what shops offer, sets in their closed posture alone, and what to change. */
+import { limits } from '../../numbers/limits.ts'
 import { type ClosedSpread, closedSpread } from '../closed/closed-spread.ts'
 import type { NotStraight } from '../closed/straight-numbers.ts'
 import { byOne } from '../shares/by-one.ts'
@@ -6,6 +7,9 @@ import type { RunProgress } from '../shares/pieces.ts'
 import { judgedIn, partOf, type SetsRun } from '../shares/sets-run.ts'
 import { shareMaker } from '../shares/share-maker.ts'
 import type { Variation } from '../sources/source.ts'
+import type { NoSurface } from '../surfaces/surface-problem.ts'
+import { surfaceRun } from '../surfaces/surface-run.ts'
+import type { SurfaceYield } from '../surfaces/surface-yield.ts'
 import { toleranceAdvice } from './advice.ts'
 import { centredStop } from './centred-stop.ts'
 import { designProblem } from './design-problem.ts'
@@ -21,7 +25,7 @@ import { judgedOffers } from './judged-offer.ts'
 import { readOffer } from './offer.ts'
 import { priceCurve } from './price-curve.ts'
 import { pricedSizes } from './priced-sizes.ts'
-import { spreadOf } from './spread.ts'
+import { type Spread, spreadOf } from './spread.ts'
 import type { SpreadProblem } from './spread-problem.ts'
 import { type SurvivedEnd, survivedRange } from './survived-range.ts'
 import { type Yield, yieldsOf } from './yields.ts'
@@ -34,10 +38,11 @@ export function spreadDesign(variation: Variation, asked: DesignSpreadAsked): Ge
 /** A whole run over a design; the samples that it wants are those of a `shareMaker` of the same design. */
 export function* designRun(variation: Variation, asked: DesignSpreadAsked): SetsRun<DesignSpread> {
   const problem = designProblem(variation)
-  const spread = yield* partOf(spreadOf(problem, asked), ({ reached }) => {
-    return reached && ((shares) => designSpread(variation, { problem, spread: reached(shares), asked }))
-  })
-  const plainly = designSpread(variation, { problem, spread, asked })
+  const surfaces = yield* partOf(surfacesFor(variation, asked), () => undefined)
+  const toldOf = (spread: Spread): DesignSpread =>
+    designSpread(variation, { problem, spread, asked, ...(surfaces && { surfaces }) })
+  const spread = yield* partOf(spreadOf(problem, asked), ({ reached }) => reached && ((shares) => toldOf(reached(shares))))
+  const plainly = toldOf(spread)
   const wearers = yield* partOf(wearersFor(variation, asked), () => () => plainly)
   const counted = { ...plainly, ...(wearers && { wearers }) }
   const typed = (asked.offers ?? []).flatMap((offer) => readOffer(variation, offer).value ?? [])
@@ -52,6 +57,18 @@ export function* designRun(variation: Variation, asked: DesignSpreadAsked): Sets
   const advice = yield* partOf(adviceFor(variation, problem, told), () => () => told)
   return { ...told, advice }
 }
+
+/** Surfaces are made where at least as many sets are counted as they may have judged for themselves. */
+function* surfacesFor(
+  variation: Variation,
+  { seed, samples }: DesignSpreadAsked,
+): SetsRun<SurfaceYield | NoSurface | undefined, never> {
+  if (samples < limits.surfaceJudged || variation.design.requirements.length === 0) return undefined
+  return yield* surfaceRun(variation, { seed, half_ratio: surfaces_half_ratio })
+}
+
+/** Half of the interval of a yield by surfaces: one set in a thousand. */
+const surfaces_half_ratio = 0.001
 
 /** Wearers differ in a thing or two: some hundreds tell their share to a few in a hundred. */
 const wearers_samples = 512

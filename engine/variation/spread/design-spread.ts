@@ -6,6 +6,8 @@ import type { Verdict } from '../../figures/evaluation.ts'
 import type { ClosedSpread } from '../closed/closed-spread.ts'
 import type { NotStraight } from '../closed/straight-numbers.ts'
 import type { Source, Variation } from '../sources/source.ts'
+import type { NoSurface } from '../surfaces/surface-problem.ts'
+import type { SurfaceYield } from '../surfaces/surface-yield.ts'
 import type { SpreadChange } from './advice.ts'
 import type { CentredStop } from './centred-stop.ts'
 import type { JudgedOffer } from './judged-offer.ts'
@@ -64,6 +66,8 @@ export interface DesignSpread {
   readonly spread: Spread
   /** Whether the yield reaches its target. */
   readonly verdict: Verdict
+  /** The yields by surfaces, or why they do not serve; absent where so few sets are counted that surfaces would cost more. */
+  readonly surfaces?: SurfaceYield | NoSurface
   /** Share of wearers for whom the set as drawn meets every requirement; absent where nothing varies from one wearer to the next, and before it is counted. */
   readonly wearers?: Yield
   /** Places of sizes without a tolerance: held as drawn. */
@@ -80,11 +84,27 @@ export interface CountedProblem {
   readonly problem: SpreadProblem
   readonly spread: Spread
   readonly asked: DesignSpreadAsked
+  readonly surfaces?: SurfaceYield | NoSurface
 }
 
 /** What a count of a design amounts to. */
-export function designSpread({ design, untolerated }: Variation, { problem, spread, asked }: CountedProblem): DesignSpread {
+export function designSpread(
+  { design, untolerated }: Variation,
+  { problem, spread, asked, surfaces }: CountedProblem,
+): DesignSpread {
   const { sources, figures } = problem
-  const verdict = targetVerdict(spread.yields.all, asked.target_ratio)
-  return { design, asked, sources, figures, requirements: design.requirements, spread, verdict, untolerated }
+  const verdict = verdictOf(spread.yields.all, surfaces, asked.target_ratio)
+  const told = { design, asked, sources, figures, requirements: design.requirements, spread, verdict, untolerated }
+  return { ...told, ...(surfaces && { surfaces }) }
+}
+
+/** What a count leaves undecided surfaces may decide, where both agree. */
+function verdictOf(counted: Yield, surfaces: DesignSpread['surfaces'], target_ratio: number): Verdict {
+  const verdict = targetVerdict(counted, target_ratio)
+  if (verdict !== 'undecided' || !surfaces || 'why' in surfaces) return verdict
+  const { value, least, most } = surfaces.all
+  const agree = value >= counted.met.least && value <= 1 - counted.short.least
+  if (!agree) return verdict
+  if (least >= target_ratio) return 'met'
+  return most < target_ratio ? 'short' : 'undecided'
 }

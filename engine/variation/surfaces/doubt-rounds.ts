@@ -16,7 +16,7 @@ export interface RoundsAsked {
 }
 
 /** Sets judged in one round: they come from one surface, and keep some workers busy. */
-const round_sets = 32
+const round_sets = 24
 
 /** Rounds of one problem. */
 export class DoubtRounds {

@@ -6,15 +6,20 @@
  * The second sum takes away what the surfaces get wrong, on the average whatever they are: a difference estimate in layers (W. G. Cochran,
  * Sampling Techniques, from memory). The sets were chosen before they were judged and by surfaces that had not seen them. Each round of
  * judging gives such an estimate; they are put together by what each was worth before anything was judged, so that no outcome speaks for itself.
+ *
+ * A judged set with the chance p differs from it by a square of p (1 − p) on the average, if chances are what they say. Where those that were
+ * judged differ by more, all together, the variance is larger in that proportion.
  */
 import type { Layer } from './doubtful-sets.ts'
 
-/** An estimate of a share and its variance, as far as judging goes. */
+/** An estimate of a share, as far as judging goes. */
 export interface ShareEstimate {
   readonly value: number
+  /** As the chances allow. */
   readonly variance: number
-  /** As the chances alone allow, which knows nothing of what was judged. */
-  readonly expected: number
+  /** Sums over the judged sets: squares of how they differ, and what the chances allow of that. */
+  readonly differing: number
+  readonly allowed: number
 }
 
 /** One round. */
@@ -26,32 +31,32 @@ export interface RoundJudged {
   readonly isMet: (set: number) => boolean
 }
 
-/** The estimate of one round. A layer whose sets all came out as said may still err as its chances allow. */
+/** The estimate of one round. */
 export function estimateOf({ chances, layers, isMet }: RoundJudged): ShareEstimate {
   // A share is not told closer than half a set.
-  const rounding = (0.5 / chances.length) ** 2
-  const estimate = { value: meanOf(chances), variance: rounding, expected: rounding }
+  const found = { value: meanOf(chances), variance: (0.5 / chances.length) ** 2, differing: 0, allowed: 0 }
   for (const { share, chosen } of layers) {
     if (chosen.length === 0) continue
     const differences = chosen.map((set) => (isMet(set) ? 1 : 0) - chances[set])
-    const mean = meanOf(differences)
-    const seen = differences.reduce((sum, one) => sum + (one - mean) ** 2, 0) / Math.max(1, chosen.length - 1)
-    const allowed = meanOf(chosen.map((set) => chances[set] * (1 - chances[set])))
-    const weight = (share * share) / chosen.length
-    estimate.value += share * mean
-    estimate.variance += weight * Math.max(seen, allowed)
-    estimate.expected += weight * allowed
+    const allowed = chosen.reduce((sum, set) => sum + chances[set] * (1 - chances[set]), 0)
+    found.value += share * meanOf(differences)
+    found.variance += (share / chosen.length) ** 2 * allowed
+    found.differing += differences.reduce((sum, one) => sum + one * one, 0)
+    found.allowed += allowed
   }
-  return estimate
+  return found
 }
 
 /** Puts estimates of the same share together. @param estimates at least one */
-export function together(estimates: readonly ShareEstimate[]): Omit<ShareEstimate, 'expected'> {
-  const worth = estimates.reduce((sum, { expected }) => sum + 1 / expected, 0)
-  return {
-    value: estimates.reduce((sum, { value, expected }) => sum + value / expected, 0) / worth,
-    variance: estimates.reduce((sum, { variance, expected }) => sum + variance / expected ** 2, 0) / worth ** 2,
-  }
+export function together(estimates: readonly ShareEstimate[]): Pick<ShareEstimate, 'value' | 'variance'> {
+  const worth = estimates.reduce((sum, { variance }) => sum + 1 / variance, 0)
+  const [differing, allowed] = [sumOf(estimates, 'differing'), sumOf(estimates, 'allowed')]
+  const excess = differing > allowed ? differing / allowed : 1
+  return { value: estimates.reduce((sum, { value, variance }) => sum + value / variance, 0) / worth, variance: excess / worth }
+}
+
+function sumOf(estimates: readonly ShareEstimate[], of: 'differing' | 'allowed'): number {
+  return estimates.reduce((sum, estimate) => sum + estimate[of], 0)
 }
 
 /** Mean of a list. */

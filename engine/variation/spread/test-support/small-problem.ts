@@ -59,10 +59,10 @@ export function counted<Result>(problem: SpreadProblem, run: SetsRun<Result, unk
   return finished(byOne(run, judgeOf(problem)))
 }
 
-/** Shares of a small problem, which has no closed posture. */
+/** Shares of a small problem, which has no closed posture, and no numbers but its figure. */
 export function judgeOf(problem: SpreadProblem): (asked: ShareAsked) => Samples {
   return ({ wanted, from, to }) => {
-    if (wanted.of === 'closed') throw new Error('a small problem has no closed posture')
+    if (wanted.of === 'closed' || wanted.of === 'numbers') throw new Error(`a small problem has nothing of the kind ${wanted.of}`)
     return judgeSamples(problem, { ...wanted, from, to })
   }
 }
