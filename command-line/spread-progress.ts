@@ -9,6 +9,7 @@ const DOING: Readonly<Record<Doing, string>> = {
   surfaces: 'surfaces through judged sets',
   steps: 'one deviation of each source',
   failures: 'the nearest failures',
+  corners: 'all sizes at their limits',
   samples: 'samples',
   wearers: 'wearers',
   closed: 'sets in their closed posture alone',

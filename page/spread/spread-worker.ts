@@ -45,6 +45,7 @@ const DOING = {
   surfaces: 'surfaces through judged sets',
   steps: 'one size after the other',
   failures: 'looking for the nearest set that falls short',
+  corners: 'all sizes at their limits',
   samples: 'counting sets',
   wearers: 'counting wearers',
   closed: 'looking at closed sets',

@@ -1,7 +1,7 @@
 import type { HowFar, RunStep, Share, ShareAsked, Wanted } from './sets-run.ts'
 
 /** Samples of one piece: some tenths of a second, and whole rounds of the replicates; of numbers as few as keep all hands busy to the end. */
-const piece_samples = { sets: 32, wearers: 32, closed: 4096, numbers: 4 } as const
+const piece_samples = { sets: 32, wearers: 32, closed: 4096, numbers: 4, given: 4 } as const
 
 /** Wanted samples in pieces that follow one another. */
 export function* piecesOf(wanted: Wanted): Generator<ShareAsked, void> {
@@ -17,8 +17,8 @@ export interface RunProgress<Reached> extends HowFar {
 
 /** How far a run is with shares of what it wants last, in any order. */
 export function progressWith<Reached>({ reached, ...step }: RunStep<Reached>, shares: readonly Share[]): RunProgress<Reached> {
-  const { wanted, ...howFar } = step
-  const done = shares.reduce((sum, { from, to }) => sum + to - from, step.done)
+  const { wanted, each = 1, ...howFar } = step
+  const done = shares.reduce((sum, { from, to }) => sum + each * (to - from), step.done)
   const following = followingOn(shares)
   if (!reached || (wanted && following.length === 0)) return { ...howFar, done }
   return { ...howFar, done, reached: () => reached(following) }

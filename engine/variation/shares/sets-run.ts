@@ -8,18 +8,19 @@
 import type { ClosedSamples } from '../closed/closed-samples.ts'
 import type { Source } from '../sources/source.ts'
 import { emptySamples, joinSamples, type Samples, type SamplesAsked } from '../spread/samples.ts'
-import type { SpreadProblem } from '../spread/spread-problem.ts'
+import type { JudgedSet, SpreadProblem } from '../spread/spread-problem.ts'
 import type { NumberedSet } from '../surfaces/surface-problem.ts'
 import type { SurfaceYield } from '../surfaces/surface-yield.ts'
 
 /**
- * Samples from the first up to a number: sets or wearers that are judged whole, sets that are looked at in their closed posture alone, or sets whose
- * numbers are asked for.
+ * Samples from the first up to a number: sets or wearers that are judged whole, sets that are looked at in their closed posture alone, sets whose
+ * numbers are asked for, or sets that are given and judged whole.
  */
 export type Wanted =
   | (Pick<SamplesAsked, 'cloud' | 'change'> & { readonly of: Source['of']; readonly samples: number })
   | { readonly of: 'closed'; readonly seed: number; readonly samples: number }
   | NumbersWanted
+  | GivenWanted
 
 /** Sets by their values, of which the numbers behind the requirements are wanted. */
 export interface NumbersWanted {
@@ -31,6 +32,14 @@ export interface NumbersWanted {
   readonly places?: readonly number[]
 }
 
+/** Sets by their values that are judged whole. */
+export interface GivenWanted {
+  readonly of: 'given'
+  readonly samples: number
+  /** Set by set, one a source of the sets. */
+  readonly values: readonly Float64Array[]
+}
+
 /** A part of the samples that are wanted; plain data, so that a worker can be handed it. */
 export interface ShareAsked {
   readonly wanted: Wanted
@@ -40,7 +49,7 @@ export interface ShareAsked {
 }
 
 /** Samples that were made of a share. The same share has the same bytes wherever and whenever it is made. */
-export type Share = Samples | ClosedSamples | NumberedSamples
+export type Share = Samples | ClosedSamples | NumberedSamples | GivenSamples
 
 /** Sets with their numbers. */
 export interface NumberedSamples {
@@ -49,9 +58,16 @@ export interface NumberedSamples {
   readonly numbered: readonly NumberedSet[]
 }
 
+/** Given sets, judged. */
+export interface GivenSamples {
+  readonly from: number
+  readonly to: number
+  readonly given: readonly JudgedSet[]
+}
+
 /** How far a run is. */
 export interface HowFar {
-  readonly doing: 'surfaces' | 'steps' | 'failures' | 'samples' | 'wearers' | 'closed' | 'advice'
+  readonly doing: 'surfaces' | 'steps' | 'failures' | 'corners' | 'samples' | 'wearers' | 'closed' | 'advice'
   readonly done: number
   readonly of: number
   /** The yields by surfaces, in the word that they are known; they come long before a count does. */
@@ -62,6 +78,8 @@ export interface HowFar {
 export interface RunStep<Reached> extends HowFar {
   /** Samples without which it does not go on, counted in `done` and `of`; left out for a word in passing. */
   readonly wanted?: Wanted
+  /** How much of `of` one of them makes; 1 where it is left out. */
+  readonly each?: number
   /** What has been reached with some of the wanted samples, from the first on; absent before there is anything. */
   readonly reached?: (shares: readonly Share[]) => Reached
 }
@@ -98,4 +116,15 @@ export function closedIn(shares: readonly Share[]): readonly ClosedSamples[] {
 export function numberedIn(shares: readonly Share[]): readonly NumberedSet[] {
   const numbered = shares.filter((share): share is NumberedSamples => 'numbered' in share)
   return numbered.toSorted((one, other) => one.from - other.from).flatMap((share) => share.numbered)
+}
+
+/** Has sets judged by their values. @returns them in order */
+export function* judgedGiven(
+  values: readonly Float64Array[],
+  { doing, each = 1 }: Pick<RunStep<never>, 'doing' | 'each'>,
+): SetsRun<readonly JudgedSet[], never> {
+  const wanted = { of: 'given', samples: values.length, values } as const
+  const shares = yield { doing, done: 0, of: values.length, each, wanted }
+  const given = shares.filter((share): share is GivenSamples => 'given' in share)
+  return given.toSorted((one, other) => one.from - other.from).flatMap((share) => share.given)
 }

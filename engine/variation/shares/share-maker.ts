@@ -11,6 +11,11 @@ import type { Share, ShareAsked } from './sets-run.ts'
 /** Makes shares of the samples of one design; what each kind needs is laid out when the first of it is asked for. */
 export function shareMaker(variation: Variation): (asked: ShareAsked) => Share {
   const problems: Partial<Record<Source['of'], SpreadProblem>> = {}
+  const problemOf = (of: Source['of']): SpreadProblem => {
+    const problem = problems[of] ?? designProblem(variation, of)
+    problems[of] = problem
+    return problem
+  }
   const samplers = new Map<number, ClosedSampler>()
   const samplerOf = (seed: number): ClosedSampler => {
     const known = samplers.get(seed)
@@ -25,9 +30,8 @@ export function shareMaker(variation: Variation): (asked: ShareAsked) => Share {
     if (wanted.of === 'closed') return samplerOf(wanted.seed).samples(from, to)
     if (wanted.of === 'numbers')
       return { from, to, numbered: numberedSets(numbers(), wanted.values.slice(from, to), wanted.places) }
-    const problem = problems[wanted.of] ?? designProblem(variation, wanted.of)
-    problems[wanted.of] = problem
-    return judgeSamples(problem, { ...wanted, from, to })
+    if (wanted.of === 'given') return { from, to, given: wanted.values.slice(from, to).map(problemOf('sets').judge) }
+    return judgeSamples(problemOf(wanted.of), { ...wanted, from, to })
   }
 }
 

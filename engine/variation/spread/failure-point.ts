@@ -16,6 +16,7 @@
  * nothing.
  */
 import { limits } from '../../numbers/limits.ts'
+import { judgedGiven, type SetsRun } from '../shares/sets-run.ts'
 import { marginIn, type SpreadProblem, type WatchedRequirement } from './spread-problem.ts'
 import { effectsIn, lengthOf, type Steps } from './steps.ts'
 
@@ -62,12 +63,12 @@ function straightDistance(requirement: WatchedRequirement, steps: Steps): number
   return marginIn(steps.middle, requirement) / lengthOf(slopeOfSteps(requirement, steps))
 }
 
-/** Looks for the nearest failure of one requirement; yields after each round. The first slope is that of the steps, the second is taken whole. */
+/** Looks for the nearest failure of one requirement. The first slope is that of the steps, the second is taken whole. */
 export function* failurePoint(
   problem: SpreadProblem,
   steps: Steps,
   requirement: number,
-): Generator<void, FailurePoint | NoFailurePoint> {
+): SetsRun<FailurePoint | NoFailurePoint, never> {
   const watched = problem.requirements[requirement]
   const marginAt = (normals: Float64Array): number => marginIn(problem.judge(problem.valuesAt(normals)), watched)
   const middle = marginIn(steps.middle, watched)
@@ -75,14 +76,17 @@ export function* failurePoint(
   let place: Place = { normals: new Float64Array(problem.sources.length), margin: middle }
   for (let round = 0; round < limits.failureRounds; round++) {
     if (round > 0)
-      slope = slopeAt(marginAt, place, { before: slope, sources: round === 1 ? [...slope.keys()] : tellingOf(slope) })
+      slope = yield* slopeAt(problem, place, {
+        watched,
+        before: slope,
+        sources: round === 1 ? [...slope.keys()] : tellingOf(slope),
+      })
     if (!(lengthOf(slope) > 0)) return { requirement, why: 'its margin does not change with any source' }
     const reached = lowered(marginAt, place, slope)
     if (!reached) break
     if (lengthOf(reached.normals) > deviations_most) return { requirement, why: 'it does not fall short within six deviations' }
     const moved = distanceOf(reached.normals, place.normals)
     place = reached
-    yield
     if (moved < limits.failureMoved) break
   }
   return checked({ requirement, normals: place.normals, middle }, marginAt)
@@ -139,31 +143,34 @@ function checked(
 }
 
 interface SlopeAsked {
+  readonly watched: WatchedRequirement
   readonly before: Float64Array
   /** Those whose part is taken anew. */
   readonly sources: readonly number[]
 }
 
 /** Slope at a place: of some sources anew, of the others as it was. */
-function slopeAt(
-  marginAt: (normals: Float64Array) => number,
+function* slopeAt(
+  { valuesAt }: SpreadProblem,
   { normals, margin }: Place,
-  { before, sources }: SlopeAsked,
-): Float64Array {
+  { watched, before, sources }: SlopeAsked,
+): SetsRun<Float64Array, never> {
   const slope = before.slice()
-  const place = normals.slice()
-  for (const source of sources) {
-    const value = normals[source]
-    place[source] = value + slope_step
-    const above = (marginAt(place) - margin) / slope_step
-    place[source] = value - slope_step
-    // A side without a margin is passed over.
-    const told = Number.isNaN(above) ? (margin - marginAt(place)) / slope_step : above
-    place[source] = value
+  const beside = (step: number) => (source: number) => valuesAt(normals.with(source, normals[source] + step))
+  const above = yield* judgedGiven(sources.map(beside(slope_step)), inPassing)
+  // A side without a margin is passed over.
+  const blind = sources.filter((_, index) => Number.isNaN(marginIn(above[index], watched)))
+  const below = yield* judgedGiven(blind.map(beside(-slope_step)), inPassing)
+  for (const [index, source] of sources.entries()) slope[source] = (marginIn(above[index], watched) - margin) / slope_step
+  for (const [index, source] of blind.entries()) {
+    const told = (margin - marginIn(below[index], watched)) / slope_step
     slope[source] = Number.isNaN(told) ? 0 : told
   }
   return slope
 }
+
+/** Rounds are many or few: what they want says nothing of how far the search is. */
+const inPassing = { doing: 'failures', each: 0 } as const
 
 /** Sources that make up all but a hundredth of the square of a slope. */
 function tellingOf(slope: Float64Array): readonly number[] {

@@ -6,6 +6,7 @@
  * It is told only where the line is straight enough: what the curves add, each source by itself and all together along the steepest way, is
  * below a tenth of σ, and no set on the way is without a value or fails to close.
  */
+import { judgedGiven, type SetsRun } from '../shares/sets-run.ts'
 import type { JudgedSet, SpreadProblem } from './spread-problem.ts'
 import { bendsIn, effectsIn, lengthOf, type Steps } from './steps.ts'
 
@@ -20,8 +21,27 @@ export type RootSumSquare =
   | { readonly kind: 'linear'; readonly deviation: number; readonly least: number; readonly most: number }
   | { readonly kind: 'not linear here'; readonly why: string }
 
-/** Root sum of squares of one figure. */
-export function rootSumSquare(problem: SpreadProblem, steps: Steps, figure: number): RootSumSquare {
+/** Root sums of squares, where two sets along the steepest way of each figure say so too. @returns one a figure */
+export function* rootSums(problem: SpreadProblem, steps: Steps): SetsRun<readonly RootSumSquare[], never> {
+  const before = problem.figures.map((_, figure) => straightSoFar(steps, figure))
+  const ways = before.flatMap((one) => (one.kind === 'straight so far' ? [...waysAlong(problem, one.effects)] : []))
+  const judged = (yield* judgedGiven(ways, { doing: 'corners' })).values()
+  return before.map((one, figure): RootSumSquare => {
+    if (one.kind !== 'straight so far') return one
+    const [far, near] = [judged.next().value, judged.next().value]
+    if (!far || !near) throw new Error('root sums: a set along the steepest way was not judged')
+    return straightAlong({ value: steps.middle.values[figure], deviation: one.deviation, figure }, far, near)
+  })
+}
+
+/** A figure that is straight in each source by itself. */
+interface StraightSoFar {
+  readonly kind: 'straight so far'
+  readonly effects: Float64Array
+  readonly deviation: number
+}
+
+function straightSoFar(steps: Steps, figure: number): RootSumSquare | StraightSoFar {
   const { middle } = steps
   const value = middle.values[figure]
   const effects = effectsIn(steps, figure)
@@ -35,16 +55,27 @@ export function rootSumSquare(problem: SpreadProblem, steps: Steps, figure: numb
   const shift = bends.reduce((sum, bend) => sum + bend, 0)
   const curved = Math.sqrt(shift * shift + 2 * lengthOf(bends) ** 2)
   if (curved > bend_ratio * deviation) return notLinear(`its curve takes ${shareWords(curved / deviation)} of its deviation`)
-  const [far, near] = [1, -1].map((sense) => alongSteepest(problem, effects, sense * deviations_told))
+  return { kind: 'straight so far', effects, deviation }
+}
+
+/** Values of the sets that lie as far as is told along the steepest way, up and down. */
+function waysAlong({ valuesAt }: SpreadProblem, effects: Float64Array): readonly Float64Array[] {
+  const length = lengthOf(effects)
+  return [deviations_told, -deviations_told].map((distance) => valuesAt(effects.map((effect) => (distance * effect) / length)))
+}
+
+interface StraightFigure {
+  readonly figure: number
+  /** In the middle. */
+  readonly value: number
+  readonly deviation: number
+}
+
+function straightAlong({ value, deviation, figure }: StraightFigure, far: JudgedSet, near: JudgedSet): RootSumSquare {
   const together = ((far.values[figure] + near.values[figure]) / 2 - value) / deviations_told ** 2
   if (far.failure ?? near.failure) return notLinear('a set three deviations along its steepest way does not close')
   if (!(Math.abs(together) <= bend_ratio * deviation)) return notLinear('along its steepest way it is curved, or has no value')
   return { kind: 'linear', deviation, least: value - deviations_told * deviation, most: value + deviations_told * deviation }
-}
-
-function alongSteepest(problem: SpreadProblem, effects: Float64Array, distance: number): JudgedSet {
-  const length = lengthOf(effects)
-  return problem.judge(problem.valuesAt(effects.map((effect) => (distance * effect) / length)))
 }
 
 function notLinear(why: string): RootSumSquare {

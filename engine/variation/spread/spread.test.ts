@@ -6,7 +6,7 @@ import { failurePoint, governingRequirements } from './failure-point.ts'
 import { joinSamples, judgeSamples, type Samples } from './samples.ts'
 import { type Spread, spreadOf } from './spread.ts'
 import { stepsOf } from './steps.ts'
-import { counted, finished, judgeOf, type Small, smallProblem, sourceOf, standardNormals } from './test-support/small-problem.ts'
+import { counted, judgeOf, type Small, smallProblem, sourceOf, standardNormals } from './test-support/small-problem.ts'
 import { turnTowards } from './turn.ts'
 import { targetVerdict } from './yields.ts'
 
@@ -109,7 +109,7 @@ describe('the nearest failure', () => {
       figure: ([a, b, c]) => a + 2 * b - 2 * c,
       atLeast: -9,
     })
-    const point = finished(failurePoint(problem, finished(stepsOf(problem)), 0))
+    const point = counted(problem, failurePoint(problem, counted(problem, stepsOf(problem)), 0))
     // SOURCE hand (9 over the length 3 of the slope: β = 3, along −(1, 2, −2)/3)
     expect('distance' in point && point.distance).toBeCloseTo(3, 8)
     expect('normals' in point && [...point.normals]).toEqual([-1, -2, 2].map((value) => expect.closeTo(value, 8)))
@@ -119,7 +119,7 @@ describe('the nearest failure', () => {
     // The circle of radius 5 about (0, 1.5): the nearest point to the middle is (0, −3.5).
     const figure = ([a, b]: readonly number[]): number => 5 - Math.hypot(a, b - 1.5)
     const problem = smallProblem({ sources: standardNormals(2), figure, atLeast: 0 })
-    const point = finished(failurePoint(problem, finished(stepsOf(problem)), 0))
+    const point = counted(problem, failurePoint(problem, counted(problem, stepsOf(problem)), 0))
     // SOURCE hand (5 − 1.5)
     expect('distance' in point && point.distance).toBeCloseTo(3.5, 2)
   })
@@ -131,7 +131,7 @@ describe('the nearest failure', () => {
       figure: ([friction, b, c]) => 0.155 - 0.13 * Math.max(0, friction) - 0.02 * b - 0.01 * c,
       atLeast: 0,
     })
-    const point = finished(failurePoint(problem, finished(stepsOf(problem)), 0))
+    const point = counted(problem, failurePoint(problem, counted(problem, stepsOf(problem)), 0))
     // SOURCE other-method (friction step by step, what is left to the others straight)
     const distances = Array.from({ length: 4000 }, (_, step) => {
       const z = step / 1000
@@ -244,6 +244,6 @@ describe('a run', () => {
     // SOURCE hand (nothing seen in n: 1 − 0.025^(1/n) = 0.0036)
     expect(yields.all.short.value).toBe(0)
     expect(yields.all.short.most).toBeCloseTo(0.0036, 4)
-    expect(governingRequirements(problem, finished(stepsOf(problem)))).toHaveLength(1)
+    expect(governingRequirements(problem, counted(problem, stepsOf(problem)))).toHaveLength(1)
   })
 })

@@ -11,12 +11,12 @@ import { type CloudAsked, cloudOf } from './cloud.ts'
 import { type Contributions, contributionsOf, inDeviations } from './contributions.ts'
 import { type FailurePoint, failurePoint, governingRequirements, type NoFailurePoint } from './failure-point.ts'
 import { correlationOf, type FigureSpread, figureSpread } from './figure-spread.ts'
-import { type RootSumSquare, rootSumSquare } from './root-sum-square.ts'
+import { type RootSumSquare, rootSums } from './root-sum-square.ts'
 import { columnOf, type Samples } from './samples.ts'
 import type { SpreadProblem } from './spread-problem.ts'
 import { type Steps, stepsOf } from './steps.ts'
 import { type WindowSpread, windowSpread } from './window-spread.ts'
-import { type WorstCase, worstCase } from './worst-case.ts'
+import { type WorstCase, worstCases } from './worst-case.ts'
 import { type Yields, yieldsOf } from './yields.ts'
 
 /** What a run is asked for. */
@@ -65,29 +65,20 @@ const fitted_samples = 4096
 /** The work before the first sample. @returns the plan of a run */
 export function* planSpread(problem: SpreadProblem, { seed }: Pick<SpreadAsked, 'seed'>): SetsRun<SpreadPlan, never> {
   const dimensions = problem.sources.length
-  const stepping = stepsOf(problem)
-  let step = stepping.next()
-  while (step.done !== true) {
-    yield { doing: 'steps', done: step.value, of: dimensions }
-    step = stepping.next()
-  }
-  const steps = step.value
+  const steps = yield* stepsOf(problem)
   const failurePoints: (FailurePoint | NoFailurePoint)[] = []
   const governing = governingRequirements(problem, steps)
   for (const [index, requirement] of governing.entries()) {
     const search = failurePoint(problem, steps, requirement)
-    let round = search.next()
-    while (round.done !== true) {
-      yield { doing: 'failures', done: index, of: governing.length }
-      round = search.next()
-    }
+    let round = search.next([])
+    while (round.done !== true) round = search.next(yield { ...round.value, done: index, of: governing.length })
     failurePoints.push(round.value)
   }
   return {
     steps,
     failurePoints,
-    worst: problem.figures.map((_, figure) => worstCase(problem, steps, figure)),
-    straight: problem.figures.map((_, figure) => rootSumSquare(problem, steps, figure)),
+    worst: yield* worstCases(problem, steps),
+    straight: yield* rootSums(problem, steps),
     cloud: { dimensions, seed, directions: failurePoints.flatMap((point) => ('normals' in point ? [point.normals] : [])) },
   }
 }

@@ -1,4 +1,5 @@
 /** The middle of the cloud and one deviation of each source either way: what root sums, corners and the search for failures begin from. */
+import { judgedGiven, type SetsRun } from '../shares/sets-run.ts'
 import type { JudgedSet, SpreadProblem } from './spread-problem.ts'
 
 /** Judged sets around the middle. */
@@ -10,24 +11,16 @@ export interface Steps {
   readonly down: readonly JudgedSet[]
 }
 
-/** Works through the sources; yields how many are done. */
-export function* stepsOf(problem: SpreadProblem): Generator<number, Steps> {
-  const normals = new Float64Array(problem.sources.length)
-  const judgedAt = (source: number, step: number): JudgedSet => {
-    normals[source] = step
-    const judged = problem.judge(problem.valuesAt(normals))
-    normals[source] = 0
-    return judged
+/** Has the middle and the steps of every source judged. */
+export function* stepsOf({ sources, valuesAt }: SpreadProblem): SetsRun<Steps, never> {
+  const middle = new Float64Array(sources.length)
+  const stepped = sources.flatMap((_, source) => [1, -1].map((step) => middle.with(source, step)))
+  const [first, ...sides] = yield* judgedGiven([middle, ...stepped].map(valuesAt), { doing: 'steps' })
+  return {
+    middle: first,
+    up: sides.filter((_, side) => side % 2 === 0),
+    down: sides.filter((_, side) => side % 2 === 1),
   }
-  const middle = problem.judge(problem.valuesAt(normals))
-  const up: JudgedSet[] = []
-  const down: JudgedSet[] = []
-  for (let source = 0; source < problem.sources.length; source++) {
-    up.push(judgedAt(source, 1))
-    down.push(judgedAt(source, -1))
-    yield source + 1
-  }
-  return { middle, up, down }
 }
 
 /** Change of a figure with one deviation of each source, by both sides; NaN where a side has no value. */

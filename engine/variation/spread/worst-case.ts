@@ -4,6 +4,7 @@
  * The side of each source is that of its effect in the middle; a round zone is left in the direction of its two effects, at its rim (its
  * corners are not allowed). For a figure that rises or falls with each source alone this is the worst of all corners.
  */
+import { judgedGiven, type SetsRun } from '../shares/sets-run.ts'
 import type { JudgedSet, SpreadProblem } from './spread-problem.ts'
 import { effectsIn, type Steps } from './steps.ts'
 
@@ -22,24 +23,30 @@ export interface WorstCase {
   readonly isBounding: boolean
 }
 
-/** Worst case of one figure. */
-export function worstCase(problem: SpreadProblem, steps: Steps, figure: number): WorstCase {
-  const effects = effectsIn(steps, figure)
-  const least = endAt(
-    problem,
-    figure,
-    effects.map((effect) => -effect),
-  )
-  const most = endAt(problem, figure, effects)
-  const middle = steps.middle.values[figure]
-  const isBounding = (least.value ?? Number.NaN) <= middle && middle <= (most.value ?? Number.NaN)
-  return { least, most, isBounding }
+/** Has both corners of every figure judged. @returns one a figure */
+export function* worstCases(problem: SpreadProblem, steps: Steps): SetsRun<readonly WorstCase[], never> {
+  const corners = problem.figures.flatMap((_, figure) => {
+    const effects = effectsIn(steps, figure)
+    return [
+      cornerTowards(
+        problem,
+        effects.map((effect) => -effect),
+      ),
+      cornerTowards(problem, effects),
+    ]
+  })
+  const judged = yield* judgedGiven(corners, { doing: 'corners' })
+  return problem.figures.map((_, figure) => {
+    const [least, most] = [0, 1].map((end) => endIn(judged[2 * figure + end], figure))
+    const middle = steps.middle.values[figure]
+    const isBounding = (least.value ?? Number.NaN) <= middle && middle <= (most.value ?? Number.NaN)
+    return { least, most, isBounding }
+  })
 }
 
-function endAt(problem: SpreadProblem, figure: number, towards: Float64Array): WorstEnd {
-  const judged = problem.judge(cornerTowards(problem, towards))
-  const value = judged.values[figure]
-  return { ...(!Number.isNaN(value) && { value }), ...(judged.failure && { failure: judged.failure }) }
+function endIn({ values, failure }: JudgedSet, figure: number): WorstEnd {
+  const value = values[figure]
+  return { ...(!Number.isNaN(value) && { value }), ...(failure && { failure }) }
 }
 
 /** Values of the corner towards which a direction points; a source without effect stays where it is drawn. */

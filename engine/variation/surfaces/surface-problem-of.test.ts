@@ -42,5 +42,7 @@ it('gives numbers that say of each set of the example whether its requirements a
 it('names the requirement that no number stands behind', () => {
   const document = JSON.parse(heron)
   document.requirements.backHolds.is = false
-  expect(problemOf(JSON.stringify(document))).toEqual({ why: 'no number stands behind “Holds by itself, Push on the back of the distal phalanx”' })
+  expect(problemOf(JSON.stringify(document))).toEqual({
+    why: 'no number stands behind “Holds by itself, Push on the back of the distal phalanx”',
+  })
 })

@@ -1,9 +1,9 @@
 /** Test support: problems of a few sources whose answers are known by other roads. */
 import { normalCdf } from '../../../numbers/distributions/normal.ts'
 import { byOne } from '../../shares/by-one.ts'
-import type { SetsRun, ShareAsked } from '../../shares/sets-run.ts'
+import type { SetsRun, Share, ShareAsked } from '../../shares/sets-run.ts'
 import type { Law, Source } from '../../sources/source.ts'
-import { judgeSamples, type Samples } from '../samples.ts'
+import { judgeSamples } from '../samples.ts'
 import type { JudgedSet, SpreadProblem } from '../spread-problem.ts'
 
 /** A source of one law; `least` and `most` are the limits of the law, or three deviations. */
@@ -60,8 +60,9 @@ export function counted<Result>(problem: SpreadProblem, run: SetsRun<Result, unk
 }
 
 /** Shares of a small problem, which has no closed posture, and no numbers but its figure. */
-export function judgeOf(problem: SpreadProblem): (asked: ShareAsked) => Samples {
+export function judgeOf(problem: SpreadProblem): (asked: ShareAsked) => Share {
   return ({ wanted, from, to }) => {
+    if (wanted.of === 'given') return { from, to, given: wanted.values.slice(from, to).map(problem.judge) }
     if (wanted.of === 'closed' || wanted.of === 'numbers') throw new Error(`a small problem has nothing of the kind ${wanted.of}`)
     return judgeSamples(problem, { ...wanted, from, to })
   }
