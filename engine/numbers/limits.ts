@@ -257,7 +257,7 @@ export const limits = {
   spreadSamples: 1_000_000,
   /** Rows of sets that surfaces speak of: drawn in some hundredths of a second, they tell one in a hundred to some hundredths of that. */
   surfaceRows: 8192,
-  /** Rows at the most, where nothing leads. */
+  /** Rows at the most, where much hangs on many sources. */
   surfaceRowsMost: 131_072,
   /** Sets judged for surfaces at the most: beyond it counting is as quick. */
   surfaceJudged: 640,
