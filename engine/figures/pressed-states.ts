@@ -27,10 +27,12 @@ export function pressedStates(survey: Survey, found: readonly CaseFound[]): Pres
   for (const surveyed of survey.cases) {
     const without_count = addAlongTravel(states, survey, surveyed)
     const { id, name } = surveyed.loadCase
-    const isHeld = addHeldClosed(states, survey, found.find(({ loadCase }) => loadCase.id === id)?.loaded, id)
+    const closed = found.find(({ loadCase }) => loadCase.id === id)
+    const held = closed && heldClosed(survey, closed)
+    if (held) states.push(held)
     if (without_count > 0)
       missing.push(`${name}: no equilibrium was found at ${without_count} of ${survey.nodes.length} postures`)
-    else if (!isHeld) missing.push(`${name}: no equilibrium was found when closed, with play and stretch`)
+    else if (!held) missing.push(`${name}: no equilibrium was found when closed, with play and stretch`)
   }
   return { states, missing }
 }
@@ -69,12 +71,12 @@ function heldByFriction({ bench }: Survey, node: PathNode, loadCase: LoadCase): 
   return held && byJoint(bench.mechanism.joints, held.balance.forces)
 }
 
-function addHeldClosed(states: Pressed[], survey: Survey, loaded: CaseFound['loaded'], loadCase: string): boolean {
-  if (!loaded) return false
+/** A load case as it stands when closed, with play and stretch; undefined where no equilibrium was found. */
+export function heldClosed(survey: Survey, { loadCase, loaded }: CaseFound): Pressed | undefined {
+  if (!loaded) return undefined
   const { posture, state } = loaded
   const forces = inMount(survey, posture, byJoint(survey.bench.mechanism.joints, state.balance.forces))
-  states.push({ loadCase, doing: 'held closed', drive: survey.path.drive.value(posture), arc_ratio: 1, posture, forces })
-  return true
+  return { loadCase: loadCase.id, doing: 'held closed', drive: survey.path.drive.value(posture), arc_ratio: 1, posture, forces }
 }
 
 /** Forces that stand in closure rows, two numbers a joint. */

@@ -1,16 +1,17 @@
 /** What gives first: every check of strength as a figure, and all of them in one list, the least margin first. */
+import { once } from '../numbers/once.ts'
 import { USUAL_FACTORS } from '../strength/factors.ts'
 import { finishedDesign } from '../strength/finished-design.ts'
 import type { NamedStrength } from '../strength/named-strength.ts'
-import type { Pressed } from '../strength/pressed.ts'
 import type { Found, NotFound } from '../strength/strength.ts'
+import type { StrengthBench } from '../strength/strength-bench.ts'
 import { strengthOf } from '../strength/strength-of.ts'
 import type { CaseFound } from './case-figures.ts'
 import type { StrengthList, WorkingValue } from './evaluation.ts'
 import { type FigureEntry, type FigureSheet, line } from './figure-sheet.ts'
 import { leantStates } from './leant-states.ts'
 import { driveUnit } from './motion-figures.ts'
-import { pressedStates } from './pressed-states.ts'
+import { heldClosed, type PressedStates, pressedStates } from './pressed-states.ts'
 import { screwChecks } from './screw-checks.ts'
 import { springChecks } from './spring-checks.ts'
 import { hardestOnStop, stopForces } from './stop-forces.ts'
@@ -25,16 +26,21 @@ const NEXT = 5
 
 /** Margins of every check, the least of all and what gives first; the checks that could not be worked out are listed with what is missing. */
 export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: readonly CaseFound[]): StrengthList {
-  const { states, missing } = pressedStates(survey, cases)
+  const pressed = once(() => pressedStates(survey, cases))
   const { mechanism } = survey.path
-  const finished = { ...mechanism, design: finishedDesign(mechanism.design) }
-  const bench = { mechanism: finished, states, factors: survey.design.factors ?? USUAL_FACTORS }
+  const bench: StrengthBench = {
+    mechanism: { ...mechanism, design: finishedDesign(mechanism.design) },
+    factors: survey.design.factors ?? USUAL_FACTORS,
+    get states() {
+      return pressed().states
+    },
+  }
   const asked = { stops: stopForces(survey, cases), leant: leantStates(survey) }
   const asksAll = sheet.asks('strength.least', 'strength.givesFirst')
   const all = [...strengthOf(bench, asked), ...springChecks(survey), ...screwChecks(survey, bench.factors)]
   const wanted = asksAll ? all : all.filter(({ name }) => sheet.asks(`strength.${name}`))
-  const checks = wanted.map((check) => withHardest(check, { survey, states, cases }))
-  const unknown = states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
+  const checks = wanted.map((check) => withHardest(check, survey, cases))
+  const unknown = !asksAll && checks.every(({ standsAlone }) => standsAlone) ? undefined : unknownIn(pressed())
   const list = strengthList(survey.design, checks, unknown)
   addLeast(sheet, survey, list)
   for (const check of checks) {
@@ -44,16 +50,18 @@ export function addStrengthFigures(sheet: FigureSheet, survey: Survey, cases: re
   return list
 }
 
+/** What is not known of the states in which parts are pressed. */
+function unknownIn({ states, missing }: PressedStates): string | undefined {
+  return states.length === 0 ? 'no load case acts in the plane: state one' : missing[0]
+}
+
 /** The stop that ends the travel is pressed in the state of the load case that presses hardest on it. */
-function withHardest(
-  check: NamedStrength,
-  { survey, states, cases }: { survey: Survey; states: readonly Pressed[]; cases: readonly CaseFound[] },
-): NamedStrength {
+function withHardest(check: NamedStrength, survey: Survey, cases: readonly CaseFound[]): NamedStrength {
   const { end } = survey.path
   const { of } = check
   if (of.kind !== 'stop' || end.by !== 'stop' || end.stop !== of.index || check.strength.margin === undefined) return check
-  const hardest = hardestOnStop(cases)?.loadCase.id
-  const state = states.find(({ loadCase, doing }) => loadCase === hardest && doing === 'held closed')
+  const hardest = hardestOnStop(cases)
+  const state = hardest && heldClosed(survey, hardest)
   return state ? { ...check, strength: { ...check.strength, state } } : check
 }
 

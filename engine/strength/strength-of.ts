@@ -75,7 +75,8 @@ function checksOfParts(bench: StrengthBench): readonly NamedStrength[] {
 
 function checksOfStops(bench: StrengthBench, stops: readonly (number | Strength)[]): readonly NamedStrength[] {
   return bench.mechanism.design.stops.map((stop, index): NamedStrength => {
-    const named = { name: `stop.${stop.id}.contact`, words: `stop ${stop.id}`, of: { kind: 'stop', index } } as const
+    const of = { kind: 'stop', index } as const
+    const named = { name: `stop.${stop.id}.contact`, words: `stop ${stop.id}`, of, standsAlone: true } as const
     const force = stops[index]
     return checkOf(named, () => (typeof force === 'number' ? stopStrength(bench, { stop, force_N: force }) : force))
   })
