@@ -67,8 +67,12 @@ function behindYesOrNo(design: Design, figure: string, drawn: FigureValues | und
   if (figure !== 'motion.closes') return []
   const angles = design.parts.flatMap(({ id, role }) => (role === 'link' ? [`motion.transmissionAngle.${id}.least`] : []))
   const margins = design.toggles.map(({ id }) => `closed.toggle.${id}.deadCentreMargin`)
-  const open = [...angles, ...margins].map((id) => above(id, { isWhole: false }))
-  return [...open, ...rangeLeft(design, drawn)].filter((one) => drawn === undefined || !Number.isNaN(drawn(one.figure)))
+  const fromDeadCentre = [...angles, ...margins].flatMap((id): readonly Behind[] => {
+    const value = drawn?.(id) ?? 0
+    // A toggle that is drawn past dead centre has to stay past it.
+    return Number.isNaN(value) ? [] : [{ ...above(id, { isWhole: false }), sense: value < 0 ? -1 : 1 }]
+  })
+  return [...fromDeadCentre, ...rangeLeft(design, drawn)]
 }
 
 /** What is left of the drive's range at the stop. */

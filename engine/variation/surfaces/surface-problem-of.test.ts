@@ -6,7 +6,9 @@ import { drawnSets } from './drawn-sets.ts'
 import type { NoSurface, SurfaceProblem } from './surface-problem.ts'
 import { surfaceProblemOf } from './surface-problem-of.ts'
 
-const heron = readFileSync(join(import.meta.dirname, '../../../designs/heron.json'), 'utf8')
+const [heron, kestrel] = ['heron', 'kestrel'].map((name) =>
+  readFileSync(join(import.meta.dirname, `../../../designs/${name}.json`), 'utf8'),
+)
 
 function problemOf(text: string): SurfaceProblem | NoSurface {
   const { value, problems } = readVariation(text)
@@ -37,6 +39,14 @@ it('gives numbers that say of each set of the example whether its requirements a
     expect(judge(valuesOf(set), [contact]).numbers[contact]).toBe(found[contact])
   }
   expect(seen).toEqual(new Set(['met', 'short']))
+})
+
+it('has every number above nothing for a finger that is met as drawn, also where it closes past dead centre', () => {
+  const { sources, numbers, judge } = servedBy(kestrel)
+  const { numbers: found, verdicts = [] } = judge(sources.map(({ nominal }) => nominal))
+  expect(new Set(verdicts)).toEqual(new Set(['met']))
+  expect(numbers.map(({ words }) => words)).toContain('Dead-centre margin of toggle knee, closed')
+  for (const number of Array.from(found)) expect(number).toBeGreaterThan(0)
 })
 
 it('names the requirement that no number stands behind', () => {
