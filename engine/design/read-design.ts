@@ -15,7 +15,7 @@ import { linesOf } from './json-places.ts'
 import { readJson } from './json-text.ts'
 import { asTyped, type OtherSizes } from './other-sizes.ts'
 import type { Checked, Problem } from './problem.ts'
-import { Reading, type TypedExpressions } from './reading.ts'
+import { Reading } from './reading.ts'
 import { readStructure } from './structure.ts'
 
 /**
@@ -47,13 +47,12 @@ export function readRecipe(text: string, name = 'design'): Checked<Recipe> {
   const tooMany = tooManyThings(json.value)
   if (tooMany.length > 0) return { problems: listed([...json.problems, ...tooMany], text) }
   const structure = readStructure(json.value)
-  const expressions: TypedExpressions = new Map()
-  const reading = new Reading(structure, asTyped, expressions)
+  const reading = new Reading(structure, asTyped)
   const design = assembled(reading, name)
   const problems = [...json.problems, ...reading.problems]
   if (problems.length > 0 || !design) return { problems: listed(problems, text) }
   const made = (other: OtherSizes): Checked<Design> => {
-    const again = new Reading(structure, other, expressions)
+    const again = new Reading(structure, other)
     const value = reassembled(again, design)
     return again.problems.length > 0 || !value ? { problems: again.problems } : { value }
   }

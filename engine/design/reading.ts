@@ -1,4 +1,4 @@
-import { type Expression, readExpression } from '../numbers/expression.ts'
+import type { Expression } from '../numbers/expression.ts'
 import type { Fault, Read } from '../numbers/fault.ts'
 import { limits } from '../numbers/limits.ts'
 import { type Measured, measure, type Names, namesIn } from '../numbers/measure.ts'
@@ -10,6 +10,7 @@ import type { Document } from './document.ts'
 import { asTyped, type OtherSizes, type ZonePlace } from './other-sizes.ts'
 import type { Problem } from './problem.ts'
 import type { Structure } from './structure.ts'
+import { typedText } from './typed-text.ts'
 
 /**
  * One reading of one document: collects problems while the readers turn typed text into values.
@@ -29,16 +30,11 @@ export class Reading {
   private readonly faultyNames = new Set<string>()
 
   private readonly other: OtherSizes
-  private readonly expressions: TypedExpressions
 
-  /**
-   * @param other sizes than those typed, for one set
-   * @param expressions that were read before, when the same document is read again
-   */
-  constructor(structure: Structure, other: OtherSizes = asTyped, expressions: TypedExpressions = new Map()) {
+  /** @param other sizes than those typed, for one set */
+  constructor(structure: Structure, other: OtherSizes = asTyped) {
     this.other = other
     this.isAsTyped = other === asTyped
-    this.expressions = expressions
     this.document = structure.document
     this.problems = [...structure.problems]
     this.isBroken = structure.isBroken
@@ -85,14 +81,9 @@ export class Reading {
     })
   }
 
-  /** A text as an expression, read once. */
+  /** A text as an expression. */
   expression(typed: string): Read<Expression> {
-    const known = this.expressions.get(typed)
-    if (known) return known.read
-    const read = readExpression(typed)
-    const constant = read.value && namesIn(read.value).length === 0 ? measure(read.value, noNames).value : undefined
-    this.expressions.set(typed, { read, ...(constant && { constant }) })
-    return read
+    return typedText(typed).read
   }
 
   /** What this set adds to the quantity at a place; 0 for a size as typed. */
@@ -109,9 +100,8 @@ export class Reading {
   measured(place: string, typed: string | number): Measured | undefined {
     if (typeof typed === 'number') return { value: typed, powers: plainNumber }
     if (this.isFull) return undefined
-    const known = this.expressions.get(typed)
-    if (known?.constant) return known.constant
-    const expression = this.expression(typed)
+    const { constant, read: expression } = typedText(typed)
+    if (constant) return constant
     if (expression.fault) {
       this.reportFault(place, typed, expression.fault)
       return undefined
@@ -188,11 +178,6 @@ export class Reading {
     })
   }
 }
-
-const noNames: Names = new Map()
-
-/** Texts of quantities that have been read, with the value of those that need no dimension. */
-export type TypedExpressions = Map<string, { readonly read: Read<Expression>; readonly constant?: Measured }>
 
 /** Known names listed in a message. */
 const namesShown = 12

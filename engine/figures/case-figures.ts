@@ -13,7 +13,7 @@ import { stopBand } from '../forces/stop-force.ts'
 import { toggleMargin } from '../motion/toggle-margin.ts'
 import { elasticChange } from './elastic-change.ts'
 import type { WorkingValue } from './evaluation.ts'
-import { type FigureEntry, type FigureSheet, line } from './figure-sheet.ts'
+import { type FigureEntry, type FigureSheet, line, writtenLines } from './figure-sheet.ts'
 import type { ReturnFound } from './return-figures.ts'
 import type { CaseSurvey, Survey } from './survey.ts'
 
@@ -86,9 +86,10 @@ export function addCaseFigures(sheet: FigureSheet, survey: Survey, surveyed: Cas
   const stiffness = statedStiffness(survey.path)
   const loaded = underLoad(survey.closed, loadCase, { clearance: true, stiffnessOf: stiffness })
   const whyNot = loaded || !holdsRigid(survey, loadCase) ? NO_BALANCE : SNAPS
-  const given = loadLines(survey, loadCase)
-  const at = (tail: string, { value, why = whyNot, beyond, inputs = [], steps = [] }: FigureEntry): void =>
-    sheet.add(`loadCase.${loadCase.id}.${tail}`, { value, why, beyond, inputs: [...given, ...inputs], steps })
+  const at = (tail: string, { why = whyNot, inputs, ...entry }: FigureEntry): void => {
+    const all = (): readonly WorkingValue[] => [...loadLines(survey, loadCase), ...writtenLines(inputs)]
+    sheet.add(`loadCase.${loadCase.id}.${tail}`, { ...entry, why, inputs: all })
+  }
   const asks = (...tails: readonly string[]): boolean => sheet.asks(...tails.map((tail) => `loadCase.${loadCase.id}.${tail}`))
   if (asks('effortToClose', 'effortToHold', 'effortFrictionless', 'pinForceMost')) addEfforts(at, survey, surveyed)
   addHolding(at, loaded, () => found.letsGo)

@@ -10,9 +10,12 @@ export interface FigureEntry {
   readonly why?: string | undefined
   readonly beyond?: Figure['beyond']
   readonly noMoreThan?: number
-  readonly inputs?: readonly WorkingValue[]
-  readonly steps?: readonly WorkingValue[]
+  readonly inputs?: WorkingLines
+  readonly steps?: WorkingLines
 }
+
+/** Lines of a working, or what writes them down when somebody reads it. */
+export type WorkingLines = readonly WorkingValue[] | (() => readonly WorkingValue[])
 
 export interface FigureSheet {
   readonly add: (id: string, entry: FigureEntry) => void
@@ -53,8 +56,13 @@ export function figureSheet(design: Design, asked?: ReadonlySet<string>): Figure
     }
   }
   const workings = (): ReadonlyMap<string, Working> =>
-    new Map([...entries].map(([id, { inputs = [], steps = [] }]) => [id, workingOf(id, inputs, steps)]))
+    new Map([...entries].map(([id, { inputs, steps }]) => [id, workingOf(id, writtenLines(inputs), writtenLines(steps))]))
   return { add, has: (id) => names.has(id), asks, asksUnder, figures, workings }
+}
+
+/** The lines themselves; none where there are none. */
+export function writtenLines(lines: WorkingLines = []): readonly WorkingValue[] {
+  return typeof lines === 'function' ? lines() : lines
 }
 
 /** One line of a working. */

@@ -68,8 +68,9 @@ function withHardest(check: NamedStrength, survey: Survey, cases: readonly CaseF
 function entryOf(survey: Survey, { strength, loadCase }: NamedStrength, unknown: string | undefined): FigureEntry {
   if (strength.margin === undefined) return withoutMargin(strength, unknown)
   const { value } = strength.margin
-  const under = loadCase === undefined ? [] : [line('load case', loadCase, 'words', `loadCases.${loadCase}`)]
-  const working = { inputs: [...under, ...inputsOf(survey, strength)], steps: stepsOf(strength) }
+  const under = (): readonly WorkingValue[] =>
+    loadCase === undefined ? [] : [line('load case', loadCase, 'words', `loadCases.${loadCase}`)]
+  const working = { inputs: () => [...under(), ...inputsOf(survey, strength)], steps: () => stepsOf(strength) }
   if (unknown === undefined || value < 0) return { value, ...working }
   return { noMoreThan: value, why: unknown, ...working }
 }

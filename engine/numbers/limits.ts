@@ -9,6 +9,9 @@ export const limits = {
   nesting: 16,
   /** Values of any kind in a design file; the outlines of 20 parts with 1000 corners each make up 60,000. */
   values: 60_000,
+  /** Texts of quantities that are kept once they were read: those of fifty designs. A long one is read again each time. */
+  knownTexts: 20_000,
+  knownTextLetters: 200,
   /** Problems listed of one file. Nobody mends more in one go, and a garbled file could give one a byte. */
   problems: 200,
 
