@@ -55,3 +55,9 @@ it('keeps what it has reached when it is stopped, without a gap, and is that of 
   const reached = progress.at(-2)?.reached?.()
   expect(reached).toEqual(counted(problem, spreadOf(problem, { seed: 2, samples: reached?.samples.to ?? 0 })))
 })
+
+it('finishes what has reached nothing yet before it is left', async () => {
+  // SOURCE property
+  const told = await byMany(countWithAdvice(), { hands: unlike, tell: () => {}, isStopped: () => true })
+  expect(told).toEqual(counted(problem, countWithAdvice()))
+})
