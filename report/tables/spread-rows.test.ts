@@ -7,6 +7,7 @@ import { spreadSentence } from '../sentences/spread-sentence.ts'
 import { drawnText, offerLines, priceLines } from './advice-rows.ts'
 import { spreadDocument } from './spread-document.ts'
 import { failureLines, intervalText, shareText, spreadFigureRows, yieldRows } from './spread-rows.ts'
+import { surfaceLines } from './surface-lines.ts'
 
 function heron(): DesignSpread {
   const text = readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8')
@@ -54,6 +55,28 @@ describe('the spread of heron', () => {
     expect(sentence).toMatch(/^\d+(\.\d+)? % of sets meet every requirement \(.* from 96 counted\), .*\.$/)
     expect(told.verdict).toBe('undecided')
     expect(sentence).toContain('undecided')
+  })
+
+  it('tells what surfaces say where they were made, and why not where they do not serve', () => {
+    // SOURCE property: a count of so few sets makes none
+    expect(surfaceLines(told)).toEqual([])
+    expect(surfaceLines({ ...told, surfaces: { why: 'nothing varies' } })[0]).toContain('do not serve here: nothing varies')
+    const share = { value: 0.9589, least: 0.958, most: 0.9598 }
+    const clear = { value: 1, least: 0.9995, most: 1 }
+    const strength = told.requirements.findIndex(({ figure }) => figure === 'strength.least')
+    const behind = { requirement: strength, words: 'Margin of the shelf', isWhole: true }
+    const surfaces = {
+      ...{ all: share, judged_count: 272, rows_count: 8192, near: [{ behind, miss: 0.001 }] },
+      ...{ clear: [{ behind: { ...behind, words: 'Margin of a pin' }, place: 1, misses: 9.7 }] },
+      requirements: told.requirements.map((_, index) => (index === strength ? share : clear)),
+    }
+    const lines = surfaceLines({ ...told, surfaces })
+    expect(lines[0]).toMatch(/^95\.89 % of sets meet every requirement \(95\.80 to 95\.98 %\): 272 sets were judged/)
+    expect(lines[1]).toBe('Least margin of strength: 95.89 % (95.80 to 95.98 %)')
+    expect(lines.join(' ')).toContain('Near its bound: Margin of the shelf.')
+    expect(lines.join(' ')).toContain('Margin of a pin by the least: 9 times')
+    expect(spreadSentence({ ...told, surfaces })).toContain('surfaces through 272 judged sets say 95.89 % (95.80 to 95.98 %)')
+    expect(JSON.stringify(spreadDocument({ ...told, surfaces }, 'engine'))).toContain('"surfaces":{"judged":272')
   })
 
   it('is drawn as a ruler with both lines and the shares outside', () => {

@@ -8,13 +8,14 @@ import type { NotStraight } from '../closed/straight-numbers.ts'
 import type { Source, Variation } from '../sources/source.ts'
 import type { NoSurface } from '../surfaces/surface-problem.ts'
 import type { SurfaceYield } from '../surfaces/surface-yield.ts'
+import { verdictOfBoth } from '../surfaces/verdict-of-both.ts'
 import type { SpreadChange } from './advice.ts'
 import type { CentredStop } from './centred-stop.ts'
 import type { JudgedOffer } from './judged-offer.ts'
 import type { PricePoint } from './price-curve.ts'
 import type { Spread, SpreadAsked } from './spread.ts'
 import type { SpreadProblem, WatchedFigure } from './spread-problem.ts'
-import { targetVerdict, type Yield } from './yields.ts'
+import type { Yield } from './yields.ts'
 
 /** What a run over a design is asked for. */
 export interface DesignSpreadAsked extends SpreadAsked {
@@ -93,18 +94,8 @@ export function designSpread(
   { problem, spread, asked, surfaces }: CountedProblem,
 ): DesignSpread {
   const { sources, figures } = problem
-  const verdict = verdictOf(spread.yields.all, surfaces, asked.target_ratio)
+  const share = surfaces && 'all' in surfaces ? surfaces.all : undefined
+  const verdict = verdictOfBoth(spread.yields.all, share, asked.target_ratio)
   const told = { design, asked, sources, figures, requirements: design.requirements, spread, verdict, untolerated }
   return { ...told, ...(surfaces && { surfaces }) }
-}
-
-/** What a count leaves undecided surfaces may decide, where both agree. */
-function verdictOf(counted: Yield, surfaces: DesignSpread['surfaces'], target_ratio: number): Verdict {
-  const verdict = targetVerdict(counted, target_ratio)
-  if (verdict !== 'undecided' || !surfaces || 'why' in surfaces) return verdict
-  const { value, least, most } = surfaces.all
-  const agree = value >= counted.met.least && value <= 1 - counted.short.least
-  if (!agree) return verdict
-  if (least >= target_ratio) return 'met'
-  return most < target_ratio ? 'short' : 'undecided'
 }

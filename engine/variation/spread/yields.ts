@@ -49,7 +49,7 @@ export function yieldsOf({ requirements }: SpreadProblem, samples: Samples): Yie
 }
 
 /** Whether a target is reached: undecided while the interval holds it, or too many sets cannot be decided. */
-export function targetVerdict({ met, short }: Yield, target_ratio: number): Verdict {
+export function targetVerdict({ met, short }: Pick<Yield, 'met' | 'short'>, target_ratio: number): Verdict {
   if (met.least >= target_ratio) return 'met'
   return 1 - short.least < target_ratio ? 'short' : 'undecided'
 }
