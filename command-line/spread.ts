@@ -104,10 +104,14 @@ export async function countSets({ variation, text, name, asked }: SetsAsked, ter
 const SAMPLES_worth_a_worker = 128
 const CLOSED_worth_a_worker = 25_000
 
+/** Times that advice judges the same sets once more, about. */
+const ADVICE_times = 8
+
 /** Workers; or this process itself where it is as quick, or where there are none. */
 function handsFor({ workerFile: file }: Terminal, { variation, asked, ...job }: SetsAsked): HeldHands {
-  const { samples, closed = 0 } = asked
-  const worth = Math.max(samples / SAMPLES_worth_a_worker, closed / CLOSED_worth_a_worker)
+  const { samples, advice, closed = 0 } = asked
+  const judged = advice ? ADVICE_times * samples : samples
+  const worth = Math.max(judged / SAMPLES_worth_a_worker, closed / CLOSED_worth_a_worker)
   const count = Math.min(availableParallelism(), Math.ceil(worth))
   return file && count > 1 ? workerHands({ file, count, job }) : ownHands(variation)
 }
