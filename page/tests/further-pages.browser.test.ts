@@ -17,6 +17,8 @@ afterAll(() => bench.end())
 async function openFurther(name: 'Spread' | 'Make' | 'Check' | 'Prove'): Promise<Page> {
   const page = await bench.open('hold')
   await page.getByRole('link', { name: new RegExp(`^${name}`) }).click()
+  // What is read must be that page's: until it is shown, the sentence of the one before stands there.
+  await page.locator('nav a[aria-current=page]', { hasText: name }).waitFor()
   return page
 }
 
