@@ -5,16 +5,21 @@ import { exampleVariation } from './example-sampler.ts'
 
 const THREADS = 2
 const HALF_ratio = 0.001
-/** Yields that warm the threads, and those that are timed: each of another seed, and so of other sets. */
-const WARMING = 4
+/** Yields that warm the threads until the compiler is done, and those that are timed: each of another seed, and so of other sets. */
+const WARMING = 20
 const TIMED = 9
+/** As the command line gives its workers. */
+const YOUNG_MB = 64
 /** What the work may take in two threads. */
 const TARGET_ms = 1000
 
 /** @returns lines to print */
 export async function yieldThreads(workerFile: URL): Promise<readonly string[]> {
   const variation = exampleVariation()
-  const workers = Array.from({ length: THREADS }, () => new Worker(workerFile))
+  const workers = Array.from(
+    { length: THREADS },
+    () => new Worker(workerFile, { resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB } }),
+  )
   const hands = {
     count: THREADS,
     make: (hand: number, asked: unknown): Promise<Share> =>

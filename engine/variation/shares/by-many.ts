@@ -55,6 +55,8 @@ async function sharedOut<Reached>(
       await tell(progressWith(step, shares))
     }
   }
-  await Promise.all(Array.from({ length: hands.count }, (_, hand) => work(hand)))
+  const works = Array.from({ length: hands.count }, (_, hand) => work(hand))
+  step.meanwhile?.()
+  await Promise.all(works)
   return shares.toSorted((one, other) => one.from - other.from)
 }

@@ -26,7 +26,7 @@ export type Wanted =
 export interface NumbersWanted {
   readonly of: 'numbers'
   readonly samples: number
-  /** Set by set, one a source of the sets. */
+  /** Set by set, one a source of the sets; of a part of the samples, those of that part. */
   readonly values: readonly Float64Array[]
   /** Of the numbers that are asked for; all where it is left out. */
   readonly places?: readonly number[]
@@ -36,7 +36,7 @@ export interface NumbersWanted {
 export interface GivenWanted {
   readonly of: 'given'
   readonly samples: number
-  /** Set by set, one a source of the sets. */
+  /** Set by set, one a source of the sets; of a part of the samples, those of that part. */
   readonly values: readonly Float64Array[]
 }
 
@@ -80,6 +80,8 @@ export interface RunStep<Reached> extends HowFar {
   readonly wanted?: Wanted
   /** How much of `of` one of them makes; 1 where it is left out. */
   readonly each?: number
+  /** Work of the run's own that can be done while the samples are made elsewhere; it is done later where nobody does it. */
+  readonly meanwhile?: () => void
   /** What has been reached with some of the wanted samples, from the first on; absent before there is anything. */
   readonly reached?: (shares: readonly Share[]) => Reached
 }

@@ -28,9 +28,8 @@ export function shareMaker(variation: Variation): (asked: ShareAsked) => Share {
   const numbers = once(() => surfaceProblemOf(variation))
   return ({ wanted, from, to }) => {
     if (wanted.of === 'closed') return samplerOf(wanted.seed).samples(from, to)
-    if (wanted.of === 'numbers')
-      return { from, to, numbered: numberedSets(numbers(), wanted.values.slice(from, to), wanted.places) }
-    if (wanted.of === 'given') return { from, to, given: wanted.values.slice(from, to).map(problemOf('sets').judge) }
+    if (wanted.of === 'numbers') return { from, to, numbered: numberedSets(numbers(), wanted.values, wanted.places) }
+    if (wanted.of === 'given') return { from, to, given: wanted.values.map(problemOf('sets').judge) }
     return judgeSamples(problemOf(wanted.of), { ...wanted, from, to })
   }
 }

@@ -44,7 +44,7 @@ const farthest = 4.5
 export function partNumbers({ sources, numbers, inputs, columns }: FirstJudged): Parted {
   const terms = { sources_count: sources.length, pairs: [] }
   const weights = new Float64Array(inputs.length).fill(1)
-  const surfaces = fitSurfaces({ terms, inputs, weights, columns: columns.map(finite) })
+  const surfaces = fitSurfaces({ terms, inputs, weights, columns: columns.map(finite), missed: [...inputs.keys()] })
   const ranges = rangesOf(sources)
   const clear: ClearNumber[] = []
   const near: StandingNumber[] = []

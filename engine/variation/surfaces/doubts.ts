@@ -32,26 +32,26 @@ export interface Doubts {
 /** @param said at least one */
 export function doubtsOf(said: readonly Said[]): Doubts {
   const sets_count = said[0].predicted.length
-  const all = new Float64Array(sets_count).fill(1)
   const distances = new Float64Array(sets_count).fill(Number.POSITIVE_INFINITY)
   const single = new Map<number, Float64Array>()
-  for (const { requirement, isWhole, predicted, miss } of said) {
-    const own = single.get(requirement) ?? new Float64Array(sets_count).fill(1)
-    single.set(requirement, own)
-    for (let set = 0; set < sets_count; set++) {
-      const far = predicted[set] / miss
-      const chance = chanceOf(far)
-      own[set] *= chance
-      all[set] *= chance
-      // Below nothing a number that is not the whole of its requirement says nothing.
-      const distance = isWhole || far > 0 ? Math.abs(far) : 0
-      if (distance < distances[set]) distances[set] = distance
-    }
+  for (const one of said) {
+    const own = single.get(one.requirement) ?? new Float64Array(sets_count).fill(1)
+    single.set(one.requirement, own)
+    addDoubts(one, own, distances)
   }
+  const [first, ...others] = single.values()
+  // Most often one requirement is in doubt, and all of them hang on it.
+  const all = others.length === 0 ? first : first.slice()
+  for (const own of others) for (let set = 0; set < sets_count; set++) all[set] *= own[set]
   return { all, single, distances }
 }
 
-function chanceOf(far: number): number {
-  if (far >= sure_misses) return 1
-  return far <= -sure_misses ? 0 : normalCdf(far)
+function addDoubts({ predicted, miss, isWhole }: Said, chances: Float64Array, distances: Float64Array): void {
+  for (let set = 0; set < predicted.length; set++) {
+    const far = predicted[set] / miss
+    if (far < sure_misses) chances[set] *= far <= -sure_misses ? 0 : normalCdf(far)
+    // Below nothing a number that is not the whole of its requirement says nothing.
+    const distance = isWhole || far > 0 ? Math.abs(far) : 0
+    if (distance < distances[set]) distances[set] = distance
+  }
 }

@@ -16,11 +16,13 @@ export interface FitAsked {
   readonly weights: Float64Array
   /** Number by number, one a set. */
   readonly columns: readonly Float64Array[]
+  /** Sets whose misses are asked for. */
+  readonly missed: readonly number[]
 }
 
 /** A surface of one number. */
 export interface Surface extends TermSum {
-  /** One a set: its number less what a surface without that set says. */
+  /** One a set that was asked for: its number less what a surface without that set says. */
   readonly misses: Float64Array
 }
 
@@ -31,19 +33,19 @@ const held_ratio = 1e-9
 const unspoken_ratio = 1e-6
 
 /** One surface a number. */
-export function fitSurfaces({ terms, inputs, weights, columns }: FitAsked): readonly Surface[] {
+export function fitSurfaces({ terms, inputs, weights, columns, missed }: FitAsked): readonly Surface[] {
   const rows = inputs.map((input) => rowOf(terms, input))
   const lu = normalMatrix(rows, weights)
   // What is held on its diagonal has a pivot in every column.
   if (!factor(lu)) throw new Error('surfaces: a set has a source without a value')
-  const leverages = rows.map((row, set) => weights[set] * dot(row, solved(lu, row)))
+  const leverages = missed.map((set) => weights[set] * dot(rows[set], solved(lu, rows[set])))
   return columns.map((values) => {
     const right = new Float64Array(lu.size)
     for (const [set, row] of rows.entries()) addScaled(right, row, weights[set] * values[set])
     const coefficients = solved(lu, right)
     const misses = Float64Array.from(
-      rows,
-      (row, set) => (values[set] - dot(row, coefficients)) / Math.max(unspoken_ratio, 1 - leverages[set]),
+      missed,
+      (set, index) => (values[set] - dot(rows[set], coefficients)) / Math.max(unspoken_ratio, 1 - leverages[index]),
     )
     return { terms, coefficients, misses }
   })

@@ -47,8 +47,10 @@ export function refitted(now: StandingNumber, { inputs, values }: JudgedNumber):
   const near = Math.max(near_misses * now.miss, near_ratio * rms(values))
   const weights = values.map((value) => 1 / (1 + (value / near) ** 2))
   const terms = termsFor(now.leading, inputs.length)
-  const [surface] = fitSurfaces({ terms, inputs, weights, columns: [values] })
-  return { ...now, surface, miss: missNear(surface, values, now.miss) }
+  const missed = [...values.keys()].filter((set) => Math.abs(values[set]) < near_misses * now.miss)
+  const [surface] = fitSurfaces({ terms, inputs, weights, columns: [values], missed })
+  const miss = missed.length < near_sets_least ? now.miss : missOf(surface, values)
+  return { ...now, surface, miss }
 }
 
 /** What the surface of a number says of drawn sets. */
@@ -64,11 +66,6 @@ export function saidOf({ behind: { requirement, isWhole }, surface, miss }: Stan
 /** Root mean square of what a surface misses, not taken smaller than numbers are found. */
 export function missOf({ misses }: Pick<Surface, 'misses'>, values: Float64Array): number {
   return Math.max(rms(misses), found_ratio * Math.max(...values.map(Math.abs)), limits.surfaceMissLeast)
-}
-
-function missNear({ misses }: Surface, values: Float64Array, miss: number): number {
-  const near = misses.filter((_, set) => Math.abs(values[set]) < near_misses * miss)
-  return near.length < near_sets_least ? miss : missOf({ misses: near }, values)
 }
 
 function termsFor(leading: readonly number[], sets_count: number): Terms {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import { readVariation } from '../sources/read-variation.ts'
-import { drawnSets } from './drawn-sets.ts'
+import { drawing } from './drawn-sets.ts'
 import type { NoSurface, SurfaceProblem } from './surface-problem.ts'
 import { surfaceProblemOf } from './surface-problem-of.ts'
 
@@ -24,11 +24,11 @@ function servedBy(text: string): SurfaceProblem {
 
 it('gives numbers that say of each set of the example whether its requirements are met, and the same ones asked for alone', () => {
   const { sources, numbers, judge } = servedBy(heron)
-  const { valuesOf } = drawnSets(sources, { seed: 5, rows_count: 64 })
+  const sets = drawing(sources, 5).firstValues(48)
   const contact = numbers.findIndex(({ words }) => words === 'Margin of stop shelf against a dent')
   const seen = new Set<string>()
   for (let set = 0; set < 48; set += 4) {
-    const { numbers: found, verdicts = [] } = judge(valuesOf(set))
+    const { numbers: found, verdicts = [] } = judge(sets[set])
     for (const [requirement, verdict] of verdicts.entries()) {
       const own = numbers.flatMap((behind, place) => (behind.requirement === requirement ? [found[place]] : []))
       expect(own.length).toBeGreaterThan(0)
@@ -36,7 +36,7 @@ it('gives numbers that say of each set of the example whether its requirements a
       expect(own.every((number) => number > 0)).toBe(verdict === 'met')
       seen.add(verdict)
     }
-    expect(judge(valuesOf(set), [contact]).numbers[contact]).toBe(found[contact])
+    expect(judge(sets[set], [contact]).numbers[contact]).toBe(found[contact])
   }
   expect(seen).toEqual(new Set(['met', 'short']))
 })

@@ -42,6 +42,8 @@ export interface SetsWanted {
   readonly places?: readonly number[]
   /** Sets that were judged before. */
   readonly judged_count: number
+  /** Work that can be done while they are judged elsewhere; it is done later where nobody does it. */
+  readonly meanwhile?: () => void
 }
 
 /** Why surfaces do not serve. */

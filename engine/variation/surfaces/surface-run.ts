@@ -12,9 +12,15 @@ export function* surfaceRun(variation: Variation, asked: SurfaceAsked): SetsRun<
   const wanting = surfaceYield(problem, asked)
   let step = wanting.next()
   while (step.done !== true) {
-    const { judged_count, ...sets } = step.value
+    const { judged_count, meanwhile, ...sets } = step.value
     const wanted: NumbersWanted = { of: 'numbers', samples: sets.values.length, ...sets }
-    const shares = yield { doing: 'surfaces', done: judged_count, of: limits.surfaceJudged, wanted }
+    const shares = yield {
+      doing: 'surfaces',
+      done: judged_count,
+      of: limits.surfaceJudged,
+      wanted,
+      ...(meanwhile && { meanwhile }),
+    }
     step = wanting.next(numberedIn(shares))
   }
   const { value } = step

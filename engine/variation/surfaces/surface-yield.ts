@@ -17,7 +17,7 @@ import { varianceOf } from '../spread/share-interval.ts'
 import { type ClearNumber, partNumbers, partOverDrawn } from './clear-numbers.ts'
 import { DoubtRounds } from './doubt-rounds.ts'
 import { doubtsOf } from './doubts.ts'
-import { type DrawnSets, drawnSets } from './drawn-sets.ts'
+import { type DrawnSets, drawing } from './drawn-sets.ts'
 import { JudgedSets } from './judged-sets.ts'
 import { meanOf } from './share-estimate.ts'
 import { refitted, type StandingNumber, saidOf } from './standing-number.ts'
@@ -63,14 +63,21 @@ export function* surfaceYield(
   const { sources, numbers } = problem
   if (sources.length === 0) return { why: 'nothing varies from set to set' }
   const judged = new JudgedSets(problem)
-  const first = firstSets(sources, seed)
-  const refusedFirst = judged.take(first, yield { values: first, judged_count: 0 })
+  const sets = drawing(sources, seed)
+  const first = sets.firstValues(firstCount(sources.length))
+  const meanwhile = (): void => sets.prepare(limits.surfaceRows)
+  const refusedFirst = judged.take(first, yield { values: first, judged_count: 0, meanwhile })
   if (refusedFirst) return refusedFirst
   const columns = numbers.map((_, place) => judged.column(place))
   const parted = partNumbers({ sources, numbers, inputs: judged.inputs, columns })
   if (parted.near.length === 0) return yieldOf(problem, { judged, clear: parted.clear })
   const refits = parted.near.map((one) => refitted(one, judged.of(one.place)))
-  const drawn = enoughRows(sources, { refits, judged, seed, half_ratio })
+  const leading = leadingSource(sources, refits, judged)
+  const drawn = enoughRows(
+    refits,
+    (rows_count) => sets.rows({ rows_count, ...(leading !== undefined && { leading }) }),
+    half_ratio,
+  )
   const { clear: further, near: standing } = partOverDrawn(refits, drawn)
   const clear = [...parted.clear, ...further]
   if (standing.length === 0) return yieldOf(problem, { judged, clear })
@@ -85,29 +92,18 @@ export function* surfaceYield(
 }
 
 /** Nearly twice the terms of a first surface, in whole rounds of the replicates. */
-function firstSets(sources: readonly Source[], seed: number): readonly Float64Array[] {
-  const terms_count = 1 + 2 * sources.length
-  const count = replicates_count * Math.ceil(Math.max(3, (FIRST_ratio * terms_count) / replicates_count))
-  const { valuesOf } = drawnSets(sources, { seed, rows_count: count })
-  return Array.from({ length: count }, (_, set) => valuesOf(set))
+function firstCount(sources_count: number): number {
+  return replicates_count * Math.ceil(Math.max(3, (FIRST_ratio * (1 + 2 * sources_count)) / replicates_count))
 }
 
 /** Sets for each term of a first surface. */
 const FIRST_ratio = 1.7
 
-interface RowsAsked extends SurfaceAsked {
-  readonly refits: readonly StandingNumber[]
-  readonly judged: JudgedSets
-}
-
 /** Of what half of the interval may be, drawing may take so much; the rest is left to judging. */
 const DRAWING_ratio = 0.6
 
 /** Draws as many rows as leave most of the interval to what is judged, or as many as are allowed. */
-function enoughRows(sources: readonly Source[], { refits, judged, seed, half_ratio }: RowsAsked): DrawnSets {
-  const leading = leadingSource(sources, refits, judged)
-  const draw = (rows_count: number): DrawnSets =>
-    drawnSets(sources, { seed, rows_count, ...(leading !== undefined && { leading }) })
+function enoughRows(refits: readonly StandingNumber[], draw: (rows_count: number) => DrawnSets, half_ratio: number): DrawnSets {
   let drawn = draw(limits.surfaceRows)
   while (drawn.rows_count < limits.surfaceRowsMost && drawingHalf(refits, drawn) > DRAWING_ratio * half_ratio)
     drawn = draw(4 * drawn.rows_count)

@@ -62,7 +62,7 @@ export function counted<Result>(problem: SpreadProblem, run: SetsRun<Result, unk
 /** Shares of a small problem, which has no closed posture, and no numbers but its figure. */
 export function judgeOf(problem: SpreadProblem): (asked: ShareAsked) => Share {
   return ({ wanted, from, to }) => {
-    if (wanted.of === 'given') return { from, to, given: wanted.values.slice(from, to).map(problem.judge) }
+    if (wanted.of === 'given') return { from, to, given: wanted.values.map(problem.judge) }
     if (wanted.of === 'closed' || wanted.of === 'numbers') throw new Error(`a small problem has nothing of the kind ${wanted.of}`)
     return judgeSamples(problem, { ...wanted, from, to })
   }
