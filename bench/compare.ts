@@ -65,6 +65,7 @@ function timed({ run }: Way, runs: number): number {
   return performance.now() - begun_ms
 }
 
-function median(values: readonly number[]): number {
+/** The middle one of an odd count; of an even one the upper of the two. */
+export function median(values: readonly number[]): number {
   return [...values].sort((one, other) => one - other)[Math.floor(values.length / 2)]
 }

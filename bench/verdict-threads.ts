@@ -1,5 +1,6 @@
 /** A hundred thousand hold verdicts of the example, its samples drawn as well, in one thread and in workers that stand ready. */
 import { Worker } from 'node:worker_threads'
+import { median } from './compare.ts'
 import { exampleSampler, type Range } from './example-sampler.ts'
 
 const SETS = 100_000
@@ -48,8 +49,4 @@ async function allIn(workers: readonly Worker[]): Promise<void> {
     }
   }
   await Promise.all(workers.map(work))
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)]
 }

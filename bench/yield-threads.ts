@@ -1,6 +1,7 @@
 /** The yield of the example with all its requirements, by surfaces, to one in a thousand: in workers that stand ready. */
 import { Worker } from 'node:worker_threads'
 import { byMany, type Share, type SurfaceYield, surfaceRun } from '../engine/index.ts'
+import { median } from './compare.ts'
 import { exampleVariation } from './example-sampler.ts'
 
 const THREADS = 2
@@ -57,8 +58,4 @@ function linesOf(times_ms: readonly number[], told: readonly SurfaceYield[]): re
 
 function percent(share: number): string {
   return `${(100 * share).toFixed(3)} %`
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)]
 }
