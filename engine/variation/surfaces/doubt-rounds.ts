@@ -53,7 +53,7 @@ export class DoubtRounds {
   /** Takes the sets that were wanted. @returns why surfaces do not serve, where one of them says so */
   take(sets: readonly NumberedSet[]): NoSurface | undefined {
     const { judged } = this.#asked
-    const refused = judged.take(this.wanted.values, sets)
+    const refused = judged.take(this.wanted, sets)
     if (refused) return refused
     const chosen = this.#layers.flatMap((layer) => layer.chosen)
     const bySet = new Map(chosen.map((set, index) => [set, sets[index]]))

@@ -2,7 +2,7 @@
 import type { Verdict } from '../../figures/evaluation.ts'
 import { inDeviations } from '../spread/contributions.ts'
 import type { JudgedNumber } from './standing-number.ts'
-import type { NoSurface, NumberedSet, SurfaceProblem } from './surface-problem.ts'
+import type { NoSurface, NumberedSet, SetsWanted, SurfaceProblem } from './surface-problem.ts'
 
 /** Judged sets, in the order in which they were judged. */
 export class JudgedSets {
@@ -18,10 +18,11 @@ export class JudgedSets {
     return this.#sets.length
   }
 
-  /** Takes judged sets, by the values of their sources. @returns why surfaces do not serve, where one of them says so */
-  take(values: readonly Float64Array[], judged: readonly NumberedSet[]): NoSurface | undefined {
+  /** Takes the sets that were wanted, judged. @returns why surfaces do not serve, where one of them says so */
+  take({ values, places }: Pick<SetsWanted, 'values' | 'places'>, judged: readonly NumberedSet[]): NoSurface | undefined {
+    const asked = places ?? [...this.#problem.numbers.keys()]
     for (const set of judged) {
-      const refused = this.#refusedBy(set)
+      const refused = this.#refusedBy(set, asked)
       if (refused) return refused
       this.#sets.push(set)
     }
@@ -39,11 +40,10 @@ export class JudgedSets {
     return { inputs: this.inputs, values: this.column(place) }
   }
 
-  #refusedBy({ numbers, verdicts, failure }: NumberedSet): NoSurface | undefined {
+  #refusedBy({ numbers, verdicts, failure }: NumberedSet, asked: readonly number[]): NoSurface | undefined {
     if (failure) return { why: `some sets have no answer of their own: ${failure}` }
     if (verdicts?.includes('undecided')) return { why: 'some sets cannot be decided' }
-    const known = this.#problem.numbers.map((_, place) => place).filter((place) => verdicts || !Number.isNaN(numbers[place]))
-    for (const place of known) {
+    for (const place of asked) {
       const why = whyNot(numbers[place], this.#sets[0]?.numbers[place])
       if (why) return { why: `${this.#problem.numbers[place].words} ${why}` }
     }

@@ -17,10 +17,15 @@ export function surfaceProblemOf(variation: Variation): SurfaceProblem | NoSurfa
   const numbers = numbersOfDesign(design, figureValues(drawn))
   if ('why' in numbers) return numbers
   const { sources, setAt } = setsOf(variation, 'sets')
+  const figuresOf = (places: readonly number[]): ReadonlySet<string> => new Set(places.map((place) => numbers[place].figure))
   const judge = (sizes: ArrayLike<number>, places?: readonly number[]): NumberedSet => {
     const set = setAt(sizes)
     if (set === undefined)
-      return { numbers: numbers.map(() => Number.NaN), verdicts: numbers.map(() => 'short'), failure: 'cannot be built' }
+      return {
+        numbers: numbers.map(() => Number.NaN),
+        verdicts: design.requirements.map(() => 'short'),
+        failure: 'cannot be built',
+      }
     const found = places ? evaluateAsked(withoutRequirements(set), figuresOf(places)) : evaluateAsked(set, asked)
     const values = figureValues(found)
     const failure = failureOf(found.endsBy, drawn.endsBy)
@@ -32,7 +37,6 @@ export function surfaceProblemOf(variation: Variation): SurfaceProblem | NoSurfa
       ...(failure && { failure }),
     }
   }
-  const figuresOf = (places: readonly number[]): ReadonlySet<string> => new Set(places.map((place) => numbers[place].figure))
   return { sources, numbers, requirements_count: design.requirements.length, judge }
 }
 

@@ -107,6 +107,18 @@ describe('surfaces do not serve', () => {
     expect(found).toEqual({ why: 'number 0 has no value in some sets' })
   })
 
+  it('where a number in doubt has no value in a set that is judged for it alone', () => {
+    const problem = numbered(2, (z) => [1 - Math.sin(z[0]) - 0.3 * z[1]])
+    const judge: SurfaceProblem['judge'] = (values, places) => (places ? { numbers: [Number.NaN] } : problem.judge(values))
+    const wanting = surfaceYield({ ...problem, judge }, { seed: 1, half_ratio: 0.001 })
+    let step = wanting.next()
+    while (step.done !== true) {
+      const { places, values } = step.value
+      step = wanting.next(values.map((one) => judge(one, places)))
+    }
+    expect(step.value).toEqual({ why: 'number 0 has no value in some sets' })
+  })
+
   it('where a number does not say whether its requirement is met', () => {
     const found = told(
       numbered(

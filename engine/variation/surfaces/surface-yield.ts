@@ -66,7 +66,7 @@ export function* surfaceYield(
   const sets = drawing(sources, seed)
   const first = sets.firstValues(firstCount(sources.length))
   const meanwhile = (): void => sets.prepare(limits.surfaceRows)
-  const refusedFirst = judged.take(first, yield { values: first, judged_count: 0, meanwhile })
+  const refusedFirst = judged.take({ values: first }, yield { values: first, judged_count: 0, meanwhile })
   if (refusedFirst) return refusedFirst
   const columns = numbers.map((_, place) => judged.column(place))
   const parted = partNumbers({ sources, numbers, inputs: judged.inputs, columns })
