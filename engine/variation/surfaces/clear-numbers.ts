@@ -10,6 +10,7 @@ import type { DrawnSets } from './drawn-sets.ts'
 import { fitSurfaces, type Surface } from './fit-surfaces.ts'
 import { missOf, type StandingNumber, saidOf } from './standing-number.ts'
 import type { NumberBehind } from './surface-problem.ts'
+import { planeOf } from './terms.ts'
 
 /** A number that stays clear. */
 export interface ClearNumber {
@@ -37,12 +38,15 @@ export interface FirstJudged {
 /** A number that stays so many misses clear is not looked at: twice where a surface is believed. */
 const clear_misses = 8
 
+/** The same of a plane, which does not bend where the number may. */
+const plane_misses = 16
+
 /** Normal numbers between which a source is looked at: one set in a hundred thousand has it beyond. */
 const farthest = 4.5
 
 /** Parts the numbers. */
 export function partNumbers({ sources, numbers, inputs, columns }: FirstJudged): Parted {
-  const terms = { sources_count: sources.length, pairs: [] }
+  const terms = planeOf(sources.length)
   const weights = new Float64Array(inputs.length).fill(1)
   const surfaces = fitSurfaces({ terms, inputs, weights, columns: columns.map(finite), missed: [...inputs.keys()] })
   const ranges = rangesOf(sources)
@@ -52,8 +56,8 @@ export function partNumbers({ sources, numbers, inputs, columns }: FirstJudged):
     const { [place]: surface } = surfaces
     const miss = missOf(surface, finite(columns[place]))
     const misses = columns[place][0] === Number.POSITIVE_INFINITY ? Number.POSITIVE_INFINITY : leastOver(surface, ranges) / miss
-    if (misses > clear_misses) clear.push({ behind, place, misses })
-    else near.push({ behind, place, miss, surface, leading: leadingOf(surface) })
+    if (misses > plane_misses) clear.push({ behind, place, misses })
+    else near.push({ behind, place, miss, surface })
   }
   return { clear, near }
 }
@@ -95,21 +99,7 @@ function rangesOf(sources: readonly Source[]): readonly Range[] {
   return sources.map((_, source) => ({ least: least[source][source], most: most[source][source] }))
 }
 
-/** The least of a sum of parabolas, each over the range of its source. */
-function leastOver({ coefficients }: Surface, ranges: readonly Range[]): number {
-  return ranges.reduce((sum, { least, most }, source) => {
-    const slope = coefficients[1 + source]
-    const bend = coefficients[1 + ranges.length + source]
-    const at = (input: number): number => input * (slope + bend * input)
-    const turn = bend > 0 ? Math.min(most, Math.max(least, -slope / (2 * bend))) : least
-    return sum + Math.min(at(least), at(most), at(turn))
-  }, coefficients[0])
-}
-
-/** Sources by how far they move the number, the farthest first. */
-function leadingOf({ coefficients, terms: { sources_count } }: Surface): readonly number[] {
-  const moves = Array.from({ length: sources_count }, (_, source) =>
-    Math.hypot(coefficients[1 + source], coefficients[1 + sources_count + source]),
-  )
-  return [...moves.keys()].sort((one, other) => moves[other] - moves[one])
+/** The least of a plane, each source over its range. */
+function leastOver({ constant, slopes }: Surface, ranges: readonly Range[]): number {
+  return ranges.reduce((sum, { least, most }, source) => sum + Math.min(slopes[source] * least, slopes[source] * most), constant)
 }

@@ -3,10 +3,10 @@ import { doubtfulSets, type Layer } from './doubtful-sets.ts'
 import { type Doubts, doubtsOf } from './doubts.ts'
 import type { DrawnSets } from './drawn-sets.ts'
 import type { JudgedSets } from './judged-sets.ts'
-import { estimateOf, type ShareEstimate, together } from './share-estimate.ts'
+import { estimateOf, type ShareEstimate, together, unjudged } from './share-estimate.ts'
 import { refitted, type StandingNumber, saidOf } from './standing-number.ts'
 import type { NoSurface, NumberedSet, SetsWanted } from './surface-problem.ts'
-import { clearShare, type SurfaceShare, shareFrom } from './surface-share.ts'
+import { clearShare, drawnHalf, type SurfaceShare, shareFrom } from './surface-share.ts'
 
 /** What rounds begin from. */
 export interface RoundsAsked {
@@ -20,22 +20,37 @@ const round_sets = 24
 
 /** Rounds of one problem. */
 export class DoubtRounds {
-  readonly #asked: RoundsAsked
+  readonly #judged: JudgedSets
   readonly #chosen = new Set<number>()
   readonly #estimates = new Map<number | 'all', ShareEstimate[]>()
+  #drawn: DrawnSets
   #standing: readonly StandingNumber[]
   #doubts: Doubts
   #layers: readonly Layer[]
 
-  constructor(asked: RoundsAsked) {
-    this.#asked = asked
-    this.#standing = asked.standing
+  constructor({ drawn, judged, standing }: RoundsAsked) {
+    this.#judged = judged
+    this.#drawn = drawn
+    this.#standing = standing
     this.#doubts = this.#lookedOver()
-    this.#layers = doubtfulSets(this.#doubts, this.#chosen, round_sets)
+    this.#layers = this.#doubtful()
   }
 
   get rows_count(): number {
-    return this.#asked.drawn.rows_count
+    return this.#drawn.rows_count
+  }
+
+  /** Half of the interval that drawing leaves to all requirements, whatever is judged. */
+  get drawnHalf(): number {
+    return drawnHalf({ chances: this.#doubts.all, row_sets: this.#drawn.row_sets })
+  }
+
+  /** Looks over more sets, of which those up to now are the first. What was judged tells surfaces from here on, and no share. */
+  lookOver(drawn: DrawnSets): void {
+    this.#drawn = drawn
+    this.#estimates.clear()
+    this.#doubts = this.#lookedOver()
+    this.#layers = this.#doubtful()
   }
 
   get standing(): readonly StandingNumber[] {
@@ -44,16 +59,14 @@ export class DoubtRounds {
 
   /** What is to be judged; no sets where none is in doubt. Numbers that tell the whole of their requirements are enough. */
   get wanted(): SetsWanted {
-    const { drawn, judged } = this.#asked
-    const values = this.#layers.flatMap(({ chosen }) => chosen.map((set) => drawn.valuesOf(set)))
+    const values = this.#layers.flatMap(({ chosen }) => chosen.map((set) => this.#drawn.valuesOf(set)))
     const isEnough = this.#standing.every(({ behind }) => behind.isWhole)
-    return { values, judged_count: judged.count, ...(isEnough && { places: this.#standing.map(({ place }) => place) }) }
+    return { values, judged_count: this.#judged.count, ...(isEnough && { places: this.#standing.map(({ place }) => place) }) }
   }
 
   /** Takes the sets that were wanted. @returns why surfaces do not serve, where one of them says so */
   take(sets: readonly NumberedSet[]): NoSurface | undefined {
-    const { judged } = this.#asked
-    const refused = judged.take(this.wanted, sets)
+    const refused = this.#judged.take(this.wanted, sets)
     if (refused) return refused
     const chosen = this.#layers.flatMap((layer) => layer.chosen)
     const bySet = new Map(chosen.map((set, index) => [set, sets[index]]))
@@ -67,18 +80,18 @@ export class DoubtRounds {
       })
       this.#estimates.set(of, [...(this.#estimates.get(of) ?? []), estimate])
     }
-    this.#standing = this.#standing.map((one) => refitted(one, judged.of(one.place)))
+    this.#standing = this.#standing.map((one) => refitted(one, this.#judged.of(one.place)))
     this.#doubts = this.#lookedOver()
-    this.#layers = doubtfulSets(this.#doubts, this.#chosen, round_sets)
+    this.#layers = this.#doubtful()
     return undefined
   }
 
   /** The share of sets that meet a requirement, by its place, or all. */
   shareOf(of: number | 'all'): SurfaceShare {
     const chances = of === 'all' ? this.#doubts.all : this.#doubts.single.get(of)
-    const { row_sets, rows_count } = this.#asked.drawn
+    const { row_sets, rows_count } = this.#drawn
     if (!chances) return clearShare(rows_count)
-    const estimates = this.#estimates.get(of) ?? [estimateOf({ chances, layers: [], isMet: () => false })]
+    const estimates = this.#estimates.get(of) ?? [unjudged(chances)]
     return shareFrom(together(estimates), { chances, row_sets })
   }
 
@@ -90,6 +103,10 @@ export class DoubtRounds {
   }
 
   #lookedOver(): Doubts {
-    return doubtsOf(this.#standing.map((one) => saidOf(one, this.#asked.drawn)))
+    return doubtsOf(this.#standing.map((one) => saidOf(one, this.#drawn)))
+  }
+
+  #doubtful(): readonly Layer[] {
+    return doubtfulSets(this.#doubts, this.#chosen, round_sets)
   }
 }

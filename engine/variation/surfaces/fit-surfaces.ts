@@ -5,7 +5,8 @@
  * with it over 1 − h (D. M. Allen 1974, from memory).
  */
 import { factor, type Lu, makeLu, solve } from '../../numbers/lu.ts'
-import { fillTerms, type TermSum, type Terms, termsCount } from './terms.ts'
+import { type Quadratic, quadraticOf } from './quadratic.ts'
+import { fillTerms, type Terms, termsCount } from './terms.ts'
 
 /** Sets that surfaces go through. */
 export interface FitAsked {
@@ -21,12 +22,12 @@ export interface FitAsked {
 }
 
 /** A surface of one number. */
-export interface Surface extends TermSum {
+export interface Surface extends Quadratic {
   /** One a set that was asked for: its number less what a surface without that set says. */
   readonly misses: Float64Array
 }
 
-/** Holds directions in which the sets do not differ, in shares of what all sets weigh: a source that does not vary, a square of a source with two values. */
+/** Holds directions in which the sets do not differ, in shares of what all sets weigh: a source that does not vary, products that others add up to. */
 const held_ratio = 1e-9
 
 /** A leverage nearer to 1 than this belongs to a set that no other set speaks for. */
@@ -47,7 +48,7 @@ export function fitSurfaces({ terms, inputs, weights, columns, missed }: FitAske
       missed,
       (set, index) => (values[set] - dot(rows[set], coefficients)) / Math.max(unspoken_ratio, 1 - leverages[index]),
     )
-    return { terms, coefficients, misses }
+    return { ...quadraticOf(terms, coefficients), misses }
   })
 }
 

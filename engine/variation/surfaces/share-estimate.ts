@@ -33,8 +33,7 @@ export interface RoundJudged {
 
 /** The estimate of one round. */
 export function estimateOf({ chances, layers, isMet }: RoundJudged): ShareEstimate {
-  // A share is not told closer than half a set.
-  const found = { value: meanOf(chances), variance: (0.5 / chances.length) ** 2, differing: 0, allowed: 0 }
+  const found = { ...asDrawn(chances) }
   for (const { share, chosen } of layers) {
     if (chosen.length === 0) continue
     const differences = chosen.map((set) => (isMet(set) ? 1 : 0) - chances[set])
@@ -45,6 +44,17 @@ export function estimateOf({ chances, layers, isMet }: RoundJudged): ShareEstima
     found.allowed += allowed
   }
   return found
+}
+
+/** The estimate before anything is judged: sets in doubt may all be as far from their chances as one of them, and on the same side. */
+export function unjudged(chances: Float64Array): ShareEstimate {
+  const deviation = meanOf(chances.map((chance) => Math.sqrt(chance * (1 - chance))))
+  return { ...asDrawn(chances), variance: deviation ** 2 + asDrawn(chances).variance }
+}
+
+function asDrawn(chances: Float64Array): ShareEstimate {
+  // A share is not told closer than half a set.
+  return { value: meanOf(chances), variance: (0.5 / chances.length) ** 2, differing: 0, allowed: 0 }
 }
 
 /** Puts estimates of the same share together. @param estimates at least one */

@@ -3,16 +3,15 @@ import { limits } from '../../numbers/limits.ts'
 import type { Said } from './doubts.ts'
 import type { DrawnSets } from './drawn-sets.ts'
 import { fitSurfaces, type Surface } from './fit-surfaces.ts'
+import { valuesAlong } from './quadratic.ts'
 import type { NumberBehind } from './surface-problem.ts'
-import { pairsOf, sumAlong, type Terms } from './terms.ts'
+import { parabolasOf, planeOf, type Terms, tellingTerms, termsCount } from './terms.ts'
 
 /** A number and its surface. */
 export interface StandingNumber {
   readonly behind: NumberBehind
   /** Place in the list of numbers. */
   readonly place: number
-  /** Places of the sources, the most telling first. */
-  readonly leading: readonly number[]
   readonly surface: Surface
   /** What the surface misses near nothing, root mean square, in the number's unit. */
   readonly miss: number
@@ -24,14 +23,14 @@ export interface JudgedNumber {
   readonly values: Float64Array
 }
 
-/** Sources that are multiplied with each other at the most: more products than that no surface of a few hundred sets can tell. */
-const leading_most = 12
-
 /** Terms for each set that a surface goes through at the most. */
-const filled_ratio = 0.7
+const filled_ratio = 0.6
 
-/** Sets within so many misses of nothing tell how far the surface misses there, and weigh most in it. */
+/** Sets within so many misses of nothing tell how far the surface misses there. */
 const near_misses = 3
+
+/** At so many misses from nothing a set weighs half. */
+const weighing_misses = 5
 
 /** Of the number's size: a surface that is all but exact needs no nearness. */
 const near_ratio = 1e-3
@@ -44,19 +43,22 @@ const found_ratio = 1e-9
 
 /** The number with a surface through all sets that were judged. @param now as it stood; its miss says which sets are near */
 export function refitted(now: StandingNumber, { inputs, values }: JudgedNumber): StandingNumber {
-  const near = Math.max(near_misses * now.miss, near_ratio * rms(values))
+  const near = Math.max(weighing_misses * now.miss, near_ratio * rms(values))
   const weights = values.map((value) => 1 / (1 + (value / near) ** 2))
-  const terms = termsFor(now.leading, inputs.length)
-  const missed = [...values.keys()].filter((set) => Math.abs(values[set]) < near_misses * now.miss)
-  const [surface] = fitSurfaces({ terms, inputs, weights, columns: [values], missed })
-  const miss = missed.length < near_sets_least ? now.miss : missOf(surface, values)
-  return { ...now, surface, miss }
+  const nearest = [...values.keys()].filter((set) => Math.abs(values[set]) < near_misses * now.miss)
+  const missed = nearest.length < near_sets_least ? [...values.keys()] : nearest
+  const surfaceOf = (terms: Terms, missed: readonly number[]): Surface =>
+    fitSurfaces({ terms, inputs, weights, columns: [values], missed })[0]
+  const room = Math.floor(filled_ratio * inputs.length)
+  const outline = surfaceOf(outlineTerms(inputs[0].length, room), [])
+  const surface = surfaceOf(termsFor(outline, room), missed)
+  return { ...now, surface, miss: missOf(surface, values) }
 }
 
 /** What the surface of a number says of drawn sets. */
 export function saidOf({ behind: { requirement, isWhole }, surface, miss }: StandingNumber, drawn: DrawnSets): Said {
   const { columns, leading, steps, row_sets } = drawn
-  const { level, slope, bend } = sumAlong(surface, columns, leading)
+  const { level, slope, bend } = valuesAlong(surface, columns, leading)
   const predicted = new Float64Array(steps.length)
   for (let row = 0, set = 0; row < level.length; row++)
     for (const end = set + row_sets; set < end; set++) predicted[set] = level[row] + steps[set] * (slope[row] + bend * steps[set])
@@ -68,12 +70,21 @@ export function missOf({ misses }: Pick<Surface, 'misses'>, values: Float64Array
   return Math.max(rms(misses), found_ratio * Math.max(...values.map(Math.abs)), limits.surfaceMissLeast)
 }
 
-function termsFor(leading: readonly number[], sets_count: number): Terms {
-  const sources_count = leading.length
-  const room = Math.max(0, filled_ratio * sets_count - 1 - 2 * sources_count)
-  // n sources make n (n − 1)/2 pairs.
-  const count = Math.min(leading_most, Math.floor((1 + Math.sqrt(1 + 8 * room)) / 2))
-  return { sources_count, pairs: pairsOf(leading.slice(0, count)) }
+/** How far each source moves a number: what it does straight, and what it does by itself in bending. */
+export function movesOf({ slopes, bends }: Surface): Float64Array {
+  return slopes.map((slope, source) => Math.hypot(slope, bends[source][source]))
+}
+
+/** Terms that tell what leads up the number, and how far each source moves it. */
+function outlineTerms(sources_count: number, room: number): Terms {
+  const parabolas = parabolasOf(sources_count)
+  return termsCount(parabolas) <= room ? parabolas : planeOf(sources_count)
+}
+
+function termsFor(found: Surface, room: number): Terms {
+  const length = Math.hypot(...found.slopes)
+  const slope = length > 0 ? found.slopes.map((one) => one / length) : found.slopes
+  return tellingTerms(slope, movesOf(found), room)
 }
 
 function rms(values: Float64Array): number {

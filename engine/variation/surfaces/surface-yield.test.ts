@@ -48,6 +48,18 @@ describe('yield by surfaces', () => {
     expect(Math.abs(all.value - (1 - Math.exp(-3)))).toBeLessThan(0.001)
   })
 
+  it('is told by few sets where many sources move one quantity, along which the number bends', () => {
+    const sources_count = 23
+    const along = (z: readonly number[]): number => sum(z) / Math.sqrt(sources_count)
+    const { all, judged_count } = yieldIn(numbered(sources_count, (z) => [2 - along(z) - 0.3 * along(z) ** 2]))
+    // SOURCE closed form: u is standard normal, and lies between the roots of 2 − u − 0.3 u² where the set is met.
+    const [least, most] = [-1, 1].map((side) => (-1 + side * Math.sqrt(1 + 2.4)) / 0.6)
+    expect(Math.abs(all.value - (normalCdf(most) - normalCdf(least)))).toBeLessThan(0.001)
+    expect(all.most - all.least).toBeLessThan(0.002)
+    // A parabola in 23 sources has 300 terms.
+    expect(judged_count).toBeLessThan(150)
+  })
+
   it('holds the share between its ends where no surface is exact', () => {
     // SOURCE closed form: the logarithm of the product of such numbers is normal with the deviation √Σ aᵢ² (lognormal).
     const weights = [0.5, 0.4, 0.3, -0.3, 0.2]

@@ -16,13 +16,12 @@ import { replicates_count } from '../spread/cloud.ts'
 import { varianceOf } from '../spread/share-interval.ts'
 import { type ClearNumber, partNumbers, partOverDrawn } from './clear-numbers.ts'
 import { DoubtRounds } from './doubt-rounds.ts'
-import { doubtsOf } from './doubts.ts'
 import { type DrawnSets, drawing } from './drawn-sets.ts'
 import { JudgedSets } from './judged-sets.ts'
 import { meanOf } from './share-estimate.ts'
-import { refitted, type StandingNumber, saidOf } from './standing-number.ts'
+import { movesOf, refitted, type StandingNumber } from './standing-number.ts'
 import type { NoSurface, NumberBehind, NumberedSet, SetsWanted, SurfaceProblem } from './surface-problem.ts'
-import { clearShare, drawnHalf, type SurfaceShare } from './surface-share.ts'
+import { clearShare, type SurfaceShare } from './surface-share.ts'
 
 /** What is asked for. */
 export interface SurfaceAsked {
@@ -73,47 +72,33 @@ export function* surfaceYield(
   if (parted.near.length === 0) return yieldOf(problem, { judged, clear: parted.clear })
   const refits = parted.near.map((one) => refitted(one, judged.of(one.place)))
   const leading = leadingSource(sources, refits, judged)
-  const drawn = enoughRows(
-    refits,
-    (rows_count) => sets.rows({ rows_count, ...(leading !== undefined && { leading }) }),
-    half_ratio,
-  )
+  const rowsOf = (rows_count: number): DrawnSets => sets.rows({ rows_count, ...(leading !== undefined && { leading }) })
+  const drawn = rowsOf(limits.surfaceRows)
   const { clear: further, near: standing } = partOverDrawn(refits, drawn)
   const clear = [...parted.clear, ...further]
   if (standing.length === 0) return yieldOf(problem, { judged, clear })
   const rounds = new DoubtRounds({ drawn, judged, standing })
-  while (rounds.wanted.values.length > 0 && judged.count < limits.surfaceJudged) {
+  for (;;) {
+    while (rounds.drawnHalf > DRAWING_ratio * half_ratio && rounds.rows_count < limits.surfaceRowsMost)
+      rounds.lookOver(rowsOf(4 * rounds.rows_count))
+    const { least, most } = rounds.shareOf('all')
+    if (most - least <= 2 * half_ratio || rounds.wanted.values.length === 0 || judged.count >= limits.surfaceJudged) break
     const refused = rounds.take(yield rounds.wanted)
     if (refused) return refused
-    const { least, most } = rounds.shareOf('all')
-    if (most - least <= 2 * half_ratio) break
   }
   return yieldOf(problem, { judged, clear, rounds })
 }
 
-/** Nearly twice the terms of a first surface, in whole rounds of the replicates. */
+/** Twice the terms of a first surface, in whole rounds of the replicates. */
 function firstCount(sources_count: number): number {
-  return replicates_count * Math.ceil(Math.max(3, (FIRST_ratio * (1 + 2 * sources_count)) / replicates_count))
+  return replicates_count * Math.ceil(Math.max(3, (FIRST_ratio * (1 + sources_count)) / replicates_count))
 }
 
 /** Sets for each term of a first surface. */
-const FIRST_ratio = 1.7
+const FIRST_ratio = 2
 
 /** Of what half of the interval may be, drawing may take so much; the rest is left to judging. */
-const DRAWING_ratio = 0.6
-
-/** Draws as many rows as leave most of the interval to what is judged, or as many as are allowed. */
-function enoughRows(refits: readonly StandingNumber[], draw: (rows_count: number) => DrawnSets, half_ratio: number): DrawnSets {
-  let drawn = draw(limits.surfaceRows)
-  while (drawn.rows_count < limits.surfaceRowsMost && drawingHalf(refits, drawn) > DRAWING_ratio * half_ratio)
-    drawn = draw(4 * drawn.rows_count)
-  return drawn
-}
-
-function drawingHalf(refits: readonly StandingNumber[], drawn: DrawnSets): number {
-  const { all } = doubtsOf(refits.map((one) => saidOf(one, drawn)))
-  return drawnHalf({ chances: all, row_sets: drawn.row_sets })
-}
+const DRAWING_ratio = 0.75
 
 /** Of the number that is likeliest to lie below nothing, the source that moves it most; undefined where all go over discs. */
 function leadingSource(sources: readonly Source[], standing: readonly StandingNumber[], judged: JudgedSets): number | undefined {
@@ -122,7 +107,9 @@ function leadingSource(sources: readonly Source[], standing: readonly StandingNu
     return meanOf(values) / Math.sqrt(varianceOf(values))
   })
   const likeliest = standing[distances.indexOf(Math.min(...distances))]
-  return likeliest.leading.find((source) => sources[source].law.kind !== 'disc')
+  const moves = movesOf(likeliest.surface)
+  const ranked = [...moves.keys()].sort((one, other) => moves[other] - moves[one])
+  return ranked.find((source) => sources[source].law.kind !== 'disc')
 }
 
 interface Found {
