@@ -8,7 +8,8 @@
  */
 import { type ArrayStock, copied } from '../numbers/array-stock.ts'
 import { limits } from '../numbers/limits.ts'
-import { type PlanRoom, placeOnSides, readSides } from './place-parts.ts'
+import { placeOnSides, readSides } from './place-parts.ts'
+import type { PlanRoom } from './plan-room.ts'
 import type { Settled } from './settle.ts'
 
 /** Secant rounds: from a correction of a tenth of a step four or five reach the last digit. */

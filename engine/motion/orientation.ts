@@ -12,7 +12,7 @@
 import { limits } from '../numbers/limits.ts'
 import { determinantSign, factor, type Lu } from '../numbers/lu.ts'
 import { closureDerivative } from './closure.ts'
-import type { PlanRoom } from './place-parts.ts'
+import type { PlanRoom } from './plan-room.ts'
 import { sideOf } from './plan-side.ts'
 
 interface Seen {

@@ -19,9 +19,10 @@ import { closureDerivative, type ForceRow } from './closure.ts'
 import type { Condition } from './condition.ts'
 import type { Mechanism } from './mechanism.ts'
 import { sameOrientation } from './orientation.ts'
-import { makePlanRoom, type PlanRoom, readParts } from './place-parts.ts'
+import { readParts } from './place-parts.ts'
 import { makePlan, type Plan } from './plan.ts'
 import { ratesOf } from './plan-rates.ts'
+import { makePlanRoom, type PlanRoom } from './plan-room.ts'
 import { type Bench, makeBench, type Settled, settleWithin } from './settle.ts'
 
 export interface PathNode {

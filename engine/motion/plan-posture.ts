@@ -6,8 +6,9 @@
  */
 import type { PartPoint } from '../design/design.ts'
 import { type Mechanism, placed } from './mechanism.ts'
-import { makePlanRoom, placeParts } from './place-parts.ts'
+import { placeParts } from './place-parts.ts'
 import type { Plan } from './plan.ts'
+import { makePlanRoom } from './plan-room.ts'
 import type { PlanStep } from './plan-step.ts'
 import { makeBench, settle } from './settle.ts'
 

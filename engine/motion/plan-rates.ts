@@ -5,7 +5,8 @@
  * line only across it: n · (v_A + ω × AD) = n · v_D, and n · (ω × AD) = ω u · AD with u along the line.
  */
 import type { PartPoint, Point } from '../design/design.ts'
-import { type PlanRoom, xOf, yOf } from './place-parts.ts'
+import { xOf, yOf } from './part-places.ts'
+import type { PlanRoom } from './plan-room.ts'
 import type { Arm, DyadStep, PlanStep, SliderStep, SlotOnPinStep } from './plan-step.ts'
 
 /**
