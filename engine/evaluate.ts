@@ -18,7 +18,8 @@ import {
   stopsTogether,
 } from './figures/motion-problems.ts'
 import { keepWay } from './figures/ready-finger.ts'
-import { addReturnFigures, type ReturnFound } from './figures/return-figures.ts'
+import { addReturnFigures } from './figures/return-figures.ts'
+import type { ReturnFound } from './figures/return-found.ts'
 import { addStrengthFigures } from './figures/strength-figures.ts'
 import { type Survey, surveyTravel } from './figures/survey.ts'
 import { travelReport } from './figures/travel-report.ts'

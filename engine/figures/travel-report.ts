@@ -7,7 +7,7 @@ import { nodeWhereZero } from '../motion/trace.ts'
 import type { TravelPath } from '../motion/travel-path.ts'
 import type { CaseFound } from './case-figures.ts'
 import type { Posture, Series, Travel, TravelEvent, TravelEventKind } from './evaluation.ts'
-import type { ReturnFound } from './return-figures.ts'
+import type { ReturnFound } from './return-found.ts'
 import type { Survey } from './survey.ts'
 
 /** A node of the path as a posture for drawings. */
