@@ -5,29 +5,12 @@
  *
  *     joined    which parts still hang on the mount; the others are loose pieces
  *     limp      which of them can move although the drive is held
- *     opens     whether the springs that are left drive it open
- *
- * What is left mostly has more than one freedom, so the springs are asked what motion they give against an equal drag c at every pin, which
- * always has one answer: v makes ½ c Σ ω² − Q·v least under the joints that are left (and a stop that touches, if it would be pressed).
- * With R the joint forces of that state and ρ the friction levers at most, from rest, they get the better of friction if
- *
- *     Σ |ω_j| (c |ω_j| − ρ_j |R_j| − T_j) > 0
- *
- * which does not depend on c where no drag T is declared. Friction does not act back on R: the first order. Derived in
- * docs/theory/breakage.md.
+ *     opens     whether the springs that are left drive it open (broken-motion.ts)
  */
 import type { Design, Member, Spring } from '../design/design.ts'
-import type { ForceBench } from '../forces/force-bench.ts'
-import { runPattern, turnPattern } from '../forces/force-frame.ts'
-import { addSprings } from '../forces/loads.ts'
-import { closureDerivative, type ForceRow } from '../motion/closure.ts'
 import { evenNodes } from '../motion/even-nodes.ts'
-import type { Joint, Mechanism } from '../motion/mechanism.ts'
-import { freeParts } from '../motion/mobility.ts'
-import { stopContact, stopGap } from '../motion/stop-contact.ts'
-import type { TravelPath } from '../motion/travel-path.ts'
-import { limits } from '../numbers/limits.ts'
-import { factor, makeLu, solve } from '../numbers/lu.ts'
+import type { Joint } from '../motion/mechanism.ts'
+import { type Broken, limpParts, takenAt, type Whole } from './broken-motion.ts'
 
 /** How a broken finger behaves, the gravest first. */
 export type Outcome = 'comes apart' | 'stays closed' | 'goes limp' | 'opens in part' | 'opens'
@@ -42,12 +25,6 @@ export interface Breakage {
   readonly limp: readonly number[]
   /** What friction and drag take of what the springs give, the most on the way: below 1 they open it. Absent where no spring opens what is left. */
   readonly taken_ratio?: number
-}
-
-/** A finger that can be moved. */
-export interface Whole {
-  readonly path: TravelPath
-  readonly bench: ForceBench
 }
 
 /** Postures that are looked at. */
@@ -70,7 +47,7 @@ export function breakageOf(whole: Whole, member: Member): Breakage {
   const isBroken = (part: number): boolean => member.kind === 'part' && member.index === part
   const loose = moving.filter((part) => !joined.has(part) && !isBroken(part))
   const springs = mechanism.design.springs.filter((spring, index) => acts(spring, index, { member, joined }))
-  const rest: Rest = {
+  const rest: Broken = {
     ...whole,
     joints,
     mechanism: { ...mechanism, design: { ...mechanism.design, springs: springs.map(driving) } },
@@ -132,127 +109,6 @@ function driving(spring: Spring): Spring {
     return { ...spring, rate_Nmm_rad: share * spring.rate_Nmm_rad, preload_Nmm: share * spring.preload_Nmm }
   }
   return { ...spring, rate_N_mm: share * spring.rate_N_mm, initial_N: share * spring.initial_N }
-}
-
-interface Rest extends Whole {
-  /** With the springs that are left. */
-  readonly mechanism: Mechanism
-  readonly joints: readonly Joint[]
-}
-
-function closureRows({ mechanism, joints }: Rest, posture: Float64Array): Float64Array[] {
-  const { rows_count, columns_count } = mechanism
-  const whole = new Float64Array(rows_count * columns_count)
-  closureDerivative(mechanism, posture, whole)
-  return joints.flatMap(({ row, kind }) =>
-    (kind === 'pin' ? [row, row + 1] : [row]).map((at) => whole.slice(at * columns_count, (at + 1) * columns_count)),
-  )
-}
-
-function rowOf({ mechanism }: Rest, posture: Float64Array, add: (row: ForceRow) => void): Float64Array {
-  const row = { mechanism, posture, out: new Float64Array(mechanism.columns_count), start: 0 }
-  add(row)
-  return row.out
-}
-
-function limpParts(rest: Rest, posture: Float64Array): readonly number[] {
-  const rows = [...closureRows(rest, posture), rowOf(rest, posture, (row) => rest.path.drive.addDerivative(row))]
-  const { columns_count } = rest.mechanism
-  const matrix = new Float64Array(rows.length * columns_count)
-  rows.forEach((row, index) => {
-    matrix.set(row, index * columns_count)
-  })
-  return freeParts(matrix, { rows: rows.length, columns: columns_count })
-}
-
-/** What friction and drag take of what the springs give at a posture; undefined where these do not push what is left towards open. */
-function takenAt(rest: Rest, posture: Float64Array): number | undefined {
-  const pushed = rowOf(rest, posture, (row) => addSprings(row, rest.bench.drawn))
-  if (pushed.every((push) => push === 0)) return undefined
-  const free = motionOf(rest, posture, { pushed, stops: [] })
-  if (!free) return undefined
-  const pressed = rest.mechanism.design.stops
-    .filter((stop) => stopContact(rest.mechanism, stop, posture).gap_mm < limits.touching_mm)
-    .map((stop) => rowOf(rest, posture, (row) => stopGap(rest.mechanism, stop).addDerivative(row)))
-    .filter((row) => along(row, free.motion) < 0)
-  const found = pressed.length > 0 ? motionOf(rest, posture, { pushed, stops: pressed }) : free
-  if (!found) return undefined
-  const drive = along(
-    rowOf(rest, posture, (row) => rest.path.drive.addDerivative(row)),
-    found.motion,
-  )
-  return drive < 0 ? takenShare(rest, found) : undefined
-}
-
-interface Driven {
-  /** Against a drag of 1 N·mm a rad of turn at every pin. */
-  readonly motion: Float64Array
-  readonly forces: Float64Array
-  readonly turns: readonly number[]
-  readonly runs: readonly number[]
-}
-
-/** So small a drag on every part itself keeps parts that nothing holds from having no answer. */
-const HELD_ratio = 1e-9
-
-/** The stationary point: [AᵀA + ε, Gᵀ; G, 0] [v; R] = [Q; 0]. */
-function motionOf(
-  rest: Rest,
-  posture: Float64Array,
-  { pushed, stops }: { readonly pushed: Float64Array; readonly stops: readonly Float64Array[] },
-): Driven | undefined {
-  const { columns_count: columns } = rest.mechanism
-  const turnRows = rest.joints.map((joint) => rowOf(rest, posture, (row) => turnPattern(row, joint)))
-  const runRows = rest.joints.map((joint) =>
-    rowOf(rest, posture, (row) => {
-      if (joint.kind === 'slot') runPattern(row, joint, 1 / joint.radius_mm)
-    }),
-  )
-  const held = [...closureRows(rest, posture), ...stops]
-  const lu = makeLu(columns + held.length)
-  const put = (row: number, column: number, value: number): void => {
-    lu.factors[row * lu.size + column] += value
-  }
-  for (const row of [...turnRows, ...runRows]) {
-    for (let i = 0; i < columns; i++) for (let j = 0; j < columns; j++) put(i, j, row[i] * row[j])
-  }
-  for (let i = 0; i < columns; i++) put(i, i, HELD_ratio)
-  held.forEach((row, index) => {
-    for (let i = 0; i < columns; i++) {
-      put(columns + index, i, row[i])
-      put(i, columns + index, row[i])
-    }
-  })
-  if (!factor(lu)) return undefined
-  const answer = new Float64Array(lu.size)
-  answer.set(pushed)
-  solve(lu, answer)
-  const motion = answer.slice(0, columns)
-  const rates = (rows: readonly Float64Array[]) => rows.map((row) => Math.abs(along(row, motion)))
-  return { motion, forces: answer.slice(columns), turns: rates(turnRows), runs: rates(runRows) }
-}
-
-function along(row: Float64Array, motion: Float64Array): number {
-  return row.reduce((sum, value, index) => sum + value * motion[index], 0)
-}
-
-/** Above zero drive something turns or runs, so what is given is above zero too. */
-function takenShare({ joints, mechanism, bench }: Rest, { forces, turns, runs }: Driven): number {
-  const levers = bench.leversOf('rest', 'most')
-  let given = 0
-  let taken = 0
-  let at = 0
-  joints.forEach((joint, index) => {
-    const isPin = joint.kind === 'pin'
-    const force = isPin ? Math.hypot(forces[at], forces[at + 1]) : Math.abs(forces[at])
-    at += isPin ? 2 : 1
-    const lever = levers[mechanism.joints.indexOf(joint)]
-    const [turn, run] = [turns[index], runs[index]]
-    const rubs = isPin ? lever * force * turn : lever * force * joint.radius_mm * (turn + run)
-    given += turn * turn + run * run
-    taken += rubs + mechanism.design.pins[joint.pin].drag_Nmm * turn
-  })
-  return taken / given
 }
 
 /** A member as the document calls it. */
