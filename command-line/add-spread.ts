@@ -50,6 +50,7 @@ export function addSpread(program: Command, { terminal, end }: Around): void {
     )
     .option('--ruler <FILE.svg>', 'draw where the sets stand between jam and slip')
     .option('--json', 'print one JSON document instead of text; angles are in degrees, shares from 0 to 1')
+    .option('--working', 'print below every number how it comes about: method, formula, inputs, steps, source')
     .option('--revision <N>', `${REVISION}, of the store; the newest when it is left out`)
     .option('--store <FOLDER>', STORE)
     .addHelpText('after', `${EXAMPLES}\n${HOW}`)

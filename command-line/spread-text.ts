@@ -1,5 +1,5 @@
 import pc from 'picocolors'
-import type { DesignSpread } from '../engine/index.ts'
+import type { DesignSpread, Working } from '../engine/index.ts'
 import {
   adviceRows,
   caution,
@@ -8,16 +8,19 @@ import {
   frictionLines,
   joined,
   marks,
+  type OpenedLine,
   offerLines,
   priceLines,
+  rulerLines,
   type SpreadFigureRow,
   spreadFigureRows,
   spreadSentence,
   surfaceLines,
-  wearersLine,
+  wearerLines,
   yieldRows,
 } from '../report/index.ts'
 import { aligned, type Cell, wrapped } from './columns.ts'
+import { workingLines } from './working-text.ts'
 
 type Paint = ReturnType<typeof pc.createColors>
 
@@ -25,29 +28,40 @@ type Paint = ReturnType<typeof pc.createColors>
 const TITLE_columns = 42
 const WORDS_columns = 30
 
+/** How it is shown: `working` prints below each number how it comes about. */
+export interface SpreadShown {
+  readonly colour: boolean
+  readonly working: boolean
+}
+
 /** The spread as a person reads it in a terminal: sentence, yields, figures, what drives them, what to change. Ends with a line break. */
-export function spreadText(told: DesignSpread, { colour }: { readonly colour: boolean }): string {
+export function spreadText(told: DesignSpread, { colour, working }: SpreadShown): string {
   const paint = pc.createColors(colour)
   const { design, asked, spread } = told
+  const opened = (lines: readonly OpenedLine[]): readonly string[] =>
+    lines.flatMap(({ words, workings }) => [words, ...(working ? openedLines(workings()) : [])])
+  const below = (lines: readonly string[], rows: readonly Pick<OpenedLine, 'workings'>[]): readonly string[] =>
+    working
+      ? lines.flatMap((line, index) => [line, ...openedLines(rows[index - lines.length + rows.length]?.workings() ?? [])])
+      : lines
+  const [yields, figures, advice] = [yieldRows(told), spreadFigureRows(told), adviceRows(told)]
   const blocks = [
     paint.dim(design.title),
     paint.bold(wrapped(spreadSentence(told))),
-    block('Share of sets that meet it', yieldLines(told, paint), paint),
-    block('Sets without an answer of their own', failureLines(told), paint),
-    block('The same by surfaces', surfaceLines(told), paint),
-    block('Figures over the sets', figureLines(spreadFigureRows(told)), paint),
-    block('Where it comes from', driverLines(spreadFigureRows(told)), paint),
-    block('What to change', adviceLines(told), paint),
-    block('Closed, and nothing else', closedLines(told), paint),
-    block('What the shop offers', offerLines(told), paint),
-    block('What tolerances cost', priceLines(told), paint),
-    block('Friction that it bears, all else as drawn', frictionLines(told), paint),
+    block('Share of sets that meet it', below(yieldLines(yields, paint), yields), paint),
+    block('Sets without an answer of their own', opened(failureLines(told)), paint),
+    block('The same by surfaces', opened(surfaceLines(told)), paint),
+    block('Between jam and slip', opened(rulerLines(told)), paint),
+    block('Figures over the sets', below(figureLines(figures), figures), paint),
+    block('Where it comes from', driverLines(figures), paint),
+    block('What to change', below(adviceLines(advice), advice), paint),
+    block('Closed, and nothing else', opened(closedLines(told)), paint),
+    block('What the shop offers', opened(offerLines(told)), paint),
+    block('What tolerances cost', opened(priceLines(told)), paint),
+    block('Friction that it bears, all else as drawn', opened(frictionLines(told)), paint),
     block('Held as drawn, because no tolerance is stated', told.untolerated, paint),
-    wrapped(
-      [wearersLine(told), `Seed ${asked.seed}, ${spread.samples.to} samples; the same seed gives the same numbers.`]
-        .join(' ')
-        .trim(),
-    ),
+    block('Of the wearers', opened(wearerLines(told)), paint),
+    wrapped(`Seed ${asked.seed}, ${spread.samples.to} samples; the same seed gives the same numbers.`),
     wrapped(caution),
   ]
   return `${blocks.filter((one) => one !== '').join('\n\n')}\n`
@@ -56,7 +70,14 @@ export function spreadText(told: DesignSpread, { colour }: { readonly colour: bo
 function block(heading: string, lines: readonly string[], paint: Paint): string {
   return lines.length === 0
     ? ''
-    : [paint.underline(heading), ...lines.map((line) => (line.startsWith(' ') ? line : wrapped(line, '  ')))].join('\n')
+    : [paint.underline(heading), ...lines.map((line) => (line === '' || line.startsWith(' ') ? line : wrapped(line, '  ')))].join(
+        '\n',
+      )
+}
+
+/** Indented, so that they are not wrapped once more. */
+function openedLines(workings: readonly Working[]): readonly string[] {
+  return workings.flatMap((one) => ['', ...workingLines(one), ''])
 }
 
 function left(text: string, most_columns?: number): Cell {
@@ -67,10 +88,10 @@ function right(text: string): Cell {
   return { text, side: 'right' }
 }
 
-function yieldLines(told: DesignSpread, paint: Paint): readonly string[] {
+function yieldLines(rows: ReturnType<typeof yieldRows>, paint: Paint): readonly string[] {
   const colours = { met: paint.green, short: paint.red, undecided: paint.yellow } as const
   return aligned(
-    yieldRows(told).map(({ verdict, title, met, interval, undecided, saved }) => [
+    rows.map(({ verdict, title, met, interval, undecided, saved }) => [
       { ...left(`${marks[verdict].character} ${marks[verdict].word}`), paint: colours[verdict] },
       left(title, TITLE_columns),
       right(met),
@@ -113,11 +134,7 @@ function driverLines(rows: readonly SpreadFigureRow[]): readonly string[] {
   return rows.filter(({ drivers }) => drivers.length > 0).map(({ title, drivers }) => `${title}: ${drivers.join('; ')}`)
 }
 
-function adviceLines(told: DesignSpread): readonly string[] {
-  const rows = adviceRows(told).map(({ change, gain, interval }) => [
-    left(change, 2 * TITLE_columns),
-    right(gain),
-    left(`(${interval})`),
-  ])
-  return aligned(rows)
+function adviceLines(rows: ReturnType<typeof adviceRows>): readonly string[] {
+  const cells = rows.map(({ change, gain, interval }) => [left(change, 2 * TITLE_columns), right(gain), left(`(${interval})`)])
+  return aligned(cells)
 }

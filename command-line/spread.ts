@@ -28,6 +28,7 @@ import { type HeldHands, ownHands, workerHands } from './worker-hands.ts'
 export interface SpreadOptions extends Omit<DesignNamed, 'path'>, SpreadWords {
   readonly json?: boolean
   readonly ruler?: string
+  readonly working?: boolean
 }
 
 /** Width of the ruler in its file. */
@@ -48,7 +49,7 @@ export async function spread(path: string, options: SpreadOptions, terminal: Ter
   refuseOffers(read.value, asked)
   const told = await countSets({ variation: read.value, text: text.value ?? '', name: file.name, asked }, terminal)
   if (options.json === true) terminal.write(`${JSON.stringify(spreadDocument(told, engineName), null, 2)}\n`)
-  else terminal.write(spreadText(told, terminal))
+  else terminal.write(spreadText(told, { colour: terminal.colour, working: options.working === true }))
   if (options.ruler !== undefined) await writeRuler(options.ruler, told)
   return told.requirements.length === 0 ? exitStatus.met : exitStatus[told.verdict]
 }

@@ -1,4 +1,4 @@
-import type { Working, WorkingValue } from '../engine/index.ts'
+import { shownFigure, type Working, type WorkingValue } from '../engine/index.ts'
 import { setValue } from '../report/index.ts'
 import { aligned, wrapped } from './columns.ts'
 
@@ -17,8 +17,8 @@ export function workingLines({ method, formulas, inputs, steps, source }: Workin
 
 function valueLines(heading: string, values: readonly WorkingValue[]): readonly string[] {
   if (values.length === 0) return []
-  const rows = values.map(({ name, value, unit, from }) => {
-    const set = setValue(value, unit)
+  const rows = values.map(({ name, value, unit, digits, from }) => {
+    const set = digits === undefined ? setValue(value, unit) : shownFigure(value, unit, { digits })
     return [
       { text: name, side: 'left' as const },
       { text: set.number, side: 'right' as const },

@@ -163,6 +163,7 @@ export {
 } from './tables/kept-rows.ts'
 export { type LoadCell, type LoadRow, loadRows } from './tables/load-rows.ts'
 export { drawMark, type Mark, marks } from './tables/marks.ts'
+export { type OpenedLine, plainLine } from './tables/opened-line.ts'
 export {
   type Answer,
   findingsOf,
@@ -178,13 +179,14 @@ export {
   resultDocument,
 } from './tables/result-document.ts'
 export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords } from './tables/rows.ts'
+export { rulerLines } from './tables/ruler-lines.ts'
 export { type SensitivityCell, type SensitivityRow, sensitivityRows } from './tables/sensitivity-rows.ts'
 export { spreadDocument } from './tables/spread-document.ts'
 export {
   failureLines,
   type SpreadFigureRow,
   spreadFigureRows,
-  wearersLine,
+  wearerLines,
   type YieldRow,
   yieldRows,
 } from './tables/spread-rows.ts'

@@ -4,20 +4,22 @@ import styles from './opener.module.css'
 import { Opener } from './opener.tsx'
 import { Working } from './working.tsx'
 
-/** A row of a table whose head opens how its numbers come about. `children` are its cells beside the head, `columns` counts all. */
+/** A row of a table whose head opens how its numbers come about. `children` are its cells beside the head, `columns` counts all; `below` stands under the head. */
 export function OpeningRow(about: {
   readonly head: string
   readonly columns: number
   readonly workings: () => readonly EngineWorking[]
+  readonly below?: ReactNode
   readonly children: ReactNode
 }) {
-  const { head, columns, workings, children } = about
+  const { head, columns, workings, below, children } = about
   const [isOpen, setOpen] = useState(false)
   return (
     <>
       <tr>
         <th scope="row">
           <Opener words={head} isOpen={isOpen} toggle={() => setOpen(!isOpen)} />
+          {below === undefined || below === null ? null : <div className={styles.below}>{below}</div>}
         </th>
         {children}
       </tr>

@@ -5,16 +5,21 @@ import {
   closedLines,
   failureLines,
   frictionLines,
+  type OpenedLine,
   offerLines,
+  plainLine,
   priceLines,
+  rulerLines,
   type SpreadFigureRow,
   spreadFigureRows,
   surfaceLines,
   type ValueText,
-  wearersLine,
+  wearerLines,
   yieldRows,
 } from '../../report/index.ts'
 import { MarkWithWord } from '../parts/mark.tsx'
+import { OpeningLine } from '../parts/opening-line.tsx'
+import { OpeningRow } from '../parts/opening-row.tsx'
 import { Value } from '../parts/value.tsx'
 import { useUnits } from '../state/units.ts'
 
@@ -24,10 +29,11 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
   const advice = adviceRows(told)
   return (
     <>
+      <Lines lines={rulerLines(told)} />
       <section aria-labelledby="yields">
         <h2 id="yields">Share of sets that meets it</h2>
         <Yields told={told} />
-        <Lines lines={[...failureLines(told), wearersLine(told)]} />
+        <Lines lines={[...failureLines(told), ...wearerLines(told)]} />
       </section>
       <Listed heading="The same by surfaces" lines={surfaceLines(told)} />
       {advice.length === 0 ? null : (
@@ -44,7 +50,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
         <Figures rows={spreadFigureRows(told, units)} />
       </section>
       <Listed heading="Friction that it bears, all else as drawn" lines={frictionLines(told)} />
-      <Listed heading="Held as drawn, because no tolerance is stated" lines={told.untolerated} />
+      <Listed heading="Held as drawn, because no tolerance is stated" lines={told.untolerated.map(plainLine)} />
       <p className="aside">
         Seed {told.asked.seed}, {told.spread.samples.to} sets; the same seed gives the same numbers.
       </p>
@@ -69,19 +75,19 @@ function Yields({ told }: { readonly told: DesignSpread }) {
         </tr>
       </thead>
       <tbody>
-        {yieldRows(told).map(({ id, title, met, interval, undecided, verdict, saved }) => (
-          <tr key={id}>
-            <th scope="row">
-              {title}
-              {saved === undefined ? null : <span className="reason">chance alone would need {saved} as many sets</span>}
-            </th>
+        {yieldRows(told).map(({ id, title, met, interval, undecided, verdict, saved, workings }) => (
+          <OpeningRow
+            key={id}
+            {...{ head: title, columns: 5, workings }}
+            below={saved === undefined ? null : <span className="reason">chance alone would need {saved} as many sets</span>}
+          >
             <td className="number">{met}</td>
             <td className="needed">{interval}</td>
             <td className="number">{undecided}</td>
             <td>
               <MarkWithWord answer={verdict} />
             </td>
-          </tr>
+          </OpeningRow>
         ))}
       </tbody>
     </table>
@@ -101,12 +107,11 @@ function Changes({ rows }: { readonly rows: ReturnType<typeof adviceRows> }) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ change, gain, interval }) => (
-          <tr key={change}>
-            <th scope="row">{change}</th>
+        {rows.map(({ change, gain, interval, workings }) => (
+          <OpeningRow key={change} {...{ head: change, columns: 3, workings }}>
             <td className="number">{gain}</td>
             <td className="needed">{interval}</td>
-          </tr>
+          </OpeningRow>
         ))}
       </tbody>
     </table>
@@ -128,12 +133,12 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ id, title, counted, straight, worst, drivers }) => (
-          <tr key={id}>
-            <th scope="row">
-              {title}
-              {drivers.length === 0 ? null : <span className="reason">{drivers.join('; ')}</span>}
-            </th>
+        {rows.map(({ id, title, counted, straight, worst, drivers, workings }) => (
+          <OpeningRow
+            key={id}
+            {...{ head: title, columns: 5, workings }}
+            below={drivers.length === 0 ? null : <span className="reason">{drivers.join('; ')}</span>}
+          >
             <td className="number">{counted === undefined ? '–' : <Value value={counted[1]} />}</td>
             <td>{counted === undefined ? '–' : <Between ends={[counted[0], counted[2]]} />}</td>
             <td>
@@ -142,7 +147,7 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
             <td>
               <Between ends={worst} />
             </td>
-          </tr>
+          </OpeningRow>
         ))}
       </tbody>
     </table>
@@ -159,7 +164,7 @@ function Between({ ends }: { readonly ends: readonly [ValueText, ValueText] | st
   )
 }
 
-function Listed({ heading, lines }: { readonly heading: string; readonly lines: readonly string[] }) {
+function Listed({ heading, lines }: { readonly heading: string; readonly lines: readonly OpenedLine[] }) {
   if (lines.length === 0) return null
   return (
     <section>
@@ -169,12 +174,6 @@ function Listed({ heading, lines }: { readonly heading: string; readonly lines: 
   )
 }
 
-function Lines({ lines }: { readonly lines: readonly string[] }) {
-  return lines
-    .filter((words) => words !== '')
-    .map((words) => (
-      <p key={words} className="aside">
-        {words}
-      </p>
-    ))
+function Lines({ lines }: { readonly lines: readonly OpenedLine[] }) {
+  return lines.map((line) => <OpeningLine key={line.words} line={line} />)
 }

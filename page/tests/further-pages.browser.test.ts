@@ -69,6 +69,8 @@ describe('Spread', () => {
     await page.getByRole('link', { name: /^Make/ }).click()
     await page.getByRole('link', { name: /^Spread.* of sets meet/ }).click()
     await page.getByRole('heading', { name: 'Share of sets that meets it' }).waitFor()
+    await page.getByRole('button', { name: 'Every requirement at once' }).click()
+    await page.getByText('docs/theory/spread.md, Samples').waitFor()
     await isInOrder(page)
   })
 })

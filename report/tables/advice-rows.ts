@@ -1,6 +1,18 @@
 /** Rows of what to change about a design so that more of its sets behave, and of the friction that it bears. */
-import type { DesignSpread, FigureUnit, OfferedSize, SpreadChange, SurvivedFriction } from '../../engine/index.ts'
+import {
+  type DesignSpread,
+  type FigureUnit,
+  frictionWorking,
+  gainWorking,
+  type OfferedSize,
+  priceWorking,
+  type SpreadChange,
+  type SurvivedFriction,
+  stopWorking,
+  type Working,
+} from '../../engine/index.ts'
 import { fixedText } from './fixed-text.ts'
+import { type OpenedLine, plainLine } from './opened-line.ts'
 import { say, setValue } from './value-text.ts'
 
 /** Units that tolerances are told in. */
@@ -17,21 +29,27 @@ export interface AdviceRow {
   readonly gain: string
   /** `+0.6 to +1.8 %`. */
   readonly interval: string
+  /** How its numbers come about. */
+  readonly workings: () => readonly Working[]
 }
 
 /** Changes with their gains, then where the stop would have to stand; empty without advice. */
 export function adviceRows({ advice }: DesignSpread): readonly AdviceRow[] {
   if (!advice) return []
   const { changes, stop } = advice
-  const rows = changes.map(({ gain, ...change }) => ({ change: changeWords(change), ...gainTexts(gain) }))
+  const rows = changes.map(({ gain, ...change }) => {
+    return { change: changeWords(change), ...gainTexts(gain), workings: () => [gainWorking(gain)] }
+  })
   if (!stop) return rows
   const way = stop.setBack_mm < 0 ? 'bring the stop forward' : 'set the stop back'
   const change = `${way} by ${Math.abs(stop.setBack_mm).toFixed(2)} mm: the middle between jam and slip`
-  return [...rows, { change, ...gainTexts(stop.gain) }]
+  return [...rows, { change, ...gainTexts(stop.gain), workings: () => [stopWorking(stop), gainWorking(stop.gain)] }]
 }
 
+const factorWords: Readonly<Record<number, string>> = { 0.5: 'halve the tolerance of', 2: 'double the tolerance of' }
+
 function changeWords({ kind, groups, factor }: Omit<SpreadChange, 'gain'>): string {
-  const verb = kind === 'tighten' ? `take ${factor} of the tolerance of` : `give ${factor} times the tolerance to`
+  const verb = factorWords[factor] ?? `${kind} by ${factor} the tolerance of`
   const [first] = groups
   return groups.length === 1
     ? `${verb} ${first.words}`
@@ -44,11 +62,14 @@ function gainTexts({ value, least, most }: SpreadChange['gain']): Pick<AdviceRow
 }
 
 /** `topLinkLength at ±0.03 mm: …`: what a shop's offer does to the share of sets that meet everything. */
-export function offerLines({ offers = [] }: DesignSpread): readonly string[] {
+export function offerLines({ offers = [] }: DesignSpread): readonly OpenedLine[] {
   return offers.map(({ size, typed, gain }) => {
     const { gain: change, interval } = gainTexts(gain)
     const now = `${(100 * gain.before).toFixed(1)} %`
-    return `${size.words} at ${typed} instead of ${drawnText(size)}: the share of sets that meet everything changes by ${change} (${interval}) from ${now}, ${gain.samples} sets judged both ways`
+    return {
+      words: `${size.words} at ${typed} instead of ${drawnText(size)}: the share of sets that meet everything changes by ${change} (${interval}) from ${now}, ${gain.samples} sets judged both ways`,
+      workings: () => [gainWorking(gain)],
+    }
   })
 }
 
@@ -64,24 +85,28 @@ export function drawnText({ drawn, isZone, kind }: Pick<OfferedSize, 'drawn' | '
  * `21 crowns a set: topLinkLength at ±0.02 mm, … as drawn: 98.4 % of sets meet everything (97.1 to 99.7 %)`, the cheapest first, then which of
  * them is the cheapest that reaches the target; empty where no tolerance has a price.
  */
-export function priceLines({ advice, asked, design }: DesignSpread): readonly string[] {
+export function priceLines({ advice, asked, design }: DesignSpread): readonly OpenedLine[] {
   const { prices = [] } = advice ?? {}
   if (prices.length === 0) return []
   const currency = design.making?.currency ?? ''
   const money = (price: number): string => `${price.toFixed(2)} ${currency}`.trim()
-  const lines = prices.map(({ price, choices, gain }) => {
+  const lines = prices.map((point) => {
+    const { price, choices, gain } = point
     const chosen = choices
       .map(({ size, typed }) => `${size.words} ${typed === undefined ? 'as drawn' : `at ${typed}`}`)
       .join(', ')
     const { value, least, most } = yieldOf(gain)
-    return `${money(price)} a set: ${chosen}. ${percent(value)} of the sets meet everything (${(100 * least).toFixed(1)} to ${percent(most)}; ${gain.samples} sets judged both ways)`
+    return {
+      words: `${money(price)} a set: ${chosen}. ${percent(value)} of the sets meet everything (${(100 * least).toFixed(1)} to ${percent(most)}; ${gain.samples} sets judged both ways)`,
+      workings: () => [priceWorking(point), gainWorking(gain)],
+    }
   })
   const target = percent(asked.target_ratio)
   const cheapest = prices.find(({ gain }) => yieldOf(gain).value >= asked.target_ratio)
   const verdict = cheapest
     ? `The cheapest of those judged that comes to ${target} on these sets: ${money(cheapest.price)}`
     : `None of those judged comes to ${target} on these sets`
-  return [...lines, verdict]
+  return [...lines, plainLine(verdict)]
 }
 
 /** Share of sets that meet everything after a change; the interval is that of the change. */
@@ -93,11 +118,16 @@ function yieldOf({ before, value, least, most }: SpreadChange['gain']): Readonly
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`
 
 /** `film: 0.05 to 0.21 moving (0.06 to 0.25 at rest); below, carryKeeper; above, letsGo`: what the design bears, all else as drawn. */
-export function frictionLines({ advice }: DesignSpread): readonly string[] {
-  return (advice?.friction ?? []).map(({ pair, least, most }) => {
+export function frictionLines({ advice, design }: DesignSpread): readonly OpenedLine[] {
+  return (advice?.friction ?? []).map((survived) => {
+    const { pair, least, most } = survived
+    const drawn = design.frictionPairs.find(({ name }) => name === pair)
     const number = (value: number): string => setValue(value, '1').number
     const range = `${number(least.moving)} to ${number(most.moving)} moving (${number(least.rest)} to ${number(most.rest)} at rest)`
-    return `${pair}: ${range}; ${beyondWords(least, 'below')}; ${beyondWords(most, 'above')}`
+    return {
+      words: `${pair}: ${range}; ${beyondWords(least, 'below')}; ${beyondWords(most, 'above')}`,
+      workings: () => (drawn ? [frictionWorking(survived, drawn)] : []),
+    }
   })
 }
 

@@ -1,44 +1,92 @@
-import type { ClosedSpread, CountedShare, DesignSpread, FigureSpread, FigureUnit } from '../../engine/index.ts'
+import {
+  type ClosedSpread,
+  type CountedShare,
+  closedWorking,
+  type DesignSpread,
+  type FigureSpread,
+  type FigureUnit,
+  quantileWorking,
+  shareWorking,
+} from '../../engine/index.ts'
+import { type OpenedLine, plainLine } from './opened-line.ts'
 import { intervalText, shareText } from './spread-rows.ts'
 import { say } from './value-text.ts'
 
 /** What many sets show in their closed posture alone; nothing where nobody asked. */
-export function closedLines({ closed }: DesignSpread): readonly string[] {
+export function closedLines({ closed }: DesignSpread): readonly OpenedLine[] {
   if (!closed) return []
-  if ('why' in closed) return [`The closed posture alone cannot be looked at: ${closed.why}. Count sets instead.`]
+  if ('why' in closed) return [plainLine(`The closed posture alone cannot be looked at: ${closed.why}. Count sets instead.`)]
   const { samples, toggles, without, plainly_count } = closed
   const margins = toggles.map(({ toggle, margin, required }) => {
     const short = required ? `; short of ${say(required.bound_rad, 'rad')}: ${oftenText(required.short)}` : ''
-    return `Dead-centre margin of toggle ${toggle.id}: ${rangeText(margin, 'rad')}${short}`
+    return {
+      words: `Dead-centre margin of toggle ${toggle.id}: ${rangeText(margin, 'rad')}${short}`,
+      workings: () => [
+        quantileWorking(margin, 'rad'),
+        ...(required ? [shareWorking(required.short, 'Sets whose closed margin lies below what is required.')] : []),
+      ],
+    }
   })
   return [
     ...margins,
     reserveLine(closed),
     ...windowLines(closed),
-    ...(without.value > 0 ? [`Not at their stop: ${oftenText(without)}`] : []),
-    `${samples} sets, ${plainly_count === 0 ? 'all' : `all but ${plainly_count}`} by the short way. Letting go is judged over the whole way back, above.`,
+    ...(without.value > 0 ? [oftenLine('Not at their stop', without)] : []),
+    {
+      words: `${samples} sets, ${plainly_count === 0 ? 'all' : `all but ${plainly_count}`} by the short way. Letting go is judged over the whole way back, above.`,
+      workings: () => [closedWorking(closed)],
+    },
   ]
 }
 
-function reserveLine({ reserve, jammed }: ClosedSpread): string {
+function reserveLine({ reserve, jammed }: ClosedSpread): OpenedLine {
   const told = reserve
     ? `Return reserve from rest at that posture: ${rangeText(reserve, 'N·mm per pin')}`
     : 'Return reserve from rest at that posture: not told, because as drawn the finger closes inside its jam, where no number says more than “jammed”'
-  return `${told}; jammed: ${oftenText(jammed)}`
+  return {
+    words: `${told}; jammed: ${oftenText(jammed)}`,
+    workings: () => [
+      ...(reserve ? [quantileWorking(reserve, 'N·mm per pin')] : []),
+      shareWorking(
+        jammed,
+        'Sets that stay jammed: their reserve from rest is not above nothing, or they stand inside their jam.',
+      ),
+    ],
+  }
 }
 
-function windowLines({ window, samples, untold }: ClosedSpread): readonly string[] {
+function oftenLine(what: string, share: CountedShare): OpenedLine {
+  return {
+    words: `${what}: ${oftenText(share)}`,
+    workings: () => [shareWorking(share, `${what}, as a share of all sets looked at.`)],
+  }
+}
+
+function windowLines({ window, samples, untold }: ClosedSpread): readonly OpenedLine[] {
   if (untold.includes('window'))
     return [
-      'Jam and slip: not told, because as drawn the finger jams nowhere. Whether a set jams on its way is for the count above.',
+      plainLine(
+        'Jam and slip: not told, because as drawn the finger jams nowhere. Whether a set jams on its way is for the count above.',
+      ),
     ]
   if (!window) return []
   const { jam, slip, never, slipping, inside } = window
-  const slips = slip ? `Slips from: ${rangeText(slip, 'rad')}; slipping: ${oftenText(slipping)}` : 'Slips: no set'
+  const between = 'Between the two, neither jammed nor slipping'
   return [
-    `Jams below: ${rangeText(jam, 'rad')}`,
-    never.value > 0 ? `${slips}; the load never slips, however the finger stands: ${oftenText(never)}` : slips,
-    `Between the two, neither jammed nor slipping: ${inside.value === 1 ? `all ${samples} (at least ${shareText(inside.least, inside)})` : oftenText(inside)}`,
+    { words: `Jams below: ${rangeText(jam, 'rad')}`, workings: () => [quantileWorking(jam, 'rad')] },
+    slip
+      ? {
+          words: `Slips from: ${rangeText(slip, 'rad')}; slipping: ${oftenText(slipping)}`,
+          workings: () => [
+            quantileWorking(slip, 'rad'),
+            shareWorking(slipping, 'Sets that stand at or beyond the margin from which their load slips.'),
+          ],
+        }
+      : plainLine('Slips: no set'),
+    ...(never.value > 0 ? [oftenLine('The load never slips, however the finger stands', never)] : []),
+    inside.value === 1
+      ? { ...oftenLine(between, inside), words: `${between}: all ${samples} (at least ${shareText(inside.least, inside)})` }
+      : oftenLine(between, inside),
   ]
 }
 

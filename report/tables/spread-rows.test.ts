@@ -4,9 +4,10 @@ import { type DesignSpread, readVariation, spreadDesign } from '../../engine/ind
 import { svgText } from '../drawing/svg.ts'
 import { drawHoldWindow } from '../plots/hold-window.ts'
 import { spreadSentence } from '../sentences/spread-sentence.ts'
-import { drawnText, offerLines, priceLines } from './advice-rows.ts'
+import { adviceRows, drawnText, offerLines, priceLines } from './advice-rows.ts'
+import { rulerLines } from './ruler-lines.ts'
 import { spreadDocument } from './spread-document.ts'
-import { failureLines, intervalText, shareText, spreadFigureRows, yieldRows } from './spread-rows.ts'
+import { failureLines, intervalText, shareText, spreadFigureRows, wearerLines, yieldRows } from './spread-rows.ts'
 import { surfaceLines } from './surface-lines.ts'
 
 function heron(): DesignSpread {
@@ -60,7 +61,7 @@ describe('the spread of heron', () => {
   it('tells what surfaces say where they were made, and why not where they do not serve', () => {
     // SOURCE property: a count of so few sets makes none
     expect(surfaceLines(told)).toEqual([])
-    expect(surfaceLines({ ...told, surfaces: { why: 'nothing varies' } })[0]).toContain('do not serve here: nothing varies')
+    expect(surfaceLines({ ...told, surfaces: { why: 'nothing varies' } })[0].words).toContain('do not serve here: nothing varies')
     const share = { value: 0.9589, least: 0.958, most: 0.9598 }
     const clear = { value: 1, least: 0.9995, most: 1 }
     const strength = told.requirements.findIndex(({ figure }) => figure === 'strength.least')
@@ -70,7 +71,7 @@ describe('the spread of heron', () => {
       ...{ clear: [{ behind: { ...behind, words: 'Margin of a pin' }, place: 1, misses: 9.7 }] },
       requirements: told.requirements.map((_, index) => (index === strength ? share : clear)),
     }
-    const lines = surfaceLines({ ...told, surfaces })
+    const lines = surfaceLines({ ...told, surfaces }).map(({ words }) => words)
     expect(lines[0]).toMatch(/^95\.89 % of sets meet every requirement \(95\.80 to 95\.98 %\): 272 sets were judged/)
     expect(lines[1]).toBe('Least margin of strength: 95.89 % (95.80 to 95.98 %)')
     expect(lines.join(' ')).toContain('Near its bound: Margin of the shelf.')
@@ -94,6 +95,15 @@ describe('the spread of heron', () => {
   })
 })
 
+it('every number of Spread opens a working whose values can be shown', () => {
+  const lines = [...rulerLines(told), ...wearerLines(told), ...yieldRows(told), ...spreadFigureRows(told)]
+  const workings = lines.map((line) => line.workings())
+  // SOURCE property
+  expect(workings.every((of) => of.length > 0)).toBe(true)
+  const numbers = workings.flat().flatMap(({ inputs, steps }) => [...inputs, ...steps].map(({ value }) => value))
+  expect(numbers.every((value) => typeof value !== 'number' || Number.isFinite(value))).toBe(true)
+})
+
 describe('an offer of the shop', () => {
   const size = {
     name: 'link',
@@ -106,12 +116,26 @@ describe('an offer of the shop', () => {
 
   it('is told with what is drawn, what it costs, and of how many sets', () => {
     // SOURCE hand (the shares above in percent)
-    expect(offerLines({ ...told, offers: [{ size, typed: '±0.03 mm', gain }] })).toEqual([
+    expect(offerLines({ ...told, offers: [{ size, typed: '±0.03 mm', gain }] })[0].words).toBe(
       'dimension link at ±0.03 mm instead of ±0.01 mm: the share of sets that meet everything changes by −0.6 % (−1.5 to +0.3 %) from 98.0 %, 512 sets judged both ways',
-    ])
+    )
     expect(spreadDocument({ ...told, offers: [{ size, typed: '±0.03 mm', gain }] }, 'test')).toMatchObject({
       offers: [{ size: 'link', offered: '±0.03 mm', drawn: '±0.01 mm' }],
     })
+  })
+
+  it('and each change in words that a shop uses, with its working', () => {
+    const groups = [{ id: 'dimensions.link', words: 'dimension link', sources: [0], share: 0.5 }]
+    const changes = ([0.5, 2] as const).map(
+      (factor) => ({ kind: factor < 1 ? 'tighten' : 'loosen', groups, factor, gain }) as const,
+    )
+    const rows = adviceRows({ ...told, advice: { changes, friction: [] } })
+    expect(rows.map(({ change }) => change)).toEqual([
+      'halve the tolerance of dimension link',
+      'double the tolerance of dimension link',
+    ])
+    // SOURCE property (the working carries what the row tells)
+    expect(rows[0].workings()[0].steps[0]).toMatchObject({ value: gain.value })
   })
 
   it('tells uneven sides one by one, and a zone by its width', () => {
@@ -139,7 +163,7 @@ it('what tolerances cost is told from the cheapest on, with the cheapest that re
     advice: { changes: [], friction: [], prices },
   } as unknown as DesignSpread)
   // SOURCE hand (98 % less 3 %, and plus 1.5 %; the target is 99 %)
-  expect(lines).toEqual([
+  expect(lines.map(({ words }) => words)).toEqual([
     '8.00 crowns (invented) a set: dimension link at ±0.02 mm. 95.0 % of the sets meet everything (94.0 to 96.0 %; 512 sets judged both ways)',
     '11.00 crowns (invented) a set: dimension link as drawn. 98.0 % of the sets meet everything (97.0 to 99.0 %; 512 sets judged both ways)',
     '19.00 crowns (invented) a set: dimension link at ±0.005 mm. 99.5 % of the sets meet everything (98.5 to 100.0 %; 512 sets judged both ways)',

@@ -1,12 +1,17 @@
 /** Rows of the spread that page, command line and report share: yields, and figures with what drives them. */
 import {
   type CountedShare,
+  countedYieldWorking,
   type DesignSpread,
+  figureWorkings,
   type SpreadFigure,
+  shareWorking,
   targetVerdict,
   type UnitSystem,
   type Verdict,
+  type Working,
 } from '../../engine/index.ts'
+import type { OpenedLine } from './opened-line.ts'
 import { setValue, type ValueText } from './value-text.ts'
 
 /** A requirement, or all at once, with the share of sets that meet it. */
@@ -24,6 +29,8 @@ export interface YieldRow {
   readonly undecided?: string
   /** `12 times`: samples of chance for one of these; absent where it cannot be told. */
   readonly saved?: string
+  /** How its numbers come about. */
+  readonly workings: () => readonly Working[]
 }
 
 /** A share as a percentage with as many digits as its interval deserves. */
@@ -68,14 +75,18 @@ function yieldRow(named: Pick<YieldRow, 'id' | 'title'>, counted: Counted, targe
     short: shareText(short.value, short),
     ...(undecided.value > 0 && { undecided: shareText(undecided.value, undecided) }),
     ...(saved_ratio !== undefined && { saved: `${saved_ratio.toPrecision(2)} times` }),
+    workings: () => [countedYieldWorking(counted, target_ratio)],
   }
 }
 
 /** Sets that have no answer of their own, in words; only those that were seen. */
-export function failureLines({ spread }: DesignSpread): readonly string[] {
+export function failureLines({ spread }: DesignSpread): readonly OpenedLine[] {
   return Object.entries(spread.yields.failures)
     .filter(([, { value }]) => value > 0)
-    .map(([failure, share]) => `${shareText(share.value, share)} of sets: ${failure}; they count as short in hold and return`)
+    .map(([failure, share]) => ({
+      words: `${shareText(share.value, share)} of sets: ${failure}; they count as short in hold and return`,
+      workings: () => [shareWorking(share, 'Sets that have no answer of their own are counted by themselves.')],
+    }))
 }
 
 /** One figure over the sets. */
@@ -90,6 +101,8 @@ export interface SpreadFigureRow {
   readonly counted?: readonly [ValueText, ValueText, ValueText]
   /** `position of hole dip, x 34 %`: what its variance comes from, largest first, and the rest. */
   readonly drivers: readonly string[]
+  /** How its numbers come about: counted, straight, worst case, contributions, correlations. */
+  readonly workings: () => readonly Working[]
 }
 
 /** Contributions that are named. */
@@ -112,6 +125,7 @@ export function spreadFigureRows(told: DesignSpread, units: UnitSystem = 'metric
       straight: straight.kind === 'linear' ? [set(straight.least), set(straight.most)] : straight.why,
       ...(counted && { counted: threeOf(counted.quantiles).map(set) as [ValueText, ValueText, ValueText] }),
       drivers: driversOf(contributions, sources),
+      workings: () => figureWorkings(told, index),
     }
     return [row]
   })
@@ -151,8 +165,19 @@ function wholePercent(share: number): string {
   return `${Math.round(100 * Math.max(0, share))} %`
 }
 
-/** `98 % of wearers (…) get what they need of the set as drawn.`; nothing where wearers do not differ. */
-export function wearersLine({ wearers }: DesignSpread): string {
-  if (!wearers) return ''
-  return `The yield is for the wearer as stated. Of the wearers ${shareText(wearers.met.value, wearers.met)} (${intervalText(wearers.met)}) have every requirement met by the set as drawn.`
+/** `98 % of wearers (…) get what they need of the set as drawn.`; none where wearers do not differ. */
+export function wearerLines({ wearers }: DesignSpread): readonly OpenedLine[] {
+  if (!wearers) return []
+  const { met } = wearers
+  return [
+    {
+      words: `The yield is for the wearer as stated. Of the wearers ${shareText(met.value, met)} (${intervalText(met)}) have every requirement met by the set as drawn.`,
+      workings: () => [
+        shareWorking(
+          met,
+          'Wearers differ as the document says; each is judged with the set as drawn. They are not multiplied with the yield.',
+        ),
+      ],
+    },
+  ]
 }
