@@ -10,6 +10,11 @@ it('text is broken between words within a hundred columns, the indent included',
   expect(wrapped(text).split('\n').join(' ')).toBe(text)
 })
 
+it('a number in groups of three stays on one line, and can be searched for as it is typed', () => {
+  const text = `${'x'.repeat(96)} 28\u00a0700 closings`
+  expect(wrapped(text)).toBe(`${'x'.repeat(96)}\n28 700 closings`)
+})
+
 it('a word longer than a line stands alone and whole', () => {
   const long = 'x'.repeat(120)
   expect(wrapped(`a ${long} b`)).toBe(`a\n${long}\nb`)

@@ -44,15 +44,18 @@ function tableLine(row: readonly Cell[], { texts, widths }: LineOfCells): string
   return `  ${cells.join('  ')}`.trimEnd()
 }
 
+/** A space that a line is not broken at. In a terminal it ends as a plain one, which can be searched for. */
+const NO_BREAK = '\u00a0'
+
 function wordLines(text: string, most_columns: number): readonly string[] {
   const lines: string[] = []
   let line = ''
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.split(/[^\S\u00a0]+/)) {
     const longer = line === '' ? word : `${line} ${word}`
     if (line !== '' && longer.length > most_columns) {
       lines.push(line)
       line = word
     } else line = longer
   }
-  return [...lines, line]
+  return [...lines, line].map((one) => one.replaceAll(NO_BREAK, ' '))
 }

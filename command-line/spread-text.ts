@@ -16,6 +16,7 @@ import {
   spreadFigureRows,
   spreadSentence,
   surfaceLines,
+  unreachedLines,
   wearerLines,
   yieldRows,
 } from '../report/index.ts'
@@ -48,6 +49,7 @@ export function spreadText(told: DesignSpread, { colour, working }: SpreadShown)
   const blocks = [
     paint.dim(design.title),
     paint.bold(wrapped(spreadSentence(told))),
+    ...unreachedLines(told).map(({ words }) => wrapped(words)),
     block('Share of sets that meet it', below(yieldLines(yields, paint), yields), paint),
     block('Sets without an answer of their own', opened(failureLines(told)), paint),
     block('The same by surfaces', opened(surfaceLines(told)), paint),

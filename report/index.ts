@@ -199,6 +199,7 @@ export {
 } from './tables/strength-rows.ts'
 export { surfaceLines, surfaceWords } from './tables/surface-lines.ts'
 export { type Told, type ToldTravel, toldIn } from './tables/told.ts'
+export { unreachedLines } from './tables/unreached-lines.ts'
 export { joined, sayReading, setValue, type ValueText } from './tables/value-text.ts'
 export type { TypesetJob } from './typeset/typeset-job.ts'
 export { drawWear } from './wear/draw-wear.ts'

@@ -13,6 +13,7 @@ import {
   type SpreadFigureRow,
   spreadFigureRows,
   surfaceLines,
+  unreachedLines,
   type ValueText,
   wearerLines,
   yieldRows,
@@ -29,7 +30,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
   const advice = adviceRows(told)
   return (
     <>
-      <Lines lines={rulerLines(told)} />
+      <Lines lines={[...rulerLines(told), ...unreachedLines(told)]} />
       <section aria-labelledby="yields">
         <h2 id="yields">Share of sets that meets it</h2>
         <Yields told={told} />

@@ -65,6 +65,7 @@ describe('Spread', () => {
     const counted = / of sets meet every requirement .*from (\d+) counted/.exec(await sentenceOf(page))
     expect(Number(counted?.[1])).toBeGreaterThan(0)
     expect(Number(counted?.[1])).toBeLessThan(16384)
+    await page.getByText(`Counted so far: ${counted?.[1]} of the 16384 sets asked for`).waitFor()
     expect(await page.locator('.hold-window').count()).toBe(1)
     await page.getByRole('link', { name: /^Make/ }).click()
     await page.getByRole('link', { name: /^Spread.* of sets meet/ }).click()

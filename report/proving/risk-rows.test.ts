@@ -19,7 +19,7 @@ it('the probability of what is left says of each thing where it comes from', () 
   // SOURCE hand: what is put in above and here
   expect(fromOf(row({}, { life }))).toEqual([
     'requirement letsGo: met as drawn; sets are not counted yet (Spread)',
-    'requirement letsGo, as it wears: may fall short after 28 700 closings at the most wear; looking it over has to come before, or a shorter life be stated (use)',
+    'requirement letsGo, as it wears: may fall short after 28\u00a0700 closings at the most wear; looking it over has to come before, or a shorter life be stated (use)',
   ])
   const overload = { share_ratio: 0.02, strengthOverStress: 1.95, words: 'pin dip in bending' }
   expect(fromOf(row({}, { overload })).at(-1)).toBe(

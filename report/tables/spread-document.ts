@@ -22,6 +22,7 @@ export function spreadDocument(told: DesignSpread, engine: string): Entry {
     engine,
     seed: asked.seed,
     samples: spread.samples.to,
+    samplesAsked: asked.samples,
     target: asked.target_ratio,
     verdict,
     yield: yieldEntry(all),

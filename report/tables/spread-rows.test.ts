@@ -9,6 +9,7 @@ import { rulerLines } from './ruler-lines.ts'
 import { spreadDocument } from './spread-document.ts'
 import { failureLines, intervalText, shareText, spreadFigureRows, wearerLines, yieldRows } from './spread-rows.ts'
 import { surfaceLines } from './surface-lines.ts'
+import { unreachedLines } from './unreached-lines.ts'
 
 function heron(): DesignSpread {
   const text = readFileSync(new URL('../../designs/heron.json', import.meta.url), 'utf8')
@@ -80,6 +81,16 @@ describe('the spread of heron', () => {
     expect(JSON.stringify(spreadDocument({ ...told, surfaces }, 'engine'))).toContain('"surfaces":{"judged":272')
   })
 
+  it('says where a run was stopped how many sets were counted of those asked for, and what is not told', () => {
+    expect(unreachedLines(told)).toEqual([])
+    const asked = { ...told.asked, samples: 1024, advice: true, closed: 100, offers: ['link=±0.03 mm'] }
+    // SOURCE property (96 sets were counted)
+    expect(unreachedLines({ ...told, asked }).map(({ words }) => words)).toEqual([
+      'Counted so far: 96 of the 1024 sets asked for. Shares and intervals are those of 96 sets.',
+      'Not reached yet: what the shop offers, sets in their closed posture alone, what to change.',
+    ])
+  })
+
   it('is drawn as a ruler with both lines and the shares outside', () => {
     const drawing = drawHoldWindow(told, { width_px: 760 })
     const svg = drawing ? svgText(drawing) : ''
@@ -90,7 +101,7 @@ describe('the spread of heron', () => {
 
   it('is a document without a number that is none', () => {
     const text = JSON.stringify(spreadDocument(told, 'engine'))
-    expect(JSON.parse(text)).toMatchObject({ seed: 1, samples: 96, target: 0.96, verdict: told.verdict })
+    expect(JSON.parse(text)).toMatchObject({ seed: 1, samples: 96, samplesAsked: 96, target: 0.96, verdict: told.verdict })
     expect(text).not.toContain('NaN')
   })
 })

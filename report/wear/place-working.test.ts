@@ -50,7 +50,7 @@ it('tells of a hole its pairs under one another, what it starts from and what be
   expect(told('film of filmed')).toBe(0.012)
   expect(told('a closing rubs as new')).toBe(180)
   expect(told('a thousand closings take off as new')).toBe('0.01 µm')
-  expect(told('film worn through after')).toBe('1 500 closings')
+  expect(told('film worn through after')).toBe('1\u00a0500 closings')
   expect(told('worn at the end')).toBe('20 µm')
   expect(source).toContain('filmed: film, invented; bare: steel, invented')
 })

@@ -42,10 +42,13 @@ export function lifeRows(design: Design, life: Life): readonly LifeRow[] {
   }))
 }
 
-/** Closings with three digits, in groups of three: `196 000`. */
+/** Between groups of digits: a line is never broken there. */
+const NO_BREAK = '\u00a0'
+
+/** Closings with three digits, in groups of three that stay on one line: `196 000`. */
 export function closingsWords(closings: number): string {
   const round = Number(closings.toPrecision(3))
-  return String(Math.round(round)).replace(/\B(?=(\d{3})+$)/g, ' ')
+  return String(Math.round(round)).replace(/\B(?=(\d{3})+$)/g, NO_BREAK)
 }
 
 /** Years with two digits: `0.48 years`. */
