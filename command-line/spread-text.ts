@@ -1,6 +1,7 @@
 import pc from 'picocolors'
 import type { DesignSpread, Working } from '../engine/index.ts'
 import {
+  adviceNotes,
   adviceRows,
   caution,
   closedLines,
@@ -56,7 +57,7 @@ export function spreadText(told: DesignSpread, { colour, working }: SpreadShown)
     block('Between jam and slip', opened(rulerLines(told)), paint),
     block('Figures over the sets', below(figureLines(figures), figures), paint),
     block('Where it comes from', driverLines(figures), paint),
-    block('What to change', below(adviceLines(advice), advice), paint),
+    block('What to change', [...below(adviceLines(advice), advice), ...opened(adviceNotes(told))], paint),
     block('Closed, and nothing else', opened(closedLines(told)), paint),
     block('What the shop offers', opened(offerLines(told)), paint),
     block('What tolerances cost', opened(priceLines(told)), paint),

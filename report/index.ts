@@ -144,6 +144,7 @@ export { movedSentence, moveWords, shownApart } from './sentences/moved-sentence
 export { spreadAsks, spreadSentence, spreadWords } from './sentences/spread-sentence.ts'
 export { verdictSentence } from './sentences/verdict-sentence.ts'
 export { type SpringRow, springDocument, springHeads, springRows, springSentence } from './springs/spring-rows.ts'
+export { adviceNotes } from './tables/advice-notes.ts'
 export { type AdviceRow, adviceRows, drawnText, frictionLines, offerLines, priceLines } from './tables/advice-rows.ts'
 export { closedLines } from './tables/closed-lines.ts'
 export {

@@ -1,6 +1,7 @@
 import { memo } from 'react'
 import type { DesignSpread } from '../../engine/index.ts'
 import {
+  adviceNotes,
   adviceRows,
   closedLines,
   failureLines,
@@ -28,6 +29,7 @@ import { useUnits } from '../state/units.ts'
 export const SpreadTables = memo(function SpreadTables({ told }: { readonly told: DesignSpread }) {
   const units = useUnits()
   const advice = adviceRows(told)
+  const notes = adviceNotes(told)
   return (
     <>
       <Lines lines={[...rulerLines(told), ...unreachedLines(told)]} />
@@ -37,10 +39,11 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
         <Lines lines={[...failureLines(told), ...wearerLines(told)]} />
       </section>
       <Listed heading="The same by surfaces" lines={surfaceLines(told)} />
-      {advice.length === 0 ? null : (
+      {advice.length + notes.length === 0 ? null : (
         <section aria-labelledby="changes">
           <h2 id="changes">What to change</h2>
-          <Changes rows={advice} />
+          {advice.length === 0 ? null : <Changes rows={advice} />}
+          <Lines lines={notes} />
         </section>
       )}
       <Listed heading="Closed, and nothing else" lines={closedLines(told)} />
@@ -61,7 +64,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
 
 function Yields({ told }: { readonly told: DesignSpread }) {
   return (
-    <table className="rows compact">
+    <table className="rows compact findings">
       <thead>
         <tr>
           <th scope="col">Required</th>
@@ -82,10 +85,16 @@ function Yields({ told }: { readonly told: DesignSpread }) {
             {...{ head: title, columns: 5, workings }}
             below={saved === undefined ? null : <span className="reason">chance alone would need {saved} as many sets</span>}
           >
-            <td className="number">{met}</td>
-            <td className="needed">{interval}</td>
-            <td className="number">{undecided}</td>
-            <td>
+            <td className="number" data-label="Met by">
+              {met}
+            </td>
+            <td className="needed" data-label="19 times in 20">
+              {interval}
+            </td>
+            <td className="number" data-label={undecided === undefined ? undefined : 'Undecided'}>
+              {undecided}
+            </td>
+            <td data-label="Verdict">
               <MarkWithWord answer={verdict} />
             </td>
           </OpeningRow>
@@ -97,7 +106,7 @@ function Yields({ told }: { readonly told: DesignSpread }) {
 
 function Changes({ rows }: { readonly rows: ReturnType<typeof adviceRows> }) {
   return (
-    <table className="rows compact">
+    <table className="rows compact findings">
       <thead>
         <tr>
           <th scope="col">Change</th>
@@ -110,8 +119,12 @@ function Changes({ rows }: { readonly rows: ReturnType<typeof adviceRows> }) {
       <tbody>
         {rows.map(({ change, gain, interval, workings }) => (
           <OpeningRow key={change} {...{ head: change, columns: 3, workings }}>
-            <td className="number">{gain}</td>
-            <td className="needed">{interval}</td>
+            <td className="number" data-label="More sets">
+              {gain}
+            </td>
+            <td className="needed" data-label="19 times in 20">
+              {interval}
+            </td>
           </OpeningRow>
         ))}
       </tbody>
@@ -121,7 +134,7 @@ function Changes({ rows }: { readonly rows: ReturnType<typeof adviceRows> }) {
 
 function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
   return (
-    <table className="rows compact">
+    <table className="rows compact findings">
       <thead>
         <tr>
           <th scope="col">Figure, and what its variance comes from</th>
@@ -140,12 +153,14 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
             {...{ head: title, columns: 5, workings }}
             below={drivers.length === 0 ? null : <span className="reason">{drivers.join('; ')}</span>}
           >
-            <td className="number">{counted === undefined ? '–' : <Value value={counted[1]} />}</td>
-            <td>{counted === undefined ? '–' : <Between ends={[counted[0], counted[2]]} />}</td>
-            <td>
+            <td className="number" data-label="Median">
+              {counted === undefined ? '–' : <Value value={counted[1]} />}
+            </td>
+            <td data-label="1 in 740 a side">{counted === undefined ? '–' : <Between ends={[counted[0], counted[2]]} />}</td>
+            <td data-label="Straight">
               <Between ends={straight} />
             </td>
-            <td>
+            <td data-label="Worst case">
               <Between ends={worst} />
             </td>
           </OpeningRow>

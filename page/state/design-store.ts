@@ -10,9 +10,6 @@ import { picturedNow } from './picture.ts'
 import { wordsOf } from './server-words.ts'
 import { sharedState } from './shared-state.ts'
 
-/** The example that the documentation walks through; opened first where the server was given it. */
-const FIRST_TO_READ = 'heron'
-
 const FROM_DISK: Keeping = { kind: 'from disk' }
 
 /** A design that is being opened, until it is known whether it can be read. */
@@ -37,7 +34,7 @@ export class DesignStore {
   /** Asks the server which designs it has and opens the first. */
   async start(): Promise<void> {
     const names = await this.list()
-    const first = names.find((name) => name === FIRST_TO_READ) ?? names[0]
+    const [first] = names
     if (first !== undefined) await this.openNamed(first)
   }
 

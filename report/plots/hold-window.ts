@@ -3,12 +3,14 @@
  * where they jam (left) and where the load slips (right). What of the margin lies outside is told in words at each line.
  */
 import { scaleLinear } from 'd3-scale'
-import { type DesignSpread, type FigureSpread, quantileShares } from '../../engine/index.ts'
+import { type CountedShare, type DesignSpread, type FigureSpread, quantileShares } from '../../engine/index.ts'
 import { fileText } from '../drawing/file-text.ts'
 import { element, lettering, line, type Place, pathThrough, px, type Shape } from '../drawing/svg.ts'
 import { shareText } from '../tables/spread-rows.ts'
+import { rulerFoot } from './ruler-foot.ts'
 
-const HEIGHT_PX = 214
+/** Below the last line of words. */
+const BOTTOM_PX = 10
 const SIDE_PX = 30
 const RULE_PX = 112
 const SILHOUETTE_PX = 62
@@ -36,6 +38,8 @@ export function drawHoldWindow(told: DesignSpread, options: { readonly width_px:
   if (!margins || !jams || !slips) return undefined
   const ruled = { margin: margins, jam: jams, slip: slips }
   const x = scaleOf(ruled, options.width_px)
+  const foot = footOf(told, { ruled, width_px: options.width_px, loadCase })
+  const height = px(foot.end_px + BOTTOM_PX)
   const nominal = told.spread.plan.steps.middle.values[margin]
   const content = [
     silhouette(margins, x, { y: RULE_PX, height: -SILHOUETTE_PX, className: 'part' }),
@@ -45,12 +49,13 @@ export function drawHoldWindow(told: DesignSpread, options: { readonly width_px:
     bound(medianOf(jams), x),
     bound(medianOf(slips), x),
     ...pointer(nominal, x),
-    ...words(told, { ruled, x, loadCase }),
+    ...words(ruled, x),
+    ...foot.shapes,
   ]
   const attributes = {
-    ...{ class: 'drawing hold-window', viewBox: `0 0 ${px(options.width_px)} ${HEIGHT_PX}`, width: options.width_px },
+    ...{ class: 'drawing hold-window', viewBox: `0 0 ${px(options.width_px)} ${height}`, width: options.width_px },
     ...{
-      height: HEIGHT_PX,
+      height,
       role: 'img',
       'aria-label': 'Margin of the sets between jam and slip',
       xmlns: 'http://www.w3.org/2000/svg',
@@ -137,31 +142,30 @@ function medianOf({ quantiles }: FigureSpread): number {
   return quantiles[quantileShares.indexOf(0.5)]
 }
 
-interface Lettered {
+function words(ruled: Ruled, x: Scale): readonly Shape[] {
+  const above = RULE_PX - SILHOUETTE_PX - 6
+  const said = (text: string, at_px: number, anchor: 'start' | 'end'): Shape =>
+    lettering(text, { x: at_px, y: above }, { class: 'event-words', 'text-anchor': anchor, 'font-size': LABEL_PX })
+  const at = (of: FigureSpread): number => x(medianOf(of) * DEGREES_PER_RAD)
+  return [
+    lettering('Where the sets stand between jam and slip', { x: SIDE_PX, y: 15 }, { class: 'plot-title', 'font-size': 14 }),
+    said('jams', at(ruled.jam) + 5, 'start'),
+    said('slips', at(ruled.slip) - 5, 'end'),
+  ]
+}
+
+interface Footed {
   readonly ruled: Ruled
-  readonly x: Scale
+  readonly width_px: number
   readonly loadCase: string
 }
 
-function words({ spread }: DesignSpread, { ruled, x, loadCase }: Lettered): readonly Shape[] {
-  const { window } = spread
-  if (!window) return []
-  const at = (value: number): number => x(value * DEGREES_PER_RAD)
-  const above = RULE_PX - SILHOUETTE_PX - 18
-  const below = RULE_PX + HANGING_PX + 38
-  const said = (text: string, place: Place, anchor: 'start' | 'middle' | 'end'): Shape =>
-    lettering(text, place, { class: 'event-words', 'text-anchor': anchor, 'font-size': LABEL_PX })
-  const [jam, slip] = [at(medianOf(ruled.jam)), at(medianOf(ruled.slip))]
-  return [
-    lettering('Where the sets stand between jam and slip', { x: SIDE_PX, y: 15 }, { class: 'plot-title', 'font-size': 14 }),
-    said('jams', { x: jam + 5, y: above + 12 }, 'start'),
-    said('slips', { x: slip - 5, y: above + 12 }, 'end'),
-    said(`${shareText(window.jammed.value, window.jammed)} stand inside the jam`, { x: SIDE_PX, y: below }, 'start'),
-    said(`${shareText(window.slipped.value, window.slipped)} slip: ${loadCase}`, { x: x.range()[1], y: below }, 'end'),
-    lettering(
-      `degrees short of dead centre; above the rule the closed margin of ${ruled.margin.samples} sets, below it their jam and slip`,
-      { x: SIDE_PX, y: below + 20 },
-      { class: 'caption', 'font-size': LABEL_PX },
-    ),
-  ]
+function footOf({ spread }: DesignSpread, { ruled, width_px, loadCase }: Footed): ReturnType<typeof rulerFoot> {
+  const share = (of: CountedShare | undefined): string => (of ? shareText(of.value, of) : '')
+  return rulerFoot({
+    left: `${share(spread.window?.jammed)} stand inside the jam`,
+    right: `${share(spread.window?.slipped)} slip: ${loadCase}`,
+    caption: `degrees short of dead centre; above the rule the closed margin of ${ruled.margin.samples} sets, below it their jam and slip`,
+    ...{ from_px: SIDE_PX, to_px: width_px - SIDE_PX, y_px: RULE_PX + HANGING_PX + 38, size_px: LABEL_PX },
+  })
 }

@@ -118,7 +118,9 @@ function yieldOf({ before, value, least, most }: SpreadChange['gain']): Readonly
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`
 
 /** `film: 0.05 to 0.21 moving (0.06 to 0.25 at rest); below, carryKeeper; above, letsGo`: what the design bears, all else as drawn. */
-export function frictionLines({ advice, design }: DesignSpread): readonly OpenedLine[] {
+export function frictionLines({ advice, design, sources }: DesignSpread): readonly OpenedLine[] {
+  if (advice?.friction.length === 0 && sources.some(({ id }) => id.startsWith('friction.')))
+    return [plainLine('Not told, because as drawn a requirement is not met already.')]
   return (advice?.friction ?? []).map((survived) => {
     const { pair, least, most } = survived
     const drawn = design.frictionPairs.find(({ name }) => name === pair)

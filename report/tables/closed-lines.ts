@@ -10,7 +10,7 @@ import {
 } from '../../engine/index.ts'
 import { type OpenedLine, plainLine } from './opened-line.ts'
 import { intervalText, shareText } from './spread-rows.ts'
-import { say } from './value-text.ts'
+import { say, setValue } from './value-text.ts'
 
 /** What many sets show in their closed posture alone; nothing where nobody asked. */
 export function closedLines({ closed }: DesignSpread): readonly OpenedLine[] {
@@ -90,11 +90,12 @@ function windowLines({ window, samples, untold }: ClosedSpread): readonly Opened
   ]
 }
 
-/** `8.7°, all but 1 in 740 a side 8.3° to 9.1°, least 8.1°`. */
+/** `8.7°, all but 1 in 740 a side 8.3° to 9.1°, least 8.1°`; a unit in words stands once behind both ends. */
 function rangeText({ quantiles, least }: FigureSpread, unit: FigureUnit): string {
   const [low, middle, high] = [quantiles[0], quantiles[Math.floor(quantiles.length / 2)], quantiles[quantiles.length - 1]]
   const said = (value: number): string => say(value, unit)
-  return `${said(middle)}, all but 1 in 740 a side ${said(low)} to ${said(high)}, least ${said(least)}`
+  const from = unit === 'rad' ? said(low) : setValue(low, unit).number
+  return `${said(middle)}, all but 1 in 740 a side ${from} to ${said(high)}, least ${said(least)}`
 }
 
 function oftenText(share: CountedShare): string {

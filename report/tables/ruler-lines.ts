@@ -1,11 +1,12 @@
 import { type CountedShare, type DesignSpread, shareWorking } from '../../engine/index.ts'
-import type { OpenedLine } from './opened-line.ts'
+import { type OpenedLine, plainLine } from './opened-line.ts'
 import { intervalText, shareText } from './spread-rows.ts'
 
-/** The shares of sets on either side of the hold window, as the ruler tells them, with their intervals; none without a window. */
+/** The shares of sets on either side of the hold window, as the ruler tells them, with their intervals; or what a ruler takes. */
 export function rulerLines({ spread }: DesignSpread): readonly OpenedLine[] {
   const { window } = spread
-  if (!window) return []
+  if (!window)
+    return [plainLine('No hold window: it takes a toggle that stands short of dead centre and a load case with a keeper.')]
   const { jammed, slipped, watched } = window
   return [
     line(

@@ -4,7 +4,8 @@ import { type DesignSpread, readVariation, spreadDesign } from '../../engine/ind
 import { svgText } from '../drawing/svg.ts'
 import { drawHoldWindow } from '../plots/hold-window.ts'
 import { spreadSentence } from '../sentences/spread-sentence.ts'
-import { adviceRows, drawnText, offerLines, priceLines } from './advice-rows.ts'
+import { adviceNotes } from './advice-notes.ts'
+import { adviceRows, drawnText, frictionLines, offerLines, priceLines } from './advice-rows.ts'
 import { rulerLines } from './ruler-lines.ts'
 import { spreadDocument } from './spread-document.ts'
 import { failureLines, intervalText, shareText, spreadFigureRows, wearerLines, yieldRows } from './spread-rows.ts'
@@ -97,6 +98,30 @@ describe('the spread of heron', () => {
     expect(svg).toContain('stand inside the jam')
     expect(svg.match(/class="bound"/g)).toHaveLength([told.spread.window?.watched.jam, told.spread.window?.watched.slip].length)
     expect(svg).not.toContain('NaN')
+  })
+
+  it('has room for the words of its ruler on a narrow page', () => {
+    const drawing = drawHoldWindow(told, { width_px: 340 })
+    const svg = drawing ? svgText(drawing) : ''
+    const lineOf = (words: string): number => Number(new RegExp(`y="([\\d.]+)"[^>]*>[^<]*${words}`).exec(svg)?.[1])
+    // SOURCE property (what has no room beside it stands below)
+    expect(lineOf('slip: ')).toBeGreaterThan(lineOf('stand inside'))
+    const lines = [...svg.matchAll(/<text[^>]* y="([\d.]+)"/g)].map(([, y]) => Number(y))
+    expect(Math.max(...lines)).toBeLessThan(Number(/height="([\d.]+)/.exec(svg)?.[1]))
+  })
+
+  it('says what no tolerance mends', () => {
+    expect(adviceNotes(told)).toEqual([])
+    const { plan } = told.spread
+    const verdicts = told.requirements.map(({ figure }) => (figure === 'return.letsGo' ? 'short' : 'met'))
+    const steps = { ...plan.steps, middle: { ...plan.steps.middle, verdicts } } as typeof plan.steps
+    const advice = { changes: [], friction: [] }
+    const jams = { ...told, advice, spread: { ...told.spread, plan: { ...plan, steps } } }
+    expect(adviceNotes(jams).map(({ words }) => words)).toEqual([
+      'With every size in its middle it falls short already: lets go. No tolerance mends that; change the design.',
+      'No place of the stop within a millimetre of its own brings the finger into the middle between jam and slip.',
+    ])
+    expect(frictionLines(jams)[0].words).toContain('Not told')
   })
 
   it('is a document without a number that is none', () => {

@@ -65,6 +65,16 @@ describe('the one-way clutch', () => {
   })
 })
 
+it('corners bound nothing where a set within the drawing lies beyond them', () => {
+  const sources = ['a', 'b'].map((id) => sourceOf(id, { kind: 'uniform', least: -1, most: 1 }))
+  // SOURCE hand (flat in the middle, so that both corners are the middle itself, 0; at a = b = 1 it is 1)
+  const flat = run({ sources, figure: ([a, b]) => Math.max(0, a + b - 1), atLeast: 0 }, 256).figures[0].worst
+  expect(flat).toMatchObject({ least: { value: 0 }, most: { value: 0 }, isBounding: false })
+  // SOURCE hand (a sum rises with each: −2 and 2)
+  const sum = run({ sources, figure: ([a, b]) => a + b, atLeast: 0 }, 256).figures[0].worst
+  expect(sum).toMatchObject({ least: { value: -2 }, most: { value: 2 }, isBounding: true })
+})
+
 describe('sums whose answer is known', () => {
   it('a sum of normals: deviation, shares and yield', () => {
     const { figures, yields } = run({ sources: standardNormals(2), figure: ([a, b]) => 3 * a + 4 * b, atLeast: -10 }, 4096)

@@ -6,7 +6,9 @@
  * A run says how far it is after every piece of work, may be stopped there, and gives what it has reached. Samples may be judged anywhere:
  * the numbers are the same.
  */
+
 import { judgedIn, type SetsRun, type Share } from '../shares/sets-run.ts'
+import type { Source } from '../sources/source.ts'
 import { type CloudAsked, cloudOf } from './cloud.ts'
 import { type Contributions, contributionsOf, inDeviations } from './contributions.ts'
 import { type FailurePoint, failurePoint, governingRequirements, type NoFailurePoint } from './failure-point.ts'
@@ -96,6 +98,7 @@ export function* spreadOf(problem: SpreadProblem, asked: SpreadAsked): SetsRun<S
 export function spreadReached(problem: SpreadProblem, plan: SpreadPlan, samples: Samples): Spread {
   const columns = problem.figures.map((_, figure) => columnOf(samples, figure, problem.figures.length))
   const window = windowSpread(problem, samples)
+  const areWithin = problem.sources.every(staysWithin)
   const inputs = inputsOf(problem, plan.cloud, Math.min(samples.failures.length, fitted_samples))
   return {
     plan,
@@ -105,13 +108,29 @@ export function spreadReached(problem: SpreadProblem, plan: SpreadPlan, samples:
     figures: columns.map((values, figure) => {
       const counted = figureSpread(values)
       const contributions = contributionsOf({ inputs, values: values.subarray(0, inputs.length) })
-      const { [figure]: worst } = plan.worst
+      const worst = heldAgainst(plan.worst[figure], counted, areWithin)
       const { [figure]: straight } = plan.straight
       return { worst, straight, ...(counted && { counted }), ...(contributions && { contributions }) }
     }),
     correlations: columns.map((one) => columns.map((other) => correlationOf(one, other))),
   }
 }
+
+/** Whether no set lies outside of what the drawing allows, as far as this source goes. */
+function staysWithin({ law }: Source): boolean {
+  return law.kind === 'uniform' || law.kind === 'truncatedNormal' || law.kind === 'disc'
+}
+
+/** Corners that a counted set lies beyond bound nothing, where every set is within what the drawing allows. */
+function heldAgainst(worst: WorstCase, counted: FigureSpread | undefined, areWithin: boolean): WorstCase {
+  const { least, most, isBounding } = worst
+  if (!isBounding || !areWithin || !counted || least.value === undefined || most.value === undefined) return worst
+  const rounding = apart_ratio * Math.max(Math.abs(least.value), Math.abs(most.value))
+  return { ...worst, isBounding: counted.least >= least.value - rounding && counted.most <= most.value + rounding }
+}
+
+/** Sets at a corner and sets near it are told apart no closer: a share of the figure that nobody could read. */
+const apart_ratio = 1e-6
 
 function inputsOf({ valuesAt, sources }: SpreadProblem, cloud: CloudAsked, count: number): readonly Float64Array[] {
   const { fill } = cloudOf(cloud)
