@@ -45,12 +45,12 @@ export function readRecipe(text: string, name = 'design'): Checked<Recipe> {
   const json = readJson(text)
   if (json.value === undefined) return { problems: json.problems }
   const tooMany = tooManyThings(json.value)
-  if (tooMany.length > 0) return { problems: listed([...json.problems, ...tooMany], text) }
+  if (tooMany.length > 0) return { problems: listedProblems([...json.problems, ...tooMany], text) }
   const structure = readStructure(json.value)
   const reading = new Reading(structure, asTyped)
   const design = assembled(reading, name)
   const problems = [...json.problems, ...reading.problems]
-  if (problems.length > 0 || !design) return { problems: listed(problems, text) }
+  if (problems.length > 0 || !design) return { problems: listedProblems(problems, text) }
   const made = (other: OtherSizes): Checked<Design> => {
     const again = new Reading(structure, other)
     const value = reassembled(again, design)
@@ -60,7 +60,7 @@ export function readRecipe(text: string, name = 'design'): Checked<Recipe> {
 }
 
 /** The first problems, each with its line, and one more that says that there are more. */
-function listed(problems: readonly Problem[], text: string): readonly Problem[] {
+export function listedProblems(problems: readonly Problem[], text: string): readonly Problem[] {
   const lines = linesOf(text)
   const first = problems.slice(0, limits.problems).map((problem) => withLine(problem, lines))
   if (problems.length <= limits.problems) return first

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react'
 import { type DesignSpreadAsked, type OfferedSize, offeredSizes, readOffer, readVariation, sentence } from '../../engine/index.ts'
 import { drawnText } from '../../report/index.ts'
+import { useUnits } from '../state/units.ts'
 import styles from './spread.module.css'
 
 /** What a shop offers instead of a drawn tolerance: it is judged with the next count. An offer that cannot be read says why, and is not. */
@@ -10,6 +11,7 @@ export function OfferForm(about: {
   readonly change: (asked: DesignSpreadAsked) => void
 }) {
   const { text, asked, change } = about
+  const units = useUnits()
   const variation = useMemo(() => readVariation(text).value, [text])
   const sizes = useMemo(() => (variation ? offeredSizes(variation) : []), [variation])
   const [name, setName] = useState('')
@@ -37,7 +39,7 @@ export function OfferForm(about: {
         </select>
       </label>
       <label>
-        instead of {drawnText(size)}{' '}
+        instead of {drawnText(size, units)}{' '}
         <input
           type="text"
           value={typed}

@@ -24,11 +24,12 @@ import { OpeningLine } from '../parts/opening-line.tsx'
 import { OpeningRow } from '../parts/opening-row.tsx'
 import { Value } from '../parts/value.tsx'
 import { useUnits } from '../state/units.ts'
+import styles from './spread.module.css'
 
 /** Everything that a run has reached, in tables. */
 export const SpreadTables = memo(function SpreadTables({ told }: { readonly told: DesignSpread }) {
   const units = useUnits()
-  const advice = adviceRows(told)
+  const advice = adviceRows(told, units)
   const notes = adviceNotes(told)
   return (
     <>
@@ -46,8 +47,8 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
           <Lines lines={notes} />
         </section>
       )}
-      <Listed heading="Closed, and nothing else" lines={closedLines(told)} />
-      <Listed heading="What the shop offers" lines={offerLines(told)} />
+      <Listed heading="Closed, and nothing else" lines={closedLines(told, units)} />
+      <Listed heading="What the shop offers" lines={offerLines(told, units)} />
       <Listed heading="What tolerances cost" lines={priceLines(told)} />
       <section aria-labelledby="figures-over-sets">
         <h2 id="figures-over-sets">Figures over the sets</h2>
@@ -173,9 +174,14 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
 /** From one value to another, or the words that stand in their place. */
 function Between({ ends }: { readonly ends: readonly [ValueText, ValueText] | string }) {
   if (typeof ends === 'string') return <span className="reason">{ends}</span>
+  const [least, most] = ends
+  // A short unit stays with its number; one of several words may go on below.
   return (
     <>
-      {ends[0].number} to <Value value={ends[1]} />
+      {least.number} to{' '}
+      <span className={most.unit.includes(' ') ? undefined : styles.whole}>
+        <Value value={most} />
+      </span>
     </>
   )
 }

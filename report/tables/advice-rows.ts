@@ -1,5 +1,6 @@
 /** Rows of what to change about a design so that more of its sets behave, and of the friction that it bears. */
 import {
+  axisUnit,
   type DesignSpread,
   type FigureUnit,
   frictionWorking,
@@ -9,6 +10,7 @@ import {
   type SpreadChange,
   type SurvivedFriction,
   stopWorking,
+  type UnitSystem,
   type Working,
 } from '../../engine/index.ts'
 import { fixedText } from './fixed-text.ts'
@@ -34,7 +36,7 @@ export interface AdviceRow {
 }
 
 /** Changes with their gains, then where the stop would have to stand; empty without advice. */
-export function adviceRows({ advice }: DesignSpread): readonly AdviceRow[] {
+export function adviceRows({ advice }: DesignSpread, units: UnitSystem = 'metric'): readonly AdviceRow[] {
   if (!advice) return []
   const { changes, stop } = advice
   const rows = changes.map(({ gain, ...change }) => {
@@ -42,8 +44,14 @@ export function adviceRows({ advice }: DesignSpread): readonly AdviceRow[] {
   })
   if (!stop) return rows
   const way = stop.setBack_mm < 0 ? 'bring the stop forward' : 'set the stop back'
-  const change = `${way} by ${Math.abs(stop.setBack_mm).toFixed(2)} mm: the middle between jam and slip`
+  const change = `${way} by ${setBackText(Math.abs(stop.setBack_mm), units)}: the middle between jam and slip`
   return [...rows, { change, ...gainTexts(stop.gain), workings: () => [stopWorking(stop), gainWorking(stop.gain)] }]
+}
+
+/** To a hundredth of a millimetre, or to half a thousandth of an inch: what a shop sets. */
+function setBackText(by_mm: number, units: UnitSystem): string {
+  const { unit, factor } = axisUnit('mm', units)
+  return `${(by_mm * factor).toFixed(units === 'inch' ? 4 : 2)} ${unit}`
 }
 
 const factorWords: Readonly<Record<number, string>> = { 0.5: 'halve the tolerance of', 2: 'double the tolerance of' }
@@ -62,20 +70,23 @@ function gainTexts({ value, least, most }: SpreadChange['gain']): Pick<AdviceRow
 }
 
 /** `topLinkLength at ±0.03 mm: …`: what a shop's offer does to the share of sets that meet everything. */
-export function offerLines({ offers = [] }: DesignSpread): readonly OpenedLine[] {
+export function offerLines({ offers = [] }: DesignSpread, units: UnitSystem = 'metric'): readonly OpenedLine[] {
   return offers.map(({ size, typed, gain }) => {
     const { gain: change, interval } = gainTexts(gain)
     const now = `${(100 * gain.before).toFixed(1)} %`
     return {
-      words: `${size.words} at ${typed} instead of ${drawnText(size)}: the share of sets that meet everything changes by ${change} (${interval}) from ${now}, ${gain.samples} sets judged both ways`,
+      words: `${size.words} at ${typed} instead of ${drawnText(size, units)}: the share of sets that meet everything changes by ${change} (${interval}) from ${now}, ${gain.samples} sets judged both ways`,
       workings: () => [gainWorking(gain)],
     }
   })
 }
 
 /** `±0.01 mm`, `+0.02 mm/−0.01 mm`, or the width of a zone: the tolerance that is drawn. */
-export function drawnText({ drawn, isZone, kind }: Pick<OfferedSize, 'drawn' | 'isZone' | 'kind'>): string {
-  const said = (value: number): string => say(value, offerUnits[kind] ?? '1')
+export function drawnText(
+  { drawn, isZone, kind }: Pick<OfferedSize, 'drawn' | 'isZone' | 'kind'>,
+  units: UnitSystem = 'metric',
+): string {
+  const said = (value: number): string => say(value, offerUnits[kind] ?? '1', units)
   if (isZone) return `a zone of ${said(drawn.upper)}`
   if (Math.abs(drawn.upper + drawn.lower) <= rounding_ratio * drawn.upper) return `±${said(drawn.upper)}`
   return [drawn.upper, drawn.lower].map((side) => (side < 0 ? said(side) : `+${said(side)}`)).join('/')

@@ -7,20 +7,21 @@ import {
   type FigureUnit,
   quantileWorking,
   shareWorking,
+  type UnitSystem,
 } from '../../engine/index.ts'
 import { type OpenedLine, plainLine } from './opened-line.ts'
 import { intervalText, shareText } from './spread-rows.ts'
 import { say, setValue } from './value-text.ts'
 
 /** What many sets show in their closed posture alone; nothing where nobody asked. */
-export function closedLines({ closed }: DesignSpread): readonly OpenedLine[] {
+export function closedLines({ closed }: DesignSpread, units: UnitSystem = 'metric'): readonly OpenedLine[] {
   if (!closed) return []
   if ('why' in closed) return [plainLine(`The closed posture alone cannot be looked at: ${closed.why}. Count sets instead.`)]
   const { samples, toggles, without, plainly_count } = closed
   const margins = toggles.map(({ toggle, margin, required }) => {
     const short = required ? `; short of ${say(required.bound_rad, 'rad')}: ${oftenText(required.short)}` : ''
     return {
-      words: `Dead-centre margin of toggle ${toggle.id}: ${rangeText(margin, 'rad')}${short}`,
+      words: `Dead-centre margin of toggle ${toggle.id}: ${anglesText(margin)}${short}`,
       workings: () => [
         quantileWorking(margin, 'rad'),
         ...(required ? [shareWorking(required.short, 'Sets whose closed margin lies below what is required.')] : []),
@@ -29,7 +30,7 @@ export function closedLines({ closed }: DesignSpread): readonly OpenedLine[] {
   })
   return [
     ...margins,
-    reserveLine(closed),
+    reserveLine(closed, units),
     ...windowLines(closed),
     ...(without.value > 0 ? [oftenLine('Not at their stop', without)] : []),
     {
@@ -39,9 +40,9 @@ export function closedLines({ closed }: DesignSpread): readonly OpenedLine[] {
   ]
 }
 
-function reserveLine({ reserve, jammed }: ClosedSpread): OpenedLine {
+function reserveLine({ reserve, jammed }: ClosedSpread, units: UnitSystem): OpenedLine {
   const told = reserve
-    ? `Return reserve from rest at that posture: ${rangeText(reserve, 'N·mm per pin')}`
+    ? `Return reserve from rest at that posture: ${rangeText(reserve, { unit: 'N·mm per pin', units })}`
     : 'Return reserve from rest at that posture: not told, because as drawn the finger closes inside its jam, where no number says more than “jammed”'
   return {
     words: `${told}; jammed: ${oftenText(jammed)}`,
@@ -73,10 +74,10 @@ function windowLines({ window, samples, untold }: ClosedSpread): readonly Opened
   const { jam, slip, never, slipping, inside } = window
   const between = 'Between the two, neither jammed nor slipping'
   return [
-    { words: `Jams below: ${rangeText(jam, 'rad')}`, workings: () => [quantileWorking(jam, 'rad')] },
+    { words: `Jams below: ${anglesText(jam)}`, workings: () => [quantileWorking(jam, 'rad')] },
     slip
       ? {
-          words: `Slips from: ${rangeText(slip, 'rad')}; slipping: ${oftenText(slipping)}`,
+          words: `Slips from: ${anglesText(slip)}; slipping: ${oftenText(slipping)}`,
           workings: () => [
             quantileWorking(slip, 'rad'),
             shareWorking(slipping, 'Sets that stand at or beyond the margin from which their load slips.'),
@@ -90,11 +91,21 @@ function windowLines({ window, samples, untold }: ClosedSpread): readonly Opened
   ]
 }
 
-/** `8.7°, all but 1 in 740 a side 8.3° to 9.1°, least 8.1°`; a unit in words stands once behind both ends. */
-function rangeText({ quantiles, least }: FigureSpread, unit: FigureUnit): string {
+interface Told {
+  readonly unit: FigureUnit
+  readonly units: UnitSystem
+}
+
+/** `8.7°, all but 1 in 740 a side 8.3° to 9.1°, least 8.1°`. */
+function anglesText(spread: FigureSpread): string {
+  return rangeText(spread, { unit: 'rad', units: 'metric' })
+}
+
+/** A unit in words stands once behind both ends. */
+function rangeText({ quantiles, least }: FigureSpread, { unit, units }: Told): string {
   const [low, middle, high] = [quantiles[0], quantiles[Math.floor(quantiles.length / 2)], quantiles[quantiles.length - 1]]
-  const said = (value: number): string => say(value, unit)
-  const from = unit === 'rad' ? said(low) : setValue(low, unit).number
+  const said = (value: number): string => say(value, unit, units)
+  const from = unit === 'rad' ? said(low) : setValue(low, unit, units).number
   return `${said(middle)}, all but 1 in 740 a side ${from} to ${said(high)}, least ${said(least)}`
 }
 

@@ -47,7 +47,7 @@ describe('the spread of heron', () => {
   it('names what drives a figure, and the shares that it names are those of the whole', () => {
     const rows = spreadFigureRows(told)
     const margin = rows.find(({ id }) => id === 'closed.toggle.distal.deadCentreMargin')
-    const shares = margin?.drivers.map((driver) => Number(/(\d+) %$/.exec(driver)?.[1])) ?? []
+    const shares = margin?.drivers.map((driver) => Number(/(\d+)\u00a0%$/.exec(driver)?.[1])) ?? []
     // SOURCE hand (whole per cents round by half of one each)
     expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(shares.length / 2)
     expect(rows.some(({ id }) => id === 'motion.closes')).toBe(false)
@@ -177,6 +177,8 @@ describe('an offer of the shop', () => {
   it('tells uneven sides one by one, and a zone by its width', () => {
     expect(drawnText({ ...size, drawn: { lower: -0.01, upper: 0.02 } })).toBe('+0.02 mm/−0.01 mm')
     expect(drawnText({ ...size, isZone: true, drawn: { lower: 0, upper: 0.02 } })).toBe('a zone of 0.02 mm')
+    // SOURCE hand (an inch is 25.4 mm)
+    expect(drawnText({ ...size, drawn: { lower: -0.0254, upper: 0.0254 } }, 'inch')).toBe('±0.001 in')
   })
 })
 

@@ -161,8 +161,9 @@ function driversOf(contributions: SpreadFigure['contributions'], sources: Design
   ]
 }
 
+/** A number stays with its sign when a line is broken. */
 function wholePercent(share: number): string {
-  return `${Math.round(100 * Math.max(0, share))} %`
+  return `${Math.round(100 * Math.max(0, share))}\u00a0%`
 }
 
 /** `98 % of wearers (…) get what they need of the set as drawn.`; none where wearers do not differ. */

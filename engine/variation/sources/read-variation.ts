@@ -1,7 +1,7 @@
 import type { Design } from '../../design/design.ts'
 import { coatedFeatures } from '../../design/fits/coated-features.ts'
 import type { Checked } from '../../design/problem.ts'
-import { type Recipe, readRecipe } from '../../design/read-design.ts'
+import { listedProblems, type Recipe, readRecipe } from '../../design/read-design.ts'
 import { pricedSizes } from '../spread/priced-sizes.ts'
 import type { MadeDiameter, TolerancedDiameter } from './diameter.ts'
 import { filmSources } from './film-sources.ts'
@@ -46,7 +46,7 @@ export function readVariation(text: string, name = 'design'): Checked<Variation>
     setOf: (values, made = new Map()) => setOf({ recipe, varying, diameters }, values, made),
   }
   const priced = pricedSizes(variation)
-  return priced.problems ? { problems: priced.problems } : { value: variation }
+  return priced.problems ? { problems: listedProblems(priced.problems, text) } : { value: variation }
 }
 
 interface Making {

@@ -79,8 +79,8 @@ export function readOffer(variation: Variation, asked: string): Checked<Offer> {
   const cut = asked.indexOf('=')
   const [name, typed] = [asked.slice(0, Math.max(0, cut)).trim(), asked.slice(cut + 1).trim()]
   const size = offeredSizes(variation).find((one) => one.name === name || one.sources[0].id === name)
-  if (!size)
-    return refused(name, cut < 0 ? `${quoted(asked)} has no =` : 'no size with a tolerance has this name', sizeHelp(variation))
+  if (cut < 0) return refused(name, `${quoted(asked)} has no =`, sizeHelp(variation))
+  if (!size) return { problems: [noSuchSize(variation, name)] }
   const limits = readLimits(size, typed)
   if (!limits.value) return { problems: limits.problems }
   const move = size.isZone ? zoneMove(size, limits.value) : sizeMove(size, limits.value)
@@ -94,6 +94,21 @@ export function movesOf({ sources }: SpreadProblem, { size, move }: Offer): SetC
     const source = sources.findIndex((one) => one.id === id)
     return source < 0 ? [] : [{ source, ...move }]
   })
+}
+
+/** Of many sizes these are named: enough to see how they are written. */
+const named_most = 8
+
+/** No size with a tolerance has this name; which have. */
+export function noSuchSize(variation: Variation, name: string): Problem {
+  const names = offeredSizes(variation).map((size) => size.name)
+  const more = names.length > named_most ? ` and ${names.length - named_most} more` : ''
+  return {
+    code: 'not offered',
+    place: name,
+    found: `no size with a tolerance has this name`,
+    needed: names.length === 0 ? 'a design with tolerances' : `one of ${names.slice(0, named_most).join(', ')}${more}`,
+  }
 }
 
 function sizeHelp(variation: Variation): string {
@@ -115,7 +130,8 @@ function readLimits(size: OfferedSize, typed: string): Checked<Limits> {
   const sides = sidesOf(size, typed)
   if (!sides) return wrong
   const read = sides.map((side) => readQuantity(side, size.kind))
-  const bad = read.find(({ problems }) => problems !== undefined)
+  // The upper side stands as it was typed.
+  const bad = read.findLast(({ problems }) => problems !== undefined)
   if (bad?.problems) return { problems: bad.problems.map((problem) => ({ ...problem, place: size.name })) }
   const [lower, upper] = read.map(({ value }) => value ?? 0)
   const limits = size.isZone ? { lower: 0, upper: lower } : { lower, upper }

@@ -87,7 +87,7 @@ describe('prices of tolerances in a document', () => {
   })
 
   it.each([
-    [{ ...link, size: 'topLink' }, 'variation.prices.0.size', 'no size with a tolerance'],
+    [{ ...link, size: 'topLink' }, 'variation.prices.0.size', '“topLink”'],
     [
       { ...link, offers: [{ tolerance: '0.02 mm', price: 8 }] },
       'variation.prices.0.offers.0.tolerance',
@@ -97,6 +97,6 @@ describe('prices of tolerances in a document', () => {
     [{ ...link, offers: [] }, 'variation.prices.0.offers', ''],
   ])('are refused at their place: %j', (one, place, found) => {
     const [problem] = reading(one).problems ?? []
-    expect(problem).toMatchObject({ place, found: expect.stringContaining(found) })
+    expect(problem).toMatchObject({ place, found: expect.stringContaining(found), line: expect.any(Number) })
   })
 })

@@ -1,6 +1,7 @@
 import type { Checked, Problem } from '../../design/problem.ts'
+import { quoted } from '../../numbers/quote.ts'
 import type { Variation } from '../sources/source.ts'
-import { type Offer, type OfferedSize, offeredSizes, readOffer } from './offer.ts'
+import { noSuchSize, type Offer, type OfferedSize, offeredSizes, readOffer } from './offer.ts'
 
 /** One tolerance of a size, and what a set costs more or less by it. */
 export interface PricedTolerance {
@@ -23,9 +24,7 @@ export function pricedSizes(variation: Variation): Checked<readonly PricedSize[]
     const place = `variation.prices.${index}`
     const size = offeredSizes(variation).find((one) => one.name === name)
     if (!size) {
-      problems.push(
-        ...(readOffer(variation, `${name}=`).problems ?? []).map((problem) => ({ ...problem, place: `${place}.size` })),
-      )
+      problems.push({ ...noSuchSize(variation, name), place: `${place}.size`, found: quoted(name) })
       return []
     }
     const offered = offers.map(({ tolerance, price }, at): PricedTolerance => {
