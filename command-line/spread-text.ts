@@ -1,8 +1,9 @@
 import pc from 'picocolors'
-import type { DesignSpread, Working } from '../engine/index.ts'
+import { againstFriction, type DesignSpread, type Working } from '../engine/index.ts'
 import {
   adviceNotes,
   adviceRows,
+  againstFrictionLines,
   caution,
   closedLines,
   failureLines,
@@ -54,7 +55,7 @@ export function spreadText(told: DesignSpread, { colour, working }: SpreadShown)
     block('Share of sets that meet it', below(yieldLines(yields, paint), yields), paint),
     block('Sets without an answer of their own', opened(failureLines(told)), paint),
     block('The same by surfaces', opened(surfaceLines(told)), paint),
-    block('Between jam and slip', opened(rulerLines(told)), paint),
+    block('Between jam and slip', opened([...rulerLines(told), ...againstFrictionLines(againstFriction(told))]), paint),
     block('Figures over the sets', below(figureLines(figures), figures), paint),
     block('Where it comes from', driverLines(figures), paint),
     block('What to change', [...below(adviceLines(advice), advice), ...opened(adviceNotes(told))], paint),

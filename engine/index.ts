@@ -114,6 +114,7 @@ export { momentsOf, quantile, valuesAt } from './variation/sources/law.ts'
 export { readVariation } from './variation/sources/read-variation.ts'
 export type { Law, SizeBeforeCoating, Source, SourceUnit, Variation } from './variation/sources/source.ts'
 export type { SpreadChange, YieldGain } from './variation/spread/advice.ts'
+export { type AgainstFriction, againstFriction, type FrictionSlice } from './variation/spread/against-friction.ts'
 export { designRun, spreadDesign } from './variation/spread/design-run.ts'
 export type {
   Advice,
@@ -139,6 +140,7 @@ export { type Life, type LifeFinding, type Lived, lifeOf } from './variation/wea
 export type * from './variation/wear/wear.ts'
 export { wearOf } from './variation/wear/wear-of.ts'
 export type { WearLevel } from './variation/wear/wear-rates.ts'
+export { againstFrictionWorking } from './variation/workings/against-friction-working.ts'
 export { closedWorking } from './variation/workings/closed-working.ts'
 export { countedYieldWorking } from './variation/workings/counted-yield-working.ts'
 export { figureWorkings, quantileWorking } from './variation/workings/figure-workings.ts'

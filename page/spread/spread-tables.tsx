@@ -10,7 +10,6 @@ import {
   offerLines,
   plainLine,
   priceLines,
-  rulerLines,
   type SpreadFigureRow,
   spreadFigureRows,
   surfaceLines,
@@ -20,7 +19,7 @@ import {
   yieldRows,
 } from '../../report/index.ts'
 import { MarkWithWord } from '../parts/mark.tsx'
-import { OpeningLine } from '../parts/opening-line.tsx'
+import { OpeningLines } from '../parts/opening-lines.tsx'
 import { OpeningRow } from '../parts/opening-row.tsx'
 import { Value } from '../parts/value.tsx'
 import { useUnits } from '../state/units.ts'
@@ -33,18 +32,18 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
   const notes = adviceNotes(told)
   return (
     <>
-      <Lines lines={[...rulerLines(told), ...unreachedLines(told)]} />
+      <OpeningLines lines={unreachedLines(told)} />
       <section aria-labelledby="yields">
         <h2 id="yields">Share of sets that meets it</h2>
         <Yields told={told} />
-        <Lines lines={[...failureLines(told), ...wearerLines(told)]} />
+        <OpeningLines lines={[...failureLines(told), ...wearerLines(told)]} />
       </section>
       <Listed heading="The same by surfaces" lines={surfaceLines(told)} />
       {advice.length + notes.length === 0 ? null : (
         <section aria-labelledby="changes">
           <h2 id="changes">What to change</h2>
           {advice.length === 0 ? null : <Changes rows={advice} />}
-          <Lines lines={notes} />
+          <OpeningLines lines={notes} />
         </section>
       )}
       <Listed heading="Closed, and nothing else" lines={closedLines(told, units)} />
@@ -191,11 +190,7 @@ function Listed({ heading, lines }: { readonly heading: string; readonly lines: 
   return (
     <section>
       <h2>{heading}</h2>
-      <Lines lines={lines} />
+      <OpeningLines lines={lines} />
     </section>
   )
-}
-
-function Lines({ lines }: { readonly lines: readonly OpenedLine[] }) {
-  return lines.map((line) => <OpeningLine key={line.words} line={line} />)
 }

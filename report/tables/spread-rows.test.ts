@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { type DesignSpread, readVariation, spreadDesign } from '../../engine/index.ts'
+import { againstFriction, type DesignSpread, readVariation, spreadDesign } from '../../engine/index.ts'
 import { svgText } from '../drawing/svg.ts'
+import { drawAgainstFriction } from '../plots/draw-against-friction.ts'
 import { drawHoldWindow } from '../plots/hold-window.ts'
 import { spreadSentence } from '../sentences/spread-sentence.ts'
 import { adviceNotes } from './advice-notes.ts'
 import { adviceRows, drawnText, frictionLines, offerLines, priceLines } from './advice-rows.ts'
+import { againstFrictionLines } from './against-friction-lines.ts'
 import { rulerLines } from './ruler-lines.ts'
 import { spreadDocument } from './spread-document.ts'
 import { failureLines, intervalText, shareText, spreadFigureRows, wearerLines, yieldRows } from './spread-rows.ts'
@@ -98,6 +100,25 @@ describe('the spread of heron', () => {
     expect(svg).toContain('stand inside the jam')
     expect(svg.match(/class="bound"/g)).toHaveLength([told.spread.window?.watched.jam, told.spread.window?.watched.slip].length)
     expect(svg).not.toContain('NaN')
+  })
+
+  it('is drawn against the friction that moves its window most, over the whole range of that pair', () => {
+    const found = againstFriction(told)
+    if (!found) throw new Error('heron has a window and a friction with a range')
+    const { pair, slices } = found
+    expect(pair.name).toBe('filmed pin in hard-coated hole')
+    // SOURCE property (ends of the range as stated; every set in one slice; a larger friction circle jams farther out)
+    expect([slices[0].from, slices[slices.length - 1].to]).toEqual([pair.rest.least, pair.rest.most])
+    expect(slices.reduce((sum, { sets_count }) => sum + sets_count, 0)).toBe(told.spread.samples.to)
+    const jams = slices.map(({ jam }) => jam.middle)
+    expect(jams).toEqual(jams.toSorted((one, other) => one - other))
+    const drawing = drawAgainstFriction(found, { width_px: 600 })
+    const svg = drawing ? svgText(drawing) : ''
+    expect(svg.match(/<path/g)).toHaveLength(['jams', 'stands', 'slips'].length)
+    expect(svg).not.toContain('NaN')
+    expect(againstFrictionLines(found)[0].words).toMatch(
+      /^Nearest to their jam .* from 0\.132 to 0\.140 at rest: every counted set at least/,
+    )
   })
 
   it('has room for the words of its ruler on a narrow page', () => {

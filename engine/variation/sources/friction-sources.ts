@@ -45,7 +45,8 @@ function frictionVarying(pair: FrictionPair, word: 'uniform' | 'normal'): Varyin
   }
 }
 
-function coefficientAt({ least, likely, most }: FrictionPair['moving'], value: number): number {
+/** The coefficient at a place of its range: −1 least, 0 likely, 1 most, straight in between. */
+export function coefficientAt({ least, likely, most }: FrictionPair['moving'], value: number): number {
   const share = Math.abs(value)
   return likely * (1 - share) + (value < 0 ? least : most) * share
 }

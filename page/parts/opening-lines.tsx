@@ -3,8 +3,13 @@ import type { OpenedLine } from '../../report/index.ts'
 import { Opener } from './opener.tsx'
 import { Working } from './working.tsx'
 
+/** Lines of words, one below the other. */
+export function OpeningLines({ lines }: { readonly lines: readonly OpenedLine[] }) {
+  return lines.map((line) => <OpeningLine key={line.words} line={line} />)
+}
+
 /** A line of words that opens how its numbers come about, where it has any. */
-export function OpeningLine({ line }: { readonly line: OpenedLine }) {
+function OpeningLine({ line }: { readonly line: OpenedLine }) {
   const { words, workings } = line
   const [isOpen, setOpen] = useState(false)
   const found = workings()
