@@ -68,7 +68,7 @@ interface Room {
 }
 
 function frameOf(slices: readonly FrictionSlice[], { width_px, top, bottom }: Room): Frame {
-  const all = slices.flatMap(({ margin, jam, slip }) => [margin, jam, slip])
+  const all = slices.flatMap(({ margin, jam, slip }) => [margin, jam, ...(slip ? [slip] : [])])
   const least = Math.min(...all.map((one) => one.least)) * DEGREES_PER_RAD
   const most = Math.max(...all.map((one) => one.most)) * DEGREES_PER_RAD
   const beside = BESIDE_ratio * (most - least)
@@ -82,7 +82,9 @@ function frameOf(slices: readonly FrictionSlice[], { width_px, top, bottom }: Ro
 function band(slices: readonly FrictionSlice[], name: BandName, { x, y }: Frame): Shape {
   const edge = (end: 'least' | 'most'): Place[] =>
     slices.flatMap((slice) => {
-      const height = y(slice[name][end] * DEGREES_PER_RAD)
+      const { [name]: angles } = slice
+      if (!angles) return []
+      const height = y(angles[end] * DEGREES_PER_RAD)
       return [
         { x: x(slice.from), y: height },
         { x: x(slice.to), y: height },
@@ -119,15 +121,18 @@ function axes({ x, y }: Frame, { width_px, bottom }: Pick<Room, 'width_px' | 'bo
 const SAID: Readonly<Record<BandName, string>> = { jam: 'jams', margin: 'stands', slip: 'slips' }
 
 /** Behind the last slice of each band; where two would cover each other the upper one gives way. */
-function names(slices: readonly FrictionSlice[], { y }: Frame, width_px: number): readonly Shape[] {
-  const last = slices[slices.length - 1]
+function names(slices: readonly FrictionSlice[], { x, y }: Frame, width_px: number): readonly Shape[] {
   let lowest = Number.POSITIVE_INFINITY
   return (['jam', 'margin', 'slip'] as const)
-    .toSorted((one, other) => last[one].middle - last[other].middle)
-    .map((name) => {
-      const at = Math.min(y(last[name].middle * DEGREES_PER_RAD) + LABEL_PX / 3, lowest)
+    .flatMap((name) => {
+      const last = slices.findLast((slice) => slice[name])
+      return last === undefined ? [] : [{ name, to: last.to, middle: last[name]?.middle ?? 0 }]
+    })
+    .sort((one, other) => one.middle - other.middle)
+    .map(({ name, to, middle }) => {
+      const at = Math.min(y(middle * DEGREES_PER_RAD) + LABEL_PX / 3, lowest)
       lowest = at - LABEL_PX
-      const x = Math.min(width_px - PLOT.right + 8, width_px - widthOf(SAID[name], LABEL_PX))
-      return lettering(SAID[name], { x, y: at }, { class: 'event-words', 'text-anchor': 'start', 'font-size': LABEL_PX })
+      const from = Math.min(x(to) + 8, width_px - widthOf(SAID[name], LABEL_PX))
+      return lettering(SAID[name], { x: from, y: at }, { class: 'event-words', 'text-anchor': 'start', 'font-size': LABEL_PX })
     })
 }

@@ -8,7 +8,13 @@ export function againstFrictionLines(found: AgainstFriction | undefined): readon
   const workings = () => [againstFrictionWorking(found)]
   return [
     { words: nearest(found, { what: 'their jam', clearOf: ({ margin, jam }) => margin.least - jam.most }), workings },
-    { words: nearest(found, { what: 'slipping', clearOf: ({ margin, slip }) => slip.least - margin.most }), workings },
+    {
+      words: nearest(found, {
+        what: 'slipping',
+        clearOf: ({ margin, slip }) => (slip ? slip.least - margin.most : Number.POSITIVE_INFINITY),
+      }),
+      workings,
+    },
   ]
 }
 
@@ -21,6 +27,7 @@ function nearest({ pair, slices }: AgainstFriction, { what, clearOf }: Asked): s
   const slice = slices.reduce((least, one) => (clearOf(one) < clearOf(least) ? one : least))
   const [from, to] = [slice.from, slice.to].map((value) => setValue(value, '1').number)
   const clear_rad = clearOf(slice)
+  if (!Number.isFinite(clear_rad)) return `With friction of ${pair.name} nothing slips, however the finger stands`
   const far =
     clear_rad > 0
       ? `every counted set at least ${say(clear_rad, 'rad')} away`

@@ -22,7 +22,8 @@ export interface FrictionSlice {
   readonly sets_count: number
   readonly margin: AngleBand
   readonly jam: AngleBand
-  readonly slip: AngleBand
+  /** Absent where hardly any set of the slice slips, wherever it stands. */
+  readonly slip?: AngleBand
 }
 
 /** The window against the friction of one pair. */
@@ -81,14 +82,16 @@ function valuesOfSource({ spread, sources }: DesignSpread, source: number): Floa
 }
 
 function bandsOf(
-  columns: readonly Float64Array[],
+  [margins, jams, slips]: readonly Float64Array[],
   sets: readonly number[],
 ): Pick<FrictionSlice, 'margin' | 'jam' | 'slip' | 'sets_count'> | undefined {
-  const whole = sets.filter((set) => columns.every((column) => Number.isFinite(column[set])))
-  if (whole.length < setsLeast) return undefined
-  const [margin, jam, slip] = columns.map((column): AngleBand => {
-    const ascending = whole.map((set) => column[set]).sort((one, other) => one - other)
-    return { least: ascending[0], middle: ascending[Math.floor(ascending.length / 2)], most: ascending[ascending.length - 1] }
-  })
-  return { margin, jam, slip, sets_count: whole.length }
+  const whole = sets.filter((set) => Number.isFinite(margins[set]) && Number.isFinite(jams[set]))
+  const [margin, jam, slip] = [margins, jams, slips].map((column) => bandOf(whole.map((set) => column[set])))
+  return margin && jam && { margin, jam, ...(slip && { slip }), sets_count: whole.length }
+}
+
+function bandOf(angles: readonly number[]): AngleBand | undefined {
+  const ascending = angles.filter(Number.isFinite).sort((one, other) => one - other)
+  if (ascending.length < setsLeast) return undefined
+  return { least: ascending[0], middle: ascending[Math.floor(ascending.length / 2)], most: ascending[ascending.length - 1] }
 }

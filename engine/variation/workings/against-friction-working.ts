@@ -29,7 +29,9 @@ export function againstFrictionWorking({ pair, slices }: AgainstFriction): Worki
         { name: `${at}: jams at most below`, value: jam.most, unit: 'rad' },
         { name: `${at}: stands at least`, value: margin.least, unit: 'rad' },
         { name: `${at}: stands at most`, value: margin.most, unit: 'rad' },
-        { name: `${at}: slips at least from`, value: slip.least, unit: 'rad' },
+        slip
+          ? { name: `${at}: slips at least from`, value: slip.least, unit: 'rad' }
+          : { name: `${at}: slips at least from`, value: 'no set slips', unit: 'words' },
       ]
     }),
     source: 'docs/theory/spread.md, The window against friction',
