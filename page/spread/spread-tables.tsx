@@ -151,7 +151,7 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
           <OpeningRow
             key={id}
             {...{ head: title, columns: 5, workings }}
-            below={drivers.length === 0 ? null : <span className="reason">{drivers.join('; ')}</span>}
+            below={drivers.length === 0 ? null : <span className={styles.printed}>{drivers.join('; ')}</span>}
           >
             <td className="number" data-label="Median">
               {counted === undefined ? '–' : <Value value={counted[1]} />}
@@ -172,7 +172,7 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
 
 /** From one value to another, or the words that stand in their place. */
 function Between({ ends }: { readonly ends: readonly [ValueText, ValueText] | string }) {
-  if (typeof ends === 'string') return <span className="reason">{ends}</span>
+  if (typeof ends === 'string') return <span className={styles.printed}>{ends}</span>
   const [least, most] = ends
   // A short unit stays with its number; one of several words may go on below.
   return (

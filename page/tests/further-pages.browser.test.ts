@@ -27,6 +27,9 @@ async function isInOrder(page: Page): Promise<void> {
   await page.setViewportSize({ width: 640, height: 450 })
   expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
   expect(await page.getByRole('note').first().textContent()).toContain('licensed prosthetist')
+  await page.emulateMedia({ media: 'print' })
+  expect(await page.getByText('licensed prosthetist').filter({ visible: true }).count()).toBeGreaterThan(0)
+  await page.emulateMedia({ media: null })
 }
 
 describe('Strength', () => {
