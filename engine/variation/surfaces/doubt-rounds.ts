@@ -3,7 +3,7 @@ import { doubtfulSets, type Layer } from './doubtful-sets.ts'
 import { type Doubts, doubtsOf } from './doubts.ts'
 import type { DrawnSets } from './drawn-sets.ts'
 import type { JudgedSets } from './judged-sets.ts'
-import { estimateOf, type ShareEstimate, together, unjudged } from './share-estimate.ts'
+import { claimedVariance, estimateOf, noBetterThanLater, type ShareEstimate, together, unjudged } from './share-estimate.ts'
 import { refitted, type StandingNumber, saidOf } from './standing-number.ts'
 import type { NoSurface, NumberedSet, SetsWanted } from './surface-problem.ts'
 import { clearShare, drawnHalf, type SurfaceShare, shareFrom } from './surface-share.ts'
@@ -38,6 +38,11 @@ export class DoubtRounds {
 
   get rows_count(): number {
     return this.#drawn.rows_count
+  }
+
+  /** Whether surfaces were held against a round of these sets: before that they speak for themselves alone. */
+  get isJudged(): boolean {
+    return this.#estimates.size > 0
   }
 
   /** Half of the interval that drawing leaves to all requirements, whatever is judged. */
@@ -91,7 +96,8 @@ export class DoubtRounds {
     const chances = of === 'all' ? this.#doubts.all : this.#doubts.single.get(of)
     const { row_sets, rows_count } = this.#drawn
     if (!chances) return clearShare(rows_count)
-    const estimates = this.#estimates.get(of) ?? [unjudged(chances)]
+    const judged = noBetterThanLater(this.#estimates.get(of) ?? [], claimedVariance(chances, this.#layers))
+    const estimates = [...judged, unjudged(chances)]
     return shareFrom(together(estimates), { chances, row_sets })
   }
 

@@ -33,17 +33,46 @@ export interface RoundJudged {
 
 /** The estimate of one round. */
 export function estimateOf({ chances, layers, isMet }: RoundJudged): ShareEstimate {
-  const found = { ...asDrawn(chances) }
+  const found = { ...asDrawn(chances), variance: claimedVariance(chances, layers) }
   for (const { share, chosen } of layers) {
     if (chosen.length === 0) continue
     const differences = chosen.map((set) => (isMet(set) ? 1 : 0) - chances[set])
-    const allowed = chosen.reduce((sum, set) => sum + chances[set] * (1 - chances[set]), 0)
     found.value += share * meanOf(differences)
-    found.variance += (share / chosen.length) ** 2 * allowed
     found.differing += differences.reduce((sum, one) => sum + one * one, 0)
-    found.allowed += allowed
+    found.allowed += allowedIn(chances, chosen)
   }
   return found
+}
+
+/** What a round is worth before it is judged: the variance that its chances claim for it. */
+export function claimedVariance(chances: Float64Array, layers: readonly Layer[]): number {
+  return layers
+    .filter(({ chosen }) => chosen.length > 0)
+    .reduce(
+      (sum, { share, chosen }) => sum + (share / chosen.length) ** 2 * allowedIn(chances, chosen),
+      asDrawn(chances).variance,
+    )
+}
+
+function allowedIn(chances: Float64Array, sets: readonly number[]): number {
+  return sets.reduce((sum, set) => sum + chances[set] * (1 - chances[set]), 0)
+}
+
+/**
+ * Rounds in their order, none worth more than what later surfaces claim: a surface through more sets knows better how far an earlier one could be
+ * trusted.
+ *
+ * @param claimed by the surfaces as they stand, for a round that is not judged
+ */
+export function noBetterThanLater(estimates: readonly ShareEstimate[], claimed: number): readonly ShareEstimate[] {
+  let least = claimed
+  return estimates
+    .toReversed()
+    .map((estimate) => {
+      least = Math.max(least, estimate.variance)
+      return { ...estimate, variance: least }
+    })
+    .toReversed()
 }
 
 /** The estimate before anything is judged: sets in doubt may all be as far from their chances as one of them, and on the same side. */

@@ -82,7 +82,8 @@ export function* surfaceYield(
     while (rounds.drawnHalf > DRAWING_ratio * half_ratio && rounds.rows_count < limits.surfaceRowsMost)
       rounds.lookOver(rowsOf(4 * rounds.rows_count))
     const { least, most } = rounds.shareOf('all')
-    if (most - least <= 2 * half_ratio || rounds.wanted.values.length === 0 || judged.count >= limits.surfaceJudged) break
+    const isTold = rounds.isJudged && most - least <= 2 * half_ratio
+    if (isTold || rounds.wanted.values.length === 0 || judged.count >= limits.surfaceJudged) break
     const refused = rounds.take(yield rounds.wanted)
     if (refused) return refused
   }
