@@ -166,17 +166,17 @@ function wholePercent(share: number): string {
   return `${Math.round(100 * Math.max(0, share))}\u00a0%`
 }
 
-/** `98 % of wearers (…) get what they need of the set as drawn.`; none where wearers do not differ. */
+/** Of the wearers so many give what the set takes; none where wearers do not differ. */
 export function wearerLines({ wearers }: DesignSpread): readonly OpenedLine[] {
   if (!wearers) return []
   const { met } = wearers
   return [
     {
-      words: `The yield is for the wearer as stated. Of the wearers ${shareText(met.value, met)} (${intervalText(met)}) have every requirement met by the set as drawn.`,
+      words: `The yield is for the wearer as stated. Of the wearers ${shareText(met.value, met)} (${intervalText(met)}) give what the set as drawn takes at the drive, and it meets every other requirement.`,
       workings: () => [
         shareWorking(
           met,
-          'Wearers differ as the document says; each is judged with the set as drawn. They are not multiplied with the yield.',
+          'Wearers differ as the document says. One is served where the largest effort on the way to closed of the set as drawn is no more than that wearer gives, and every other requirement is met. They are not multiplied with the yield.',
         ),
       ],
     },

@@ -24,6 +24,14 @@ function variationOf(document: string): Variation {
 
 const asked: DesignSpreadAsked = { seed: 3, samples: 32, target_ratio: 0.99, advice: false }
 
+it('a wearer who gives less than the finger takes is not served, whatever is required for the wearer as stated', () => {
+  const problem = designProblem(variationOf(text.replace('"from": "2.4 N*m"', '"from": "1.8 N*m"')), 'wearers')
+  const isServed = (gives_Nmm: number): boolean => problem.judge([gives_Nmm]).verdicts.every((verdict) => verdict === 'met')
+  const takes = problem.judge([4200]).values[problem.figures.findIndex(({ id }) => id === 'drive.effortMost')]
+  // SOURCE property (on either side of what the finger takes)
+  expect([takes - 1, takes + 1].map(isServed)).toEqual([false, true])
+})
+
 describe('heron as a problem of counting', () => {
   const variation = variationOf(text)
   const problem = designProblem(variation)

@@ -5,6 +5,7 @@ import { type AskedEvaluation, askedFigures, evaluateAsked } from '../../evaluat
 import type { Figure, Finding, Verdict } from '../../figures/evaluation.ts'
 import { valuesOf } from '../sources/law.ts'
 import type { Source, Variation } from '../sources/source.ts'
+import { forWearers } from './for-wearers.ts'
 import { failureOf, setsOf } from './sets-of.ts'
 import type { JudgedSet, SetFailure, SpreadProblem, WatchedRequirement, WatchedWindow } from './spread-problem.ts'
 
@@ -14,7 +15,7 @@ import type { JudgedSet, SetFailure, SpreadProblem, WatchedRequirement, WatchedW
  * @param of whose variation is counted: the sets, for the wearer as stated; or the wearers, for the set as drawn
  */
 export function designProblem(variation: Variation, of: Source['of'] = 'sets'): SpreadProblem {
-  return problemWith(variation, of, 0)
+  return problemWith(of === 'wearers' ? forWearers(variation) : variation, of, 0)
 }
 
 function problemWith(variation: Variation, of: Source['of'], setBack_mm: number): SpreadProblem {
