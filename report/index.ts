@@ -184,6 +184,7 @@ export {
 export { type FigureRow, type FindingRow, figureRows, findingRows, neededWords } from './tables/rows.ts'
 export { rulerLines } from './tables/ruler-lines.ts'
 export { type SensitivityCell, type SensitivityRow, sensitivityRows } from './tables/sensitivity-rows.ts'
+export { sizeNotes } from './tables/size-notes.ts'
 export { spreadDocument } from './tables/spread-document.ts'
 export {
   failureLines,

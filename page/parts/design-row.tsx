@@ -13,10 +13,12 @@ export interface DesignRowProps {
   readonly row: Row
   /** Somebody wants to see it, or a value in it. */
   readonly isWanted: boolean
+  /** What counted sets say of it. */
+  readonly note?: string | undefined
 }
 
 /** One thing of the design with its values. While it has the focus the drawing marks it. */
-export function DesignRow({ store, text, row, isWanted }: DesignRowProps) {
+export function DesignRow({ store, text, row, isWanted, note }: DesignRowProps) {
   const place = useRef<HTMLLIElement>(null)
   const { marked, wanted } = useAttention()
   useEffect(() => {
@@ -54,6 +56,7 @@ export function DesignRow({ store, text, row, isWanted }: DesignRowProps) {
             </div>
           </details>
         )}
+        {note === undefined ? null : <p className={styles.note}>{note}</p>}
       </div>
       <Removal {...{ store, text, row }} />
     </li>

@@ -1,15 +1,32 @@
 import { memo, useEffect, useMemo, useState } from 'react'
-import { editSheet, type Section } from '../../engine/index.ts'
+import { type DesignSpread, editSheet, type Section } from '../../engine/index.ts'
+import { sizeNotes } from '../../report/index.ts'
 import { useAttention } from '../state/attention.ts'
 import type { DesignStore } from '../state/design-store.ts'
 import { AdditionForms } from './addition-forms.tsx'
 import { DesignRow } from './design-row.tsx'
 import styles from './design-tables.module.css'
 
-/** Every value of the design as tables, section by section; each is changed where it stands. */
-export const DesignTables = memo(function DesignTables({ store, text }: { readonly store: DesignStore; readonly text: string }) {
+/** Every value of the design as tables, section by section; each is changed where it stands. Counted sets say in each row what it contributes. */
+export const DesignTables = memo(function DesignTables(about: {
+  readonly store: DesignStore
+  readonly text: string
+  /** Sets of this very text. */
+  readonly counted?: DesignSpread | undefined
+}) {
+  const { store, text, counted } = about
   const { wanted } = useAttention()
   const { sections } = useMemo(() => editSheet(text), [text])
+  const notes = useMemo(
+    () =>
+      counted === undefined
+        ? undefined
+        : sizeNotes(
+            counted,
+            sections.flatMap(({ rows }) => rows.map(({ id }) => id)),
+          ),
+    [counted, sections],
+  )
   return (
     <section aria-labelledby="values" className={`${styles.tables} screen-only`}>
       <h2 id="values">The design, value by value</h2>
@@ -18,7 +35,7 @@ export const DesignTables = memo(function DesignTables({ store, text }: { readon
         there.
       </p>
       {sections.map((section) => (
-        <SheetSection key={section.id} {...{ store, text, section }} wanted={rowOf(section, wanted)} />
+        <SheetSection key={section.id} {...{ store, text, section, notes }} wanted={rowOf(section, wanted)} />
       ))}
     </section>
   )
@@ -30,9 +47,10 @@ interface SheetSectionProps {
   readonly section: Section
   /** The row that somebody wants to see, when it is one of this section. */
   readonly wanted: string | undefined
+  readonly notes: ReadonlyMap<string, string> | undefined
 }
 
-function SheetSection({ store, text, section, wanted }: SheetSectionProps) {
+function SheetSection({ store, text, section, wanted, notes }: SheetSectionProps) {
   const [isOpen, setOpen] = useState(false)
   useEffect(() => {
     if (wanted !== undefined) setOpen(true)
@@ -48,7 +66,7 @@ function SheetSection({ store, text, section, wanted }: SheetSectionProps) {
         <>
           <ul className={styles.rows}>
             {section.rows.map((row) => (
-              <DesignRow key={row.id} {...{ store, text, row }} isWanted={row.id === wanted} />
+              <DesignRow key={row.id} {...{ store, text, row }} isWanted={row.id === wanted} note={notes?.get(row.id)} />
             ))}
           </ul>
           <AdditionForms {...{ store, text }} kinds={section.adds} {...partOf(section)} />

@@ -69,7 +69,7 @@ export function SpreadPage(about: { readonly store: DesignStore; readonly open: 
       <p className={heads.caution} role="note">
         {caution}
       </p>
-      <DesignTables store={store} text={text} />
+      <DesignTables {...{ store, text }} counted={run?.isGoing === false && run.text === text ? reached : undefined} />
     </>
   )
 }

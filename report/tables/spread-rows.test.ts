@@ -9,6 +9,7 @@ import { adviceNotes } from './advice-notes.ts'
 import { adviceRows, drawnText, frictionLines, offerLines, priceLines } from './advice-rows.ts'
 import { againstFrictionLines } from './against-friction-lines.ts'
 import { rulerLines } from './ruler-lines.ts'
+import { sizeNotes } from './size-notes.ts'
 import { spreadDocument } from './spread-document.ts'
 import { failureLines, intervalText, shareText, spreadFigureRows, wearerLines, yieldRows } from './spread-rows.ts'
 import { surfaceLines } from './surface-lines.ts'
@@ -53,6 +54,20 @@ describe('the spread of heron', () => {
     // SOURCE hand (whole per cents round by half of one each)
     expect(Math.abs(shares.reduce((sum, share) => sum + share, 0) - 100)).toBeLessThanOrEqual(shares.length / 2)
     expect(rows.some(({ id }) => id === 'motion.closes')).toBe(false)
+  })
+
+  it('says in the row of a size what it contributes, both coordinates of a place together', () => {
+    const hole = 'parts.middle.holes.dip'
+    const margin = told.figures.findIndex(({ id }) => id === 'closed.toggle.distal.deadCentreMargin')
+    const shares = told.spread.figures[margin].contributions?.shares ?? []
+    const both = ['x', 'y'].map((axis) => shares[told.sources.findIndex(({ id }) => id === `${hole}.position.${axis}`)])
+    const notes = sizeNotes(told, ['parts.middle', hole, 'dimensions.middleLength'])
+    // SOURCE property (the sum of both shares of the fit)
+    expect(notes.get(hole)).toContain(
+      `${Math.round(100 * (both[0] + both[1]))}\u00a0% of dead-centre margin of toggle distal, closed`,
+    )
+    expect(notes.get('parts.middle')).not.toContain('hole')
+    expect(notes.has('dimensions.middleLength')).toBe(false)
   })
 
   it('is one sentence, and claims no more than was counted', () => {
