@@ -1,14 +1,15 @@
 import { shownFigure, type Working, type WorkingValue } from '../engine/index.ts'
 import { setValue } from '../report/index.ts'
 import { aligned, wrapped } from './columns.ts'
+import { plainFormula } from './plain-formula.ts'
 
 const INDENT = '      '
 
-/** The working of one figure: the idea, the formulas (TeX), what went in, what came between, where it is from. */
+/** The working of one figure: the idea, the formulas, what went in, what came between, where it is from. */
 export function workingLines({ method, formulas, inputs, steps, source }: Working): readonly string[] {
   return [
     wrapped(method, INDENT),
-    ...formulas.map((formula) => `${INDENT}  ${formula}`),
+    ...formulas.map((formula) => `${INDENT}  ${plainFormula(formula)}`),
     ...valueLines('from', inputs),
     ...valueLines('steps', steps),
     wrapped(`source: ${source}`, INDENT),
