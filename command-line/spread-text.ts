@@ -112,7 +112,7 @@ function figureLines(rows: readonly SpreadFigureRow[]): readonly string[] {
     left(''),
     left('median'),
     left('all but 1 in 740 a side'),
-    left('straight, ± 3 deviations'),
+    left('root-sum-square, ± 3 σ'),
     left('worst case'),
   ]
   return aligned([

@@ -142,7 +142,7 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
             Median
           </th>
           <th scope="col">All but one in 740 a side</th>
-          <th scope="col">Straight, ± 3 deviations</th>
+          <th scope="col">Root-sum-square, ± 3 σ</th>
           <th scope="col">Worst case</th>
         </tr>
       </thead>
@@ -157,7 +157,7 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
               {counted === undefined ? '–' : <Value value={counted[1]} />}
             </td>
             <td data-label="1 in 740 a side">{counted === undefined ? '–' : <Between ends={[counted[0], counted[2]]} />}</td>
-            <td data-label="Straight">
+            <td data-label="Root-sum-square">
               <Between ends={straight} />
             </td>
             <td data-label="Worst case">

@@ -62,7 +62,7 @@ function straightWorking({ straight, middle }: AboutMiddle, unit: FigureUnit): W
   const own = (name: string, value: number): WorkingValue => ({ name, value, unit, digits: VALUE_digits })
   return {
     method:
-      'Straight: root sum of squares of what one deviation of each source does, three deviations either side of the middle. It is told only where curves add less than a tenth of the deviation and no set on the way fails. Three deviations of a source that is as likely anywhere within its limits lie beyond them: then it is wider than the worst case.',
+      'Root-sum-square: the root of the sum of squares of what one deviation of each source does, three deviations either side of the middle. It is told only where curves add less than a tenth of the deviation and no set on the way fails. Three deviations of a source that is as likely anywhere within its limits lie beyond them: then it is wider than the worst case.',
     formulas: ['\\sigma = \\sqrt{\\sum b_i^2} \\qquad x_{\\text{middle}} \\pm 3\\sigma'],
     inputs: [middleLine(middle, unit)],
     steps:
