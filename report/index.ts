@@ -149,6 +149,7 @@ export { adviceNotes } from './tables/advice-notes.ts'
 export { type AdviceRow, adviceRows, drawnText, frictionLines, offerLines, priceLines } from './tables/advice-rows.ts'
 export { againstFrictionLines } from './tables/against-friction-lines.ts'
 export { closedLines } from './tables/closed-lines.ts'
+export { heldLines } from './tables/held-lines.ts'
 export {
   type HelpingRow,
   helpingDocument,
@@ -166,7 +167,7 @@ export {
 } from './tables/kept-rows.ts'
 export { type LoadCell, type LoadRow, loadRows } from './tables/load-rows.ts'
 export { drawMark, type Mark, marks } from './tables/marks.ts'
-export { type OpenedLine, plainLine } from './tables/opened-line.ts'
+export type { OpenedLine } from './tables/opened-line.ts'
 export {
   type Answer,
   findingsOf,

@@ -6,9 +6,9 @@ import {
   closedLines,
   failureLines,
   frictionLines,
+  heldLines,
   type OpenedLine,
   offerLines,
-  plainLine,
   priceLines,
   type SpreadFigureRow,
   spreadFigureRows,
@@ -54,7 +54,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
         <Figures rows={spreadFigureRows(told, units)} />
       </section>
       <Listed heading="Friction that it bears, all else as drawn" lines={frictionLines(told)} />
-      <Listed heading="Held as drawn, because no tolerance is stated" lines={told.untolerated.map(plainLine)} />
+      <Listed heading="Held as drawn, because no tolerance is stated" lines={heldLines(told)} />
       <p className="aside">
         Seed {told.asked.seed}, {told.spread.samples.to} sets; the same seed gives the same numbers.
       </p>

@@ -8,6 +8,7 @@ import { spreadSentence } from '../sentences/spread-sentence.ts'
 import { adviceNotes } from './advice-notes.ts'
 import { adviceRows, drawnText, frictionLines, offerLines, priceLines } from './advice-rows.ts'
 import { againstFrictionLines } from './against-friction-lines.ts'
+import { heldLines } from './held-lines.ts'
 import { rulerLines } from './ruler-lines.ts'
 import { sizeNotes } from './size-notes.ts'
 import { spreadDocument } from './spread-document.ts'
@@ -107,6 +108,12 @@ describe('the spread of heron', () => {
       'Counted so far: 96 of the 1024 sets asked for. Shares and intervals are those of 96 sets.',
       'Not reached yet: what the shop offers, sets in their closed posture alone, what to change.',
     ])
+  })
+
+  it('names what is held as drawn in one line, with the way out that a general tolerance leaves', () => {
+    expect(heldLines(told)).toEqual([])
+    const [line] = heldLines({ ...told, untolerated: ['pins.a.diameter', 'pins.b.diameter'] })
+    expect(line.words).toBe('pins.a.diameter, pins.b.diameter. Give them a tolerance.')
   })
 
   it('is drawn as a ruler with both lines and the shares outside', () => {
