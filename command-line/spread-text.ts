@@ -109,13 +109,7 @@ function yieldLines(rows: ReturnType<typeof yieldRows>, paint: Paint): readonly 
 
 function figureLines(rows: readonly SpreadFigureRow[]): readonly string[] {
   if (rows.length === 0) return []
-  const heading = [
-    left(''),
-    left('median'),
-    left('all but 1 in 740 a side'),
-    left('root-sum-square, ± 3 σ'),
-    left('worst case'),
-  ]
+  const heading = [left(''), left('median'), left('all but 1 in 740 a side'), left('root-sum-square, ± 3 σ'), left('worst case')]
   return aligned([
     heading,
     ...rows.map(({ title, counted, straight, worst }) => [
