@@ -10,9 +10,11 @@ export function OpeningRow(about: {
   readonly columns: number
   readonly workings: () => readonly EngineWorking[]
   readonly below?: ReactNode
+  /** Shown over its workings. */
+  readonly drawing?: ReactNode
   readonly children: ReactNode
 }) {
-  const { head, columns, workings, below, children } = about
+  const { head, columns, workings, below, drawing, children } = about
   const [isOpen, setOpen] = useState(false)
   return (
     <>
@@ -26,6 +28,7 @@ export function OpeningRow(about: {
       {isOpen ? (
         <tr className={styles.open}>
           <td colSpan={columns}>
+            {drawing}
             {workings().map((working) => (
               <Working key={working.method} working={working} />
             ))}

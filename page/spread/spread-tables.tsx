@@ -23,6 +23,7 @@ import { OpeningLines } from '../parts/opening-lines.tsx'
 import { OpeningRow } from '../parts/opening-row.tsx'
 import { Value } from '../parts/value.tsx'
 import { useUnits } from '../state/units.ts'
+import { FigureSets } from './figure-sets.tsx'
 import styles from './spread.module.css'
 
 /** Everything that a run has reached, in tables. */
@@ -51,7 +52,7 @@ export const SpreadTables = memo(function SpreadTables({ told }: { readonly told
       <Listed heading="What tolerances cost" lines={priceLines(told)} />
       <section aria-labelledby="figures-over-sets">
         <h2 id="figures-over-sets">Figures over the sets</h2>
-        <Figures rows={spreadFigureRows(told, units)} />
+        <Figures told={told} rows={spreadFigureRows(told, units)} />
       </section>
       <Listed heading="Friction that it bears, all else as drawn" lines={frictionLines(told)} />
       <Listed heading="Held as drawn, because no tolerance is stated" lines={heldLines(told)} />
@@ -132,7 +133,7 @@ function Changes({ rows }: { readonly rows: ReturnType<typeof adviceRows> }) {
   )
 }
 
-function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
+function Figures({ told, rows }: { readonly told: DesignSpread; readonly rows: readonly SpreadFigureRow[] }) {
   return (
     <table className="rows compact findings">
       <thead>
@@ -151,6 +152,7 @@ function Figures({ rows }: { readonly rows: readonly SpreadFigureRow[] }) {
           <OpeningRow
             key={id}
             {...{ head: title, columns: 5, workings }}
+            drawing={<FigureSets told={told} id={id} />}
             below={drivers.length === 0 ? null : <span className={styles.printed}>{drivers.join('; ')}</span>}
           >
             <td className="number" data-label="Median">

@@ -5,9 +5,10 @@
 import { scaleLinear } from 'd3-scale'
 import { type CountedShare, type DesignSpread, type FigureSpread, quantileShares } from '../../engine/index.ts'
 import { fileText } from '../drawing/file-text.ts'
-import { element, lettering, line, type Place, pathThrough, px, type Shape } from '../drawing/svg.ts'
+import { element, lettering, line, px, type Shape } from '../drawing/svg.ts'
 import { shareText } from '../tables/spread-rows.ts'
 import { rulerFoot } from './ruler-foot.ts'
+import { silhouette } from './silhouette.ts'
 
 /** Below the last line of words. */
 const BOTTOM_PX = 10
@@ -38,13 +39,14 @@ export function drawHoldWindow(told: DesignSpread, options: { readonly width_px:
   if (!margins || !jams || !slips) return undefined
   const ruled = { margin: margins, jam: jams, slip: slips }
   const x = scaleOf(ruled, options.width_px)
+  const at = (angle: number): number => x(angle * DEGREES_PER_RAD)
   const foot = footOf(told, { ruled, width_px: options.width_px, loadCase })
   const height = px(foot.end_px + BOTTOM_PX)
   const nominal = told.spread.plan.steps.middle.values[margin]
   const content = [
-    silhouette(margins, x, { y: RULE_PX, height: -SILHOUETTE_PX, className: 'part' }),
-    silhouette(jams, x, { y: RULE_PX, height: HANGING_PX, className: 'friction' }),
-    silhouette(slips, x, { y: RULE_PX, height: HANGING_PX, className: 'friction' }),
+    silhouette(margins, at, { y: RULE_PX, height: -SILHOUETTE_PX, className: 'part' }),
+    silhouette(jams, at, { y: RULE_PX, height: HANGING_PX, className: 'friction' }),
+    silhouette(slips, at, { y: RULE_PX, height: HANGING_PX, className: 'friction' }),
     ...rule(x, options.width_px),
     bound(medianOf(jams), x),
     bound(medianOf(slips), x),
@@ -79,27 +81,6 @@ function scaleOf({ margin, jam, slip }: Ruled, width_px: number): Scale {
   const most = Math.max(margin.quantiles[last], slip.quantiles[last]) * DEGREES_PER_RAD
   const beside = BESIDE_ratio * (most - least)
   return scaleLinear([least - beside, most + beside], [SIDE_PX, width_px - SIDE_PX]).clamp(true)
-}
-
-interface Standing {
-  readonly y: number
-  /** Negative: upwards. */
-  readonly height: number
-  readonly className: string
-}
-
-/** Outline of a histogram, its highest slice as high as is given. */
-function silhouette({ histogram, least, most }: FigureSpread, x: Scale, { y, height, className }: Standing): Shape {
-  const highest = Math.max(...histogram)
-  const at = (slice: number): number => x((least + ((most - least) * slice) / histogram.length) * DEGREES_PER_RAD)
-  const places = histogram.flatMap((count, slice): Place[] => {
-    const top = y + (height * count) / highest
-    return [
-      { x: at(slice), y: top },
-      { x: at(slice + 1), y: top },
-    ]
-  })
-  return element('path', { d: pathThrough([{ x: at(0), y }, ...places, { x: at(histogram.length), y }], true), class: className })
 }
 
 const STEPS_deg = [0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 45]

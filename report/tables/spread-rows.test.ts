@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { againstFriction, type DesignSpread, readVariation, spreadDesign } from '../../engine/index.ts'
 import { svgText } from '../drawing/svg.ts'
 import { drawAgainstFriction } from '../plots/draw-against-friction.ts'
+import { drawFigureSets } from '../plots/draw-figure-sets.ts'
 import { drawHoldWindow } from '../plots/hold-window.ts'
 import { spreadSentence } from '../sentences/spread-sentence.ts'
 import { adviceNotes } from './advice-notes.ts'
@@ -141,6 +142,22 @@ describe('the spread of heron', () => {
     expect(againstFrictionLines(found)[0].words).toMatch(
       /^Nearest to their jam .* from 0\.132 to 0\.140 at rest: every counted set at least/,
     )
+  })
+
+  it('is drawn figure by figure, as high as there are sets, with the bound that is asked for', () => {
+    const index = told.figures.findIndex(({ id }) => id === 'return.margin')
+    const { histogram = [], samples } = told.spread.figures[index].counted ?? {}
+    const drawing = drawFigureSets(told, { id: 'return.margin', width_px: 600, units: 'metric' })
+    const svg = drawing ? svgText(drawing) : ''
+    const [, path] = /<path d="([^"]+)" class="part"/.exec(svg) ?? []
+    const heights = [...path.matchAll(/[ML]?[\d.]+[ ,]([\d.]+)/g)].map(([, y]) => 84 - Number(y)).slice(1)
+    const ofSlice = histogram.map((_, slice) => heights[2 * slice])
+    // SOURCE property (heights are to one another as the counts of the sets)
+    expect(histogram.reduce((sum, count) => sum + count, 0)).toBe(samples)
+    for (const [slice, count] of histogram.entries())
+      expect(Math.abs(ofSlice[slice] - (54 * count) / Math.max(...histogram))).toBeLessThan(0.02)
+    expect(svg).toContain('asked: 4, farther left')
+    expect(drawFigureSets(told, { id: 'motion.closes', width_px: 600, units: 'metric' })).toBeUndefined()
   })
 
   it('has room for the words of its ruler on a narrow page', () => {
