@@ -9,8 +9,9 @@ export function surfaceWorking({ judged_count, rows_count, near, clear }: Surfac
     method:
       'Through each number behind a requirement goes a surface over the sources, by least squares through judged sets. Sets in doubt, near nothing, are judged as well and tell what the surfaces get wrong there. Taken for granted is that no number jumps, and that no surface errs by more than four times what it misses where nobody looked.',
     formulas: [
-      '\\text{number} \\approx c + \\sum a_i x_i + \\sum b_k x_i x_j \\qquad \\Phi = \\Phi(m/\\sigma)',
-      'p = \\operatorname{mean} \\Phi + \\sum_{\\text{layers}} w_l \\cdot \\operatorname{mean}_l (\\text{judged} - \\Phi)',
+      '\\text{number} \\approx c + \\sum a_i x_i + \\sum b_{ij} x_i x_j + \\sum d_i x_i u \\qquad u = \\sum s_i x_i, \\text{ straight up the number}',
+      '\\text{chance} = \\Phi(m/\\sigma) \\text{ of a set of which the surface says } m',
+      'p = \\operatorname{mean} \\text{ chance} + \\sum_{\\text{layers}} w_l \\cdot \\operatorname{mean}_l (\\text{judged} - \\text{chance})',
     ],
     inputs: [
       countLine('sets judged', judged_count),
