@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { dot } from '../motion/path.ts'
+import { dot } from '../numbers/row.ts'
 import { denseFriction } from '../sketches/dense-friction.ts'
 import { coupleOn, framesOf } from '../sketches/force-scene.ts'
 import { unbalanced } from '../sketches/free-bodies.ts'

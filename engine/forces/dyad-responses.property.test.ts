@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { dot } from '../motion/path.ts'
+import { dot } from '../numbers/row.ts'
 import { FORCE_KINDS, type ForceKind, randomForces } from '../sketches/random-forces.ts'
 import { type FramePair, framesAt, responseTo, rubbingRate, rubbingResponse } from './force-frame.ts'
 import { type ForceRoom, forceRoom } from './force-room.ts'

@@ -20,9 +20,10 @@
 import { addCouple, addForce, closureDerivative, type ForceRow, slotAngle } from '../motion/closure.ts'
 import { type Joint, type Mechanism, placed } from '../motion/mechanism.ts'
 import { readPartTurns } from '../motion/part-turns.ts'
-import { dot, type PathNode } from '../motion/path.ts'
+import type { PathNode } from '../motion/path.ts'
 import { limits } from '../numbers/limits.ts'
 import { factor, solveTransposed } from '../numbers/lu.ts'
+import { dot } from '../numbers/row.ts'
 import { readDyads, respondByDyads } from './dyad-responses.ts'
 import type { ForceRoom, Wall } from './force-room.ts'
 

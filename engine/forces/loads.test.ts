@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Design, Spring } from '../design/design.ts'
-import { dot } from '../motion/path.ts'
+import { dot } from '../numbers/row.ts'
 import { DEG } from '../sketches/finger.ts'
 import { atDrive, framesOf, scene } from '../sketches/force-scene.ts'
 import { fourBar } from '../sketches/linkages.ts'

@@ -12,8 +12,10 @@
  * against the step, when the tangent turns by more than about 20°, or when the orientation of the path changes over it. Where
  * two ways go on, halving runs into that place and the march ends there and says so.
  */
+
 import { limits } from '../numbers/limits.ts'
 import { factor, type Lu, makeLu, solve } from '../numbers/lu.ts'
+import { dot } from '../numbers/row.ts'
 import { closedAhead } from './closed-ahead.ts'
 import { closureDerivative, type ForceRow } from './closure.ts'
 import type { Condition } from './condition.ts'
@@ -102,13 +104,6 @@ function denseTangent(bench: PathBench, posture: Float64Array, along: Float64Arr
 export function normalise(values: Float64Array): void {
   const length = Math.sqrt(dot(values, values))
   for (let i = 0; i < values.length; i++) values[i] /= length
-}
-
-/** Scalar product of two rows. */
-export function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0
-  for (let i = 0; i < a.length; i++) sum += a[i] * b[i]
-  return sum
 }
 
 /** Arc over which no part turns by more than `limits.marchTurn_rad`, mm. */

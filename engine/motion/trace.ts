@@ -6,7 +6,8 @@
  */
 import { limits } from '../numbers/limits.ts'
 import { rootBetween } from '../numbers/root.ts'
-import { dot, march, marchLength, type PathBench, type PathNode, postureAhead, tangentAt } from './path.ts'
+import { dot } from '../numbers/row.ts'
+import { march, marchLength, type PathBench, type PathNode, postureAhead, tangentAt } from './path.ts'
 
 export interface Watch {
   readonly id: string

@@ -7,9 +7,11 @@
  * Closing is the sense in which the drive's coordinate grows at the open end, carried on by continuity: past a fold the
  * drive turns back and the path still closes.
  */
+
+import { dot } from '../numbers/row.ts'
 import { type Condition, driveCoordinate } from './condition.ts'
 import type { Mechanism } from './mechanism.ts'
-import { derivativeOf, dot, type PathBench, type PathNode, reversed, tangentAt } from './path.ts'
+import { derivativeOf, type PathBench, type PathNode, reversed, tangentAt } from './path.ts'
 import { slotRoom } from './slot-room.ts'
 import { stopGap } from './stop-contact.ts'
 import { toggleMargin, type WatchedToggle, watchToggle } from './toggle-margin.ts'

@@ -5,6 +5,7 @@
  * with it over 1 − h (D. M. Allen 1974, from memory).
  */
 import { factor, type Lu, makeLu, solve } from '../../numbers/lu.ts'
+import { addScaled, dot } from '../../numbers/row.ts'
 import { type Quadratic, quadraticOf } from './quadratic.ts'
 import { fillTerms, type Terms, termsCount } from './terms.ts'
 
@@ -79,14 +80,4 @@ function solved(lu: Lu, right: Float64Array): Float64Array {
   const out = right.slice()
   solve(lu, out)
   return out
-}
-
-function addScaled(out: Float64Array, row: Float64Array, scale: number): void {
-  for (let index = 0; index < out.length; index++) out[index] += scale * row[index]
-}
-
-function dot(one: Float64Array, other: Float64Array): number {
-  let sum = 0
-  for (let index = 0; index < one.length; index++) sum += one[index] * other[index]
-  return sum
 }

@@ -1,4 +1,5 @@
 /** A number as a polynomial of the second degree in its sources: constant + Σ slopeᵢ xᵢ + Σ bendᵢⱼ xᵢ xⱼ over i ≥ j. */
+import { addScaled } from '../../numbers/row.ts'
 import type { Terms } from './terms.ts'
 
 /** Its coefficients. */
@@ -59,8 +60,4 @@ function slopesAlong({ slopes, bends }: Quadratic, columns: readonly Float64Arra
   for (const [other, column] of columns.entries())
     if (other !== along) addScaled(slope, column, bends[Math.max(along, other)][Math.min(along, other)])
   return slope
-}
-
-function addScaled(out: Float64Array, column: Float64Array, share: number): void {
-  for (let row = 0; row < out.length; row++) out[row] += share * column[row]
 }
