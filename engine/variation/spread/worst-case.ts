@@ -19,7 +19,10 @@ export interface WorstEnd {
 export interface WorstCase {
   readonly least: WorstEnd
   readonly most: WorstEnd
-  /** Whether the middle lies between both ends; where not, the figure does not only rise or fall, and the ends bound nothing. */
+  /**
+   * Whether the middle lies between both ends, and every counted set that the drawing allows; where not, the figure does not only rise or fall, and
+   * the ends bound nothing.
+   */
   readonly isBounding: boolean
 }
 

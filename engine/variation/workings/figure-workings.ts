@@ -78,13 +78,13 @@ function worstWorking({ worst, middle }: AboutMiddle, unit: FigureUnit): Working
     value === undefined ? { name, value: failure ?? 'no value', unit: 'words' } : { name, value, unit, digits: VALUE_digits }
   return {
     method:
-      'Worst case: every source at the end of what the drawing allows, on the side that moves the figure most, and that set judged. It bounds the figure where the figure only rises or only falls with each source.',
+      'Worst case: every source at the end of what the drawing allows, on the side that moves the figure most, and that set judged. It bounds the figure where the figure only rises or only falls with each source: not where the middle, or a counted set that is within the drawing, lies beyond a corner.',
     formulas: ['x_i = \\text{limit on the side of } \\operatorname{sign}(b_i)'],
     inputs: [middleLine(middle, unit)],
     steps: [
       end('least corner', worst.least),
       end('most corner', worst.most),
-      { name: 'the middle lies between both', value: worst.isBounding, unit: 'yes or no' },
+      { name: 'the corners bound it', value: worst.isBounding, unit: 'yes or no' },
     ],
     source: `${SOURCE}, Three answers to one question`,
   }
